@@ -92,19 +92,25 @@ internal static class ColumnRatios
 
         internal IEnumerable<(string Name, Action Loop, Action Column)> Pairs()
         {
-            ColumnInput[] of(params ColumnInput[] inputs) => inputs;
-            ColumnInput number(double value) => ColumnInput.FromNumber(value);
-            ColumnInput column(double[] values) => ColumnInput.FromColumn(values);
+            FormulaColumns.Input[] of(params FormulaColumns.Input[] inputs) => inputs;
+            FormulaColumns.Input number(double value) => FormulaColumns.Input.FromNumber(value);
+            FormulaColumns.Input column(double[] values) => FormulaColumns.Input.FromColumn(values);
 
-            ColumnInput[] dutyInputs = of(column(width), column(period));
+            FormulaColumns.Input[] dutyInputs = of(column(width), column(period));
             yield return ("duty cycle", DutyLoop, () => FormulaColumns.Run(duty, dutyInputs, results));
-            ColumnInput[] massInputs = of(column(flow), column(width), number(0));
+            FormulaColumns.Input[] massInputs = of(column(flow), column(width), number(0));
             yield return ("pulse mass", MassLoop, () => FormulaColumns.Run(mass, massInputs, results));
-            ColumnInput[] widthInputs = of(column(width), column(flow), column(period));
+            FormulaColumns.Input[] widthInputs = of(column(width), column(flow), column(period));
             yield return ("pulse width", WidthLoop, () => FormulaColumns.Run(pulseWidth, widthInputs, results));
-            ColumnInput[] carriedInputs = of(number(Rated), number(3e5), number(740), column(pressure), number(740));
+            FormulaColumns.Input[] carriedInputs = of(
+                number(Rated),
+                number(3e5),
+                number(740),
+                column(pressure),
+                number(740)
+            );
             yield return ("carried flow", CarriedLoop, () => FormulaColumns.Run(carried, carriedInputs, results));
-            ColumnInput[] deliveredInputs = of(
+            FormulaColumns.Input[] deliveredInputs = of(
                 number(Rated),
                 number(3e5),
                 number(740),
@@ -118,7 +124,7 @@ internal static class ColumnRatios
                 DeliveredLoop,
                 () => FormulaColumns.Run(delivered, deliveredInputs, results)
             );
-            ColumnInput[] frictionInputs = of(column(pressure), column(width));
+            FormulaColumns.Input[] frictionInputs = of(column(pressure), column(width));
             yield return ("friction factor", FrictionLoop, () => FormulaColumns.Run(friction, frictionInputs, results));
         }
 

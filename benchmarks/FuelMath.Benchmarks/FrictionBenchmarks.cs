@@ -18,12 +18,12 @@ public class FrictionBenchmarks
     private readonly double[] factor = new double[Rows];
 
     private readonly FormulaInfo colebrook = FormulaCatalogue.Named("Friction.ColebrookFactor");
-    private ColumnInput[] inputs = [];
+    private FormulaColumns.Input[] inputs = [];
 
     [GlobalSetup]
     public void Setup()
     {
-        inputs = [ColumnInput.FromColumn(reynolds), ColumnInput.FromColumn(roughness)];
+        inputs = [FormulaColumns.Input.FromColumn(reynolds), FormulaColumns.Input.FromColumn(roughness)];
         var random = new Random(1);
         for (int i = 0; i < Rows; i++)
         {

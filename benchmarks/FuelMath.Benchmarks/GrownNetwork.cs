@@ -22,7 +22,7 @@ internal static class GrownNetwork
         int rungs = (links - Ends) / PerRung;
         int singles = links - Ends - (PerRung * rungs);
         double share = 1.0 / Math.Max(1, rungs);
-        List<NetworkNode> nodes =
+        List<Network.Node> nodes =
         [
             Fixed("tank"),
             Fixed("manifold"),
@@ -51,7 +51,7 @@ internal static class GrownNetwork
                     $"opening {i}",
                     $"A{i}",
                     "manifold",
-                    new Nozzle(PerHour(80 * share), Kilopascals(300), Petrol.Density, Backflow.Prevented)
+                    new Nozzle(PerHour(80 * share), Kilopascals(300), Petrol.Density, InjectorDraw.Backflow.Prevented)
                 ),
             ]);
         }
@@ -95,9 +95,9 @@ internal static class GrownNetwork
     {
         var random = new Random(1);
         int junctions = links / 2;
-        NetworkNode[] nodes =
+        Network.Node[] nodes =
         [
-            NetworkNode.FixedPressure("supply", new(Kilopascals(300)), Length.Zero),
+            Network.Node.FixedPressure("supply", new(Kilopascals(300)), Length.Zero),
             Fixed("tank"),
             .. Enumerable.Range(0, junctions).Select(i => Junction($"n{i}")),
         ];
@@ -133,15 +133,15 @@ internal static class GrownNetwork
                 Length.FromMillimeters(bore),
                 Length.FromMicrometers(1.5),
                 Ratio.FromDecimalFractions(0.5),
-                FrictionLaw.ColebrookStraightPassage
+                Pipe.FrictionLaw.ColebrookStraightPassage
             )
         );
 
-    private static NetworkNode Fixed(string name) => NetworkNode.FixedPressure(name, new(Pressure.Zero), Length.Zero);
+    private static Network.Node Fixed(string name) => Network.Node.FixedPressure(name, new(Pressure.Zero), Length.Zero);
 
-    private static NetworkNode Junction(string name) => NetworkNode.Junction(name, Length.Zero);
+    private static Network.Node Junction(string name) => Network.Node.Junction(name, Length.Zero);
 
-    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static PlainPump.Point Point(double litersPerHour, double kilopascals) =>
         new(PerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

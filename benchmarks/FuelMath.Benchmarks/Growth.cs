@@ -97,7 +97,7 @@ internal static class Growth
     /// <summary>Points within 2 kPa of the description, from its state, on one core.</summary>
     internal static double Batch(Network network)
     {
-        NetworkNode node = network.Plan.Nodes[network.Plan.Unknown];
+        Network.Node node = network.Plan.Nodes[network.Plan.Unknown];
         NetworkBatch batch = new NetworkBatch(network, Points).WithPressure(
             node.Name,
             Enumerable

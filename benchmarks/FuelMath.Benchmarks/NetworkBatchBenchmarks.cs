@@ -14,7 +14,7 @@ public class NetworkBatchBenchmarks
 {
     private const int Points = 4096;
 
-    private readonly NetworkBuffer buffer = new(TwoRails.Network);
+    private readonly Network.Buffer buffer = new(TwoRails.Network);
     private readonly NetworkState start = TwoRails.Network.Solve();
     private readonly NetworkBatch batch = new NetworkBatch(TwoRails.Network, Points).WithPressure(
         "tank",
@@ -37,7 +37,7 @@ public class NetworkBatchBenchmarks
 
     /// <summary>On all cores.</summary>
     [Benchmark(OperationsPerInvoke = Points)]
-    public NetworkBatchResult Solve_Batch() => batch.Solve(start, null, CancellationToken.None);
+    public NetworkBatch.Result Solve_Batch() => batch.Solve(start, null, CancellationToken.None);
 
     private static GaugePressure Gauge(double pascals) => new(Pressure.FromPascals(pascals));
 }

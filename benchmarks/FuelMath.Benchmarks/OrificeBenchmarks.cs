@@ -14,18 +14,18 @@ public class OrificeBenchmarks
     private readonly double[] flow = new double[Rows];
 
     private readonly FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedMassFlow");
-    private ColumnInput[] inputs = [];
+    private FormulaColumns.Input[] inputs = [];
 
     [GlobalSetup]
     public void Setup()
     {
         inputs =
         [
-            ColumnInput.FromNumber(0.006),
-            ColumnInput.FromNumber(3e5),
-            ColumnInput.FromNumber(690),
-            ColumnInput.FromColumn(pressure),
-            ColumnInput.FromColumn(density),
+            FormulaColumns.Input.FromNumber(0.006),
+            FormulaColumns.Input.FromNumber(3e5),
+            FormulaColumns.Input.FromNumber(690),
+            FormulaColumns.Input.FromColumn(pressure),
+            FormulaColumns.Input.FromColumn(density),
         ];
         var random = new Random(1);
         for (int i = 0; i < Rows; i++)

@@ -57,7 +57,7 @@ internal static class SideBySide
     private static string Row(JsonElement described) =>
         Row(
             described.GetProperty("name").GetString()!,
-            new OracleNetwork(described, FrictionLaw.ColebrookStraightPassage).Network,
+            new OracleNetwork(described, Pipe.FrictionLaw.ColebrookStraightPassage).Network,
             Microseconds(described, "cold"),
             Microseconds(described, "warm")
         );
@@ -79,7 +79,7 @@ internal static class SideBySide
     /// <summary>With the engine's friction law ours finds the engine's flows, or the times say nothing.</summary>
     private static void Check(JsonElement described)
     {
-        var engine = new OracleNetwork(described, FrictionLaw.SwameeJainCubicPassage);
+        var engine = new OracleNetwork(described, Pipe.FrictionLaw.SwameeJainCubicPassage);
         NetworkState state = engine.Network.Solve();
         foreach ((string link, double flow) in engine.Flow)
         {

@@ -22,8 +22,8 @@ public class SweepBenchmarks
     [Params("time-trial-car", "training-stand")]
     public string Name { get; set; } = "";
 
-    [Params(FuelCommandKind.OpenLoop, FuelCommandKind.HoldLambda)]
-    public FuelCommandKind Command { get; set; }
+    [Params(FuelCommand.CommandKind.OpenLoop, FuelCommand.CommandKind.HoldLambda)]
+    public FuelCommand.CommandKind Command { get; set; }
 
     [GlobalSetup]
     public void Load()
@@ -35,7 +35,7 @@ public class SweepBenchmarks
             .Single(p => p.Name == "peak power");
         Lambda lambda = Lambda.FromRatio(0.85);
         conditions = peak.WithCommand(
-            Command == FuelCommandKind.OpenLoop ? FuelCommand.OpenLoop(lambda) : FuelCommand.HoldLambda(lambda)
+            Command == FuelCommand.CommandKind.OpenLoop ? FuelCommand.OpenLoop(lambda) : FuelCommand.HoldLambda(lambda)
         );
         speeds = [.. Enumerable.Range(1, Axis).Select(i => peak.Speed * (0.3 + (0.7 * i / Axis)))];
         manifolds =

@@ -94,7 +94,7 @@ public sealed class Exercise
     /// template. The example's result is that of the exercise, not from an outside source.
     /// </returns>
     /// <exception cref="InvalidOperationException">A given of the template has one number only.</exception>
-    public FormulaInfo ToFormula(FormulaTopic topic) => Template.FormulaOf(topic, Numbers, Value);
+    public FormulaInfo ToFormula(FormulaInfo.FormulaTopic topic) => Template.FormulaOf(topic, Numbers, Value);
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Template}");

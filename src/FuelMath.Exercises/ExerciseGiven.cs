@@ -80,7 +80,7 @@ public sealed class ExerciseGiven
     public override string ToString() => FormattableString.Invariant($"{Quantity.Symbol.Name} in {Unit}");
 
     /// <summary>The given as an argument of a formula, with the range of the grid.</summary>
-    internal FormulaArgument ToArgument()
+    internal FormulaInfo.Argument ToArgument()
     {
         double[] si = [.. Grid.Numbers.Select(ToSi)];
         (double low, double high) = (si.Min(), si.Max());

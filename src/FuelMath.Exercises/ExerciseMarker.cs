@@ -21,7 +21,7 @@ internal sealed class ExerciseMarker(ExerciseTemplate template, ImmutableArray<E
     internal ExerciseMarking Mark(string reply, IFormatProvider? learner)
     {
         ExerciseAnswer answer = template.Answer;
-        FormulaQuantityReading read = answer.Quantity.ReadLenient(reply, learner);
+        FormulaQuantity.Reading read = answer.Quantity.ReadLenient(reply, learner);
         if (read.Problem is { } problem)
         {
             return Unread(problem);
@@ -71,13 +71,18 @@ internal sealed class ExerciseMarker(ExerciseTemplate template, ImmutableArray<E
         string expected = $"Expected is {template.Answer.Quantity.Kind}, for example in {template.Answer.Unit}.";
         return problem.Problem switch
         {
-            QuantityTextProblem.MissingUnit => new(
+            QuantityTextException.TextProblem.MissingUnit => new(
                 ExerciseVerdict.MissingUnit,
                 $"The unit is missing. {expected}",
                 [],
                 null
             ),
-            QuantityTextProblem.WrongKind => new(ExerciseVerdict.WrongKind, $"{problem.Message} {expected}", [], null),
+            QuantityTextException.TextProblem.WrongKind => new(
+                ExerciseVerdict.WrongKind,
+                $"{problem.Message} {expected}",
+                [],
+                null
+            ),
             _ => new(ExerciseVerdict.NotRead, problem.Message, [], null),
         };
     }
@@ -94,7 +99,7 @@ internal sealed class ExerciseMarker(ExerciseTemplate template, ImmutableArray<E
     /// Whether the answer rounded to the digits of the reply equals the reply; trailing zeros may or may not be
     /// significant.
     /// </summary>
-    private static bool IsRounded(double value, double right, FormulaQuantityReading read) =>
+    private static bool IsRounded(double value, double right, FormulaQuantity.Reading read) =>
         Enumerable
             .Range(read.SignificantDigits, read.WrittenDigits - read.SignificantDigits + 1)
             .Any(digits => Math.Abs(value - right) <= SignificantDigits.LastPlace(right, digits) / 2 * (1 + 1e-9));

@@ -16,10 +16,10 @@ internal abstract class ExerciseReading
     internal abstract FormulaInfo Right(
         string name,
         string summary,
-        FormulaTopic topic,
-        ImmutableArray<FormulaArgument> arguments,
+        FormulaInfo.FormulaTopic topic,
+        ImmutableArray<FormulaInfo.Argument> arguments,
         FormulaQuantity result,
-        FormulaExample example
+        FormulaInfo.CheckedExample example
     );
 
     internal abstract bool Suits(ReadOnlySpan<Real> givens);
@@ -38,10 +38,10 @@ internal abstract class ExerciseReading
         internal override FormulaInfo Right(
             string name,
             string summary,
-            FormulaTopic topic,
-            ImmutableArray<FormulaArgument> arguments,
+            FormulaInfo.FormulaTopic topic,
+            ImmutableArray<FormulaInfo.Argument> arguments,
             FormulaQuantity result,
-            FormulaExample example
+            FormulaInfo.CheckedExample example
         ) =>
             FormulaInfo.Of(
                 new RightWay(ways),

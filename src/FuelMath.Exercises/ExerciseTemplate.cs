@@ -166,7 +166,7 @@ public sealed class ExerciseTemplate
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    internal FormulaInfo FormulaOf(FormulaTopic topic, ImmutableArray<decimal> numbers, double value) =>
+    internal FormulaInfo FormulaOf(FormulaInfo.FormulaTopic topic, ImmutableArray<decimal> numbers, double value) =>
         reading.Right(
             Name,
             Title,

@@ -16,7 +16,7 @@ internal static unsafe class ColumnCall
     private static NativeColumn[]? memories;
 
     [ThreadStatic]
-    private static ColumnInput[]? inputs;
+    private static FormulaColumns.Input[]? inputs;
 
     internal static CallStatus Run(
         FormulaInfo formula,
@@ -52,7 +52,7 @@ internal static unsafe class ColumnCall
         for (long from = 0; from < rows; from += Piece)
         {
             int length = (int)Math.Min(Piece, rows - from);
-            ReadOnlySpan<ColumnInput> taken = Take(count, columns, numbers, from, length);
+            ReadOnlySpan<FormulaColumns.Input> taken = Take(count, columns, numbers, from, length);
             ColumnReport report = FormulaColumns.Run(formula, taken, new Span<double>(results + from, length));
             bad += report.BadRows;
             first = first < 0 && report.FirstBadRow is { } row ? from + row : first;
@@ -71,11 +71,17 @@ internal static unsafe class ColumnCall
         return CallStatus.Fine;
     }
 
-    private static ReadOnlySpan<ColumnInput> Take(int count, double** columns, double* numbers, long from, int length)
+    private static ReadOnlySpan<FormulaColumns.Input> Take(
+        int count,
+        double** columns,
+        double* numbers,
+        long from,
+        int length
+    )
     {
         if (inputs is null || inputs.Length < count)
         {
-            inputs = new ColumnInput[count];
+            inputs = new FormulaColumns.Input[count];
             memories = [.. Enumerable.Range(0, count).Select(_ => new NativeColumn())];
         }
 
@@ -83,8 +89,8 @@ internal static unsafe class ColumnCall
         {
             double* column = columns is null ? null : columns[i];
             inputs[i] = column is null
-                ? ColumnInput.FromNumber(numbers[i])
-                : ColumnInput.FromColumn(memories![i].Over(column + from, length));
+                ? FormulaColumns.Input.FromNumber(numbers[i])
+                : FormulaColumns.Input.FromColumn(memories![i].Over(column + from, length));
         }
 
         return inputs.AsSpan(0, count);

@@ -52,7 +52,7 @@ internal static unsafe class Exports
                 return (int)NoFormula(formula);
             }
 
-            if (units is not ((int)FormulaUnits.Si or (int)FormulaUnits.Customary))
+            if (units is not ((int)FormulaInfo.CallUnits.Si or (int)FormulaInfo.CallUnits.Customary))
             {
                 return (int)Refuse($"units must be 0 (SI) or 1 (customary); it was {units}.");
             }
@@ -63,7 +63,7 @@ internal static unsafe class Exports
             }
 
             var given = new ReadOnlySpan<double>(arguments, count);
-            if (found.TryCalculate((FormulaUnits)units, given, out double value, out FormulaRefusal? refusal))
+            if (found.TryCalculate((FormulaInfo.CallUnits)units, given, out double value, out FormulaRefusal? refusal))
             {
                 *result = value;
                 return (int)CallStatus.Fine;

@@ -63,7 +63,7 @@ internal static class HeaderText
         return name.ToString();
     }
 
-    private static string Words(FormulaArgument argument)
+    private static string Words(FormulaInfo.Argument argument)
     {
         FormulaQuantity quantity = argument.Quantity;
         (double least, double most) = (

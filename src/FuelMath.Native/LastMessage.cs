@@ -20,9 +20,9 @@ internal static class LastMessage
         Keep(
             refusal.Problem switch
             {
-                FormulaProblem.Count => CallStatus.Count,
-                FormulaProblem.OutsideRange => CallStatus.OutsideRange,
-                FormulaProblem.OutsideBound => CallStatus.OutsideBound,
+                FormulaRefusal.FormulaProblem.Count => CallStatus.Count,
+                FormulaRefusal.FormulaProblem.OutsideRange => CallStatus.OutsideRange,
+                FormulaRefusal.FormulaProblem.OutsideBound => CallStatus.OutsideBound,
                 _ => CallStatus.NoResult,
             },
             refusal.Message

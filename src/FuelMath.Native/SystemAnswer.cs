@@ -18,7 +18,7 @@ internal static class SystemAnswer
             to.WriteString("verdict", assessment.Verdict.Kind.ToString());
             to.WriteString("words", assessment.Verdict.ToString());
             to.WriteStartArray("findings");
-            foreach (FindingAcrossPoints finding in assessment.Findings)
+            foreach (SystemAssessment.GroupedFinding finding in assessment.Findings)
             {
                 to.WriteStartObject();
                 to.WriteString("code", finding.Code.ToString());

@@ -7,7 +7,7 @@ internal static class AssessmentSheets
 {
     internal static Workbook Workbook(SystemAssessment assessment)
     {
-        (PointAssessment Point, AssessedState State)[] states =
+        (SystemAssessment.PointAssessment Point, SystemAssessment.AssessedState State)[] states =
         [
             .. assessment.Points.SelectMany(p => p.States.Select(s => (p, s))),
         ];
@@ -32,20 +32,20 @@ internal static class AssessmentSheets
         ]);
     }
 
-    internal static string Words(StateBasis basis) =>
+    internal static string Words(SystemAssessment.StateBasis basis) =>
         basis switch
         {
-            StateBasis.AsMeasured => " (measured)",
-            StateBasis.AsMeasuredUncorrected => " (no sensor)",
+            SystemAssessment.StateBasis.AsMeasured => " (measured)",
+            SystemAssessment.StateBasis.AsMeasuredUncorrected => " (no sensor)",
             _ => "",
         };
 
-    private static FuelSystem Of(SystemAssessment assessment, StateBasis basis) =>
-        basis == StateBasis.AsDescribed ? assessment.System : assessment.Measured!;
+    private static FuelSystem Of(SystemAssessment assessment, SystemAssessment.StateBasis basis) =>
+        basis == SystemAssessment.StateBasis.AsDescribed ? assessment.System : assessment.Measured!;
 
     private static Sheet Whole(
         SystemAssessment assessment,
-        (PointAssessment Point, AssessedState State)[] states,
+        (SystemAssessment.PointAssessment Point, SystemAssessment.AssessedState State)[] states,
         StateSheet?[] sheets,
         string name
     )
@@ -72,7 +72,7 @@ internal static class AssessmentSheets
         );
         for (int i = 0; i < states.Length; i++)
         {
-            (PointAssessment point, AssessedState state) = states[i];
+            (SystemAssessment.PointAssessment point, SystemAssessment.AssessedState state) = states[i];
             if (sheets[i] is { } own)
             {
                 Stages(sheet, point, state, own);
@@ -96,10 +96,15 @@ internal static class AssessmentSheets
         return sheet;
     }
 
-    private static void Stages(Sheet sheet, PointAssessment point, AssessedState state, StateSheet own)
+    private static void Stages(
+        Sheet sheet,
+        SystemAssessment.PointAssessment point,
+        SystemAssessment.AssessedState state,
+        StateSheet own
+    )
     {
         bool isFirst = true;
-        foreach (StageResult stage in state.State!.Stages)
+        foreach (SystemState.StageResult stage in state.State!.Stages)
         {
             int row = sheet.Add(
                 CellLook.Words,
@@ -149,9 +154,9 @@ internal static class AssessmentSheets
             "What to do",
             "Source of the limit"
         );
-        foreach (FindingAcrossPoints finding in assessment.Findings)
+        foreach (SystemAssessment.GroupedFinding finding in assessment.Findings)
         {
-            foreach (FindingOccurrence occurrence in finding.Occurrences)
+            foreach (SystemAssessment.Occurrence occurrence in finding.Occurrences)
             {
                 sheet.Add(
                     CellLook.Words,
@@ -170,11 +175,11 @@ internal static class AssessmentSheets
         return sheet;
     }
 
-    private static string Basis(StateBasis basis) =>
+    private static string Basis(SystemAssessment.StateBasis basis) =>
         basis switch
         {
-            StateBasis.AsMeasured => "as measured",
-            StateBasis.AsMeasuredUncorrected => "as measured, no sensor",
+            SystemAssessment.StateBasis.AsMeasured => "as measured",
+            SystemAssessment.StateBasis.AsMeasuredUncorrected => "as measured, no sensor",
             _ => "as described",
         };
 }

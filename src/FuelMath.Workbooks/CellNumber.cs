@@ -30,7 +30,7 @@ internal sealed class CellNumber(string name, FormulaQuantity quantity)
             case string text when string.IsNullOrWhiteSpace(text):
                 return CellError.NotAvailable($"{name}: the cell is empty.");
             case string text:
-                FormulaQuantityReading reading = quantity.ReadLenient(text, writer);
+                FormulaQuantity.Reading reading = quantity.ReadLenient(text, writer);
                 return reading.Problem is { } problem
                     ? CellError.Value($"{name}: {problem.Message}")
                     : quantity.FromSi(reading.Si, quantity.CustomaryUnit);

@@ -139,7 +139,7 @@ internal static class DocumentFunctions
             return Unknown("point", (string)cells[1]!);
         }
 
-        AssessedState described = point.States[0];
+        SystemAssessment.AssessedState described = point.States[0];
         try
         {
             return described.State is { } state

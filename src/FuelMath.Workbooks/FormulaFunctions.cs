@@ -61,7 +61,7 @@ internal static class FormulaFunctions
     internal static string Unit(FormulaQuantity quantity) =>
         quantity.CustomaryUnit == "1" ? "a pure number" : quantity.CustomaryUnit;
 
-    private static SheetFunctionArgument Argument(FormulaArgument argument)
+    private static SheetFunctionArgument Argument(FormulaInfo.Argument argument)
     {
         FormulaQuantity quantity = argument.Quantity;
         string Show(double si) => CellNumber.Show(quantity.FromSi(si, quantity.CustomaryUnit));
@@ -92,7 +92,12 @@ internal static class FormulaFunctions
             arguments[i] = number;
         }
 
-        return formula.TryCalculate(FormulaUnits.Customary, arguments, out double value, out FormulaRefusal? refusal)
+        return formula.TryCalculate(
+            FormulaInfo.CallUnits.Customary,
+            arguments,
+            out double value,
+            out FormulaRefusal? refusal
+        )
             ? value
             : CellError.Number(refusal!.Message);
     }

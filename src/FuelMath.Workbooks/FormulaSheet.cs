@@ -10,7 +10,7 @@ internal sealed class FormulaSheet
     private const double EdgeTolerance = 1e-9;
 
     private readonly FormulaInfo formula;
-    private readonly FormulaUnits units;
+    private readonly FormulaInfo.CallUnits units;
     private readonly ImmutableArray<double> numbers;
     private readonly List<string> checks = [];
 
@@ -19,7 +19,12 @@ internal sealed class FormulaSheet
     /// <param name="units">The units of inputs and result.</param>
     /// <param name="name">The name of the sheet.</param>
     /// <param name="numbers">The values of the inputs, in those units; null for the formula's example.</param>
-    internal FormulaSheet(FormulaInfo formula, FormulaUnits units, string name, ImmutableArray<double>? numbers)
+    internal FormulaSheet(
+        FormulaInfo formula,
+        FormulaInfo.CallUnits units,
+        string name,
+        ImmutableArray<double>? numbers
+    )
     {
         (this.formula, this.units) = (formula, units);
         this.numbers =
@@ -49,12 +54,12 @@ internal sealed class FormulaSheet
             "Source"
         );
         ImmutableArray<string> inputs = [.. formula.Arguments.Select(Input)];
-        foreach (FormulaBound bound in formula.Bounds)
+        foreach (FormulaInfo.Bound bound in formula.Bounds)
         {
             Bound(bound, inputs);
         }
 
-        foreach (FormulaConstant constant in formula.Constants)
+        foreach (FormulaInfo.Constant constant in formula.Constants)
         {
             int row = Sheet.Add(CellLook.Words, "", $"fixed inside: {constant.Name}");
             Sheet.Put('E', row, Cell.Of(constant.Value, CellLook.Plain));
@@ -79,7 +84,7 @@ internal sealed class FormulaSheet
 
     private string Last { get; set; } = "";
 
-    private string Input(FormulaArgument argument, int index)
+    private string Input(FormulaInfo.Argument argument, int index)
     {
         FormulaQuantity quantity = argument.Quantity;
         string unit = quantity.UnitOf(units);
@@ -103,7 +108,7 @@ internal sealed class FormulaSheet
         return Sheet.At('E', row);
     }
 
-    private void Bound(FormulaBound bound, ImmutableArray<string> inputs)
+    private void Bound(FormulaInfo.Bound bound, ImmutableArray<string> inputs)
     {
         string Of(string name) => inputs[formula.Arguments.ToList().FindIndex(a => a.Name == name)];
         SpreadsheetText limit = SpreadsheetText.Of(bound.Factor);
@@ -140,10 +145,10 @@ internal sealed class FormulaSheet
         Sheet.Add(CellLook.Head, "Step", "Meaning", "", "", "SI value", "SI unit", "", "", "", "Source");
         SpreadsheetText[] given = [.. inputs.Select(SpreadsheetText.Input)];
         int first = Sheet.Row;
-        ImmutableArray<SpreadsheetCell> cells = formula
+        ImmutableArray<SpreadsheetText.Cell> cells = formula
             .At<SpreadsheetText>(given)
             .ToCells(i => Sheet.At('E', first + i));
-        foreach (SpreadsheetCell cell in cells)
+        foreach (SpreadsheetText.Cell cell in cells)
         {
             int row = cell.Symbol is { } symbol
                 ? Sheet.Add(CellLook.Words, symbol.Name, symbol.Meaning)

@@ -17,7 +17,7 @@ internal static class FormulaSheets
     /// <param name="numbers">The values of the inputs of each formula; null for its example.</param>
     internal static Workbook Workbook(
         IReadOnlyList<FormulaInfo> formulas,
-        FormulaUnits units,
+        FormulaInfo.CallUnits units,
         Func<FormulaInfo, ImmutableArray<double>?> numbers
     )
     {
@@ -42,7 +42,7 @@ internal static class FormulaSheets
         string name,
         IReadOnlyList<FormulaInfo> formulas,
         FormulaSheet[] sheets,
-        FormulaUnits units
+        FormulaInfo.CallUnits units
     )
     {
         var contents = new Sheet(name, 34, 70, 16, 12);
@@ -64,6 +64,6 @@ internal static class FormulaSheets
         return contents;
     }
 
-    internal static string UnitOf(this FormulaQuantity quantity, FormulaUnits units) =>
-        units == FormulaUnits.Si ? quantity.Unit : quantity.CustomaryUnit;
+    internal static string UnitOf(this FormulaQuantity quantity, FormulaInfo.CallUnits units) =>
+        units == FormulaInfo.CallUnits.Si ? quantity.Unit : quantity.CustomaryUnit;
 }

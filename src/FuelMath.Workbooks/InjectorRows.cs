@@ -75,7 +75,7 @@ internal sealed class InjectorRows
     }
 
     /// <summary>The injectors that deliver in pulses; all injectors where none does.</summary>
-    internal ImmutableArray<InjectorResult> Pulsing { get; }
+    internal ImmutableArray<SystemState.InjectorResult> Pulsing { get; }
 
     /// <summary>The cells of pulse width and duty cycle of a stage; null where it has none.</summary>
     internal (string Width, string DutyCycle)? Of(string stage) =>
@@ -89,7 +89,7 @@ internal sealed class InjectorRows
     internal SpreadsheetText FuelOf(int chamber) =>
         Sum(i => state.Injectors[i].Seat.Chamber == chamber, i => In('P', i));
 
-    private static bool IsPulsing(InjectorResult injector) => injector.Pulse.Mass.Si() > 0;
+    private static bool IsPulsing(SystemState.InjectorResult injector) => injector.Pulse.Mass.Si() > 0;
 
     private InjectorStage StageOf(string name) => system.Stages.First(s => s.Name == name);
 
@@ -104,11 +104,11 @@ internal sealed class InjectorRows
     private SpreadsheetText In(char column, int injector) =>
         Heads[column - 'B'].Unit.Read(Sheet.At(column, first + injector));
 
-    private (string Width, string Period) Stage(StageResult stage, ToldStage? told)
+    private (string Width, string Period) Stage(SystemState.StageResult stage, ToldStage? told)
     {
         rows.Head($"Stage '{stage.Name}'");
         InjectorStage described = StageOf(stage.Name);
-        InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
+        SystemState.InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
         string period = mixture.Turns
             ? rows.Result(
                 "time from one pulse to the next",
@@ -165,15 +165,15 @@ internal sealed class InjectorRows
 
     private void Injector(int index)
     {
-        InjectorResult injector = state.Injectors[index];
+        SystemState.InjectorResult injector = state.Injectors[index];
         InjectorStage stage = StageOf(injector.Stage);
         FlowRating rating = injector.Seat.Injector.Rating;
-        InjectorPulse pulse = injector.Pulse;
+        Injector.PulseResult pulse = injector.Pulse;
         int row = rows.Sheet.Add(CellLook.Words, $"{injector.Stage}: {injector.Seat.Injector.Name}");
         double against = state.PressureAt(injector.Seat.Node).Si() - injector.DifferentialPressure.Si();
         Put('B', row, Cell.Of(injector.Seat.Chamber, CellLook.Plain));
         Live('C', row, SheetUnit.Gauge.Read(rail[injector.Seat.Node]));
-        if (stage.Discharge == InjectorDischarge.Manifold)
+        if (stage.Discharge == InjectorStage.DischargePlace.Manifold)
         {
             Live('D', row, discharge);
         }

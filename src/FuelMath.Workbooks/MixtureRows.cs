@@ -81,7 +81,7 @@ internal sealed class MixtureRows
         }
 
         SpreadsheetText lambda = rows.Given("lambda asked for", target.ToRatio(), SheetUnit.None, "the command");
-        if (point.Command.Kind == FuelCommandKind.HoldLambda)
+        if (point.Command.Kind == FuelCommand.CommandKind.HoldLambda)
         {
             Wanted = rows.Live(
                 "fuel wanted for all chambers",
@@ -134,7 +134,7 @@ internal sealed class MixtureRows
 
         rows.Head("Mixture");
         SpreadsheetText fuel = SpreadsheetText.Of(0);
-        foreach (ChamberMixture chamber in state.Chambers)
+        foreach (PredictedMixture.ChamberMixture chamber in state.Chambers)
         {
             SpreadsheetText own = injectors.FuelOf(chamber.Chamber);
             fuel += own;

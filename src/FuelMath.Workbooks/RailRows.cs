@@ -23,7 +23,11 @@ internal sealed class RailRows
         (this.rows, this.system, this.state) = (rows, system, state);
         (this.manifold, this.ambient) = (manifold, ambient);
         var held = new Dictionary<string, SpreadsheetText>();
-        foreach (RegulatorResult regulator in state.Regulators.Where(r => r.State == RegulatorState.Regulating))
+        foreach (
+            SystemState.RegulatorResult regulator in state.Regulators.Where(r =>
+                r.State == RegulatorCondition.Regulating
+            )
+        )
         {
             held[regulator.Line] = Held(regulator);
         }
@@ -39,13 +43,16 @@ internal sealed class RailRows
     internal string this[string node] => nodes[node];
 
     /// <summary>The cell of the lowest pressure at the nodes of some injectors.</summary>
-    internal string Least(IEnumerable<InjectorResult> injectors) =>
+    internal string Least(IEnumerable<SystemState.InjectorResult> injectors) =>
         nodes[injectors.Select(i => i.Seat.Node).MinBy(n => state.PressureAt(n).Si())!];
 
     private string At(string node, Dictionary<string, SpreadsheetText> held)
     {
         double solved = state.PressureAt(node).Si();
-        RegulatorResult[] near = [.. state.Regulators.Where(r => held.ContainsKey(r.Line) && IsNear(node, r))];
+        SystemState.RegulatorResult[] near =
+        [
+            .. state.Regulators.Where(r => held.ContainsKey(r.Line) && IsNear(node, r)),
+        ];
         if (near is not [var regulator])
         {
             return rows.SolvedResult(
@@ -65,11 +72,11 @@ internal sealed class RailRows
         return rows.Result($"pressure at '{node}'", held[regulator.Line] + lost, SheetUnit.Gauge, "held, and lines");
     }
 
-    private static double HeldBy(RegulatorResult regulator) =>
+    private static double HeldBy(SystemState.RegulatorResult regulator) =>
         (regulator.IsReducing ? regulator.Outlet : regulator.Inlet).Si();
 
     /// <summary>Whether there is no pump and no regulator between a node and the node that a regulator holds.</summary>
-    private bool IsNear(string node, RegulatorResult regulator)
+    private bool IsNear(string node, SystemState.RegulatorResult regulator)
     {
         var closed = state.Pumps.Select(p => p.Line).Concat(state.Regulators.Select(r => r.Line)).ToHashSet();
         Line own = system.Network.Lines.First(l => l.Name == regulator.Line);
@@ -93,7 +100,7 @@ internal sealed class RailRows
         return seen.Contains(node);
     }
 
-    private SpreadsheetText Held(RegulatorResult result)
+    private SpreadsheetText Held(SystemState.RegulatorResult result)
     {
         rows.Head($"Regulator '{result.Line}'");
         FlowPart part = system.Network.Lines.First(l => l.Name == result.Line).Part;
@@ -105,7 +112,7 @@ internal sealed class RailRows
         };
     }
 
-    private SpreadsheetText OfBypass(BypassRegulator part, RegulatorResult result)
+    private SpreadsheetText OfBypass(BypassRegulator part, SystemState.RegulatorResult result)
     {
         SpreadsheetText set = rows.Given(
             "set difference",
@@ -146,10 +153,10 @@ internal sealed class RailRows
         );
     }
 
-    private SpreadsheetText OfReducing(ReducingRegulator part, RegulatorResult result)
+    private SpreadsheetText OfReducing(ReducingRegulator part, SystemState.RegulatorResult result)
     {
-        ReducingReading first = part.SetPoint;
-        ReducingReading second = part.SecondReading;
+        ReducingRegulator.BenchReading first = part.SetPoint;
+        ReducingRegulator.BenchReading second = part.SecondReading;
         SpreadsheetText set = rows.Given(
             "set difference",
             first.DifferentialPressure.Si(),
@@ -201,7 +208,7 @@ internal sealed class RailRows
         );
     }
 
-    private SpreadsheetText Reference(RegulatorReference reference, RegulatorResult result) =>
+    private SpreadsheetText Reference(RegulatorReference reference, SystemState.RegulatorResult result) =>
         reference switch
         {
             RegulatorReference.Manifold => rows.Live(

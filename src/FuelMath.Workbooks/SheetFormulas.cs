@@ -12,7 +12,7 @@ internal static class SheetFormulas
             default(HoseLossFormula),
             "HoseLoss",
             "The pressure lost to friction in a straight hose",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 Of("Friction.Velocity", "volumeFlow"),
                 Of("Friction.PressureLoss", "bore"),
@@ -39,7 +39,7 @@ internal static class SheetFormulas
             default(WireDropFormula),
             "WireDrop",
             "The voltage lost in copper wire, there and back",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [
                 Of("PumpPower.Electric", "current"),
                 Of("WireResistance.Resistance", "length"),
@@ -64,7 +64,7 @@ internal static class SheetFormulas
             default(PulseMassFormula),
             "PulseMass",
             "The mass of an injector pulse from its width, in the linear range",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 Of("Pulse.Mass", "staticMassFlow"),
                 Of("Pulse.EffectiveWidth", "width"),
@@ -82,7 +82,7 @@ internal static class SheetFormulas
             )
         );
 
-    private static FormulaArgument Of(string formula, string argument) =>
+    private static FormulaInfo.Argument Of(string formula, string argument) =>
         FormulaCatalogue.Named(formula).Arguments.First(a => a.Name == argument);
 
     private readonly struct HoseLossFormula : IFormula

@@ -19,7 +19,7 @@ internal sealed class StateSheet
     private readonly SpreadsheetText charge;
     private readonly SpreadsheetText density;
 
-    internal StateSheet(FuelSystem system, SystemState state, StateBasis basis, string name)
+    internal StateSheet(FuelSystem system, SystemState state, SystemAssessment.StateBasis basis, string name)
     {
         (this.system, this.state) = (system, state);
         OperatingPoint point = state.Point;

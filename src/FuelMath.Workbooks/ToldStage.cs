@@ -12,14 +12,14 @@ internal sealed class ToldStage
     private readonly InjectorStage stage;
     private readonly MixtureRows mixture;
     private readonly Pressure across;
-    private readonly InjectorPulse pulse;
+    private readonly Injector.PulseResult pulse;
     private readonly double pulsesPerChamber;
 
     private ToldStage(
         InjectorStage stage,
         MixtureRows mixture,
         Pressure across,
-        InjectorPulse pulse,
+        Injector.PulseResult pulse,
         double pulsesPerChamber
     )
     {
@@ -30,7 +30,12 @@ internal sealed class ToldStage
     private ControllerBelief Belief => stage.Belief;
 
     /// <summary>The stage by the controller's belief; null where its width is not computed or zero.</summary>
-    internal static ToldStage? Of(FuelSystem system, SystemState state, StageResult result, MixtureRows mixture)
+    internal static ToldStage? Of(
+        FuelSystem system,
+        SystemState state,
+        SystemState.StageResult result,
+        MixtureRows mixture
+    )
     {
         InjectorStage stage = system.Stages.First(s => s.Name == result.Name);
         if (mixture.Reckoned is null || result.IsShut || result.IsHeldOpen)
@@ -39,12 +44,12 @@ internal sealed class ToldStage
         }
 
         AbsolutePressure discharge =
-            stage.Discharge == InjectorDischarge.Manifold ? state.Point.Manifold : state.Point.Ambient;
-        InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
+            stage.Discharge == InjectorStage.DischargePlace.Manifold ? state.Point.Manifold : state.Point.Ambient;
+        SystemState.InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
         Pressure across =
             stage.Belief.DifferentialPressureAt(discharge, state.Point.Ambient)
             ?? Pressure.FromPascals(own.Average(i => i.DifferentialPressure.Si()));
-        InjectorPulse pulse = stage.Belief.Injector.Deliver(
+        Injector.PulseResult pulse = stage.Belief.Injector.Deliver(
             result.PulseWidth,
             result.Period,
             across,
@@ -108,14 +113,19 @@ internal sealed class ToldStage
         const string What = "pressure across the injectors as told";
         return Belief.RailReference switch
         {
-            RailReference.Manifold => rows.Given(What, across.Si(), SheetUnit.Difference, "the controller's setting"),
-            RailReference.Fixed when stage.Discharge == InjectorDischarge.Manifold => rows.Live(
+            RailPressure.Reference.Manifold => rows.Given(
+                What,
+                across.Si(),
+                SheetUnit.Difference,
+                "the controller's setting"
+            ),
+            RailPressure.Reference.Fixed when stage.Discharge == InjectorStage.DischargePlace.Manifold => rows.Live(
                 What,
                 Belief.DifferentialPressure.Si() - discharge,
                 SheetUnit.Difference,
                 "a rail that it takes for fixed, less what the injectors spray against"
             ),
-            RailReference.Fixed => rows.Given(
+            RailPressure.Reference.Fixed => rows.Given(
                 What,
                 across.Si(),
                 SheetUnit.Difference,

@@ -103,7 +103,7 @@ internal static class UnitFunctions
         {
             if (Understood(kind, wanted) is { } symbol)
             {
-                FormulaQuantityReading reading = kind.ReadLenient(text, writer);
+                FormulaQuantity.Reading reading = kind.ReadLenient(text, writer);
                 if (reading.Problem is null)
                 {
                     return kind.FromSi(reading.Si, symbol);

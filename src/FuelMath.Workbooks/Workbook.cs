@@ -29,7 +29,7 @@ public sealed class Workbook
     /// <returns>The workbook: one sheet, filled with the formula's example.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="units"/> is not a member of its enumeration.</exception>
-    public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units)
+    public static Workbook FromFormula(FormulaInfo formula, FormulaInfo.CallUnits units)
     {
         ArgumentNullException.ThrowIfNull(formula);
         return FormulaSheets.Workbook([formula], units, _ => null);
@@ -43,7 +43,11 @@ public sealed class Workbook
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="units"/> is not a member of its enumeration.</exception>
     /// <exception cref="FormulaRefusedException">The count is wrong, or an argument is outside its range.</exception>
-    public static Workbook FromFormula(FormulaInfo formula, FormulaUnits units, params ReadOnlySpan<double> arguments)
+    public static Workbook FromFormula(
+        FormulaInfo formula,
+        FormulaInfo.CallUnits units,
+        params ReadOnlySpan<double> arguments
+    )
     {
         ArgumentNullException.ThrowIfNull(formula);
         if (formula.Check(units, arguments) is { } refusal)
@@ -60,7 +64,7 @@ public sealed class Workbook
     /// <param name="units">The units of inputs and results.</param>
     /// <returns>The workbook: a sheet of contents with each result, then a sheet for each formula.</returns>
     /// <exception cref="ArgumentException">An argument is not a member of its enumeration.</exception>
-    public static Workbook FromTopic(FormulaTopic topic, FormulaUnits units) =>
+    public static Workbook FromTopic(FormulaInfo.FormulaTopic topic, FormulaInfo.CallUnits units) =>
         Enum.IsDefined(topic)
             ? FromFormulas(FormulaCatalogue.About(topic), units)
             : throw new ArgumentException($"Must be a topic; it was {topic}.", nameof(topic));
@@ -73,7 +77,7 @@ public sealed class Workbook
     /// <exception cref="ArgumentException">
     /// There is no formula, or <paramref name="units"/> is not a member of its enumeration.
     /// </exception>
-    public static Workbook FromFormulas(IEnumerable<FormulaInfo> formulas, FormulaUnits units)
+    public static Workbook FromFormulas(IEnumerable<FormulaInfo> formulas, FormulaInfo.CallUnits units)
     {
         ArgumentNullException.ThrowIfNull(formulas);
         FormulaInfo[] all = [.. formulas];
@@ -102,7 +106,7 @@ public sealed class Workbook
     /// <exception cref="FormulaRefusedException">The count of a formula's numbers is wrong, or one is outside its range.</exception>
     public static Workbook FromFormulas(
         IEnumerable<FormulaInfo> formulas,
-        FormulaUnits units,
+        FormulaInfo.CallUnits units,
         IEnumerable<ImmutableArray<double>> arguments
     )
     {

@@ -14,15 +14,15 @@ public sealed class AssessmentExamples
         #region Assessment
         var assessment = new SystemAssessment(system, points);
 
-        foreach (PointAssessment point in assessment.Points)
+        foreach (SystemAssessment.PointAssessment point in assessment.Points)
         {
             Console.WriteLine(point); // cruise: act first: ...
         }
 
-        VerdictKind whole = assessment.Verdict.Kind;
+        Verdict.Outcome whole = assessment.Verdict.Kind;
         #endregion
 
-        Assert.Equal(VerdictKind.DoNotRun, whole); // gasoline boils in the tank at 70 °C
+        Assert.Equal(FuelMath.Verdict.Outcome.DoNotRun, whole); // gasoline boils in the tank at 70 °C
         Assert.Equal(FindingCode.VaporMarginLow, assessment.Points[1].Verdict.Reasons[0].Code);
     }
 
@@ -61,7 +61,7 @@ public sealed class AssessmentExamples
         var first = new BriefAssessment(brief); // 12 inputs estimated
 
         Console.WriteLine(first.Assessment.Verdict);
-        foreach (EstimateInfluence influence in first.Influences.Take(3))
+        foreach (BriefAssessment.EstimateInfluence influence in first.Influences.Take(3))
         {
             Console.WriteLine(influence); // an estimate, its range, what it moves most, and what to measure instead
         }
@@ -84,7 +84,7 @@ public sealed class AssessmentExamples
         }
         #endregion
 
-        Assert.Equal(verdict.Reasons.IsEmpty, verdict.Kind == VerdictKind.Holds);
+        Assert.Equal(verdict.Reasons.IsEmpty, verdict.Kind == FuelMath.Verdict.Outcome.Holds);
     }
 
     private static OperatingPoint Point(string name, double rpm, double kilopascals, double celsius) =>

@@ -61,7 +61,7 @@ public sealed class BeliefExamples
         Injector rated = Injector(980);
         var fitted = FittedInjectors.FromStage(
             StandardFuels.PumpGasoline,
-            new FittedStage(
+            new FittedInjectors.Stage(
                 "primary",
                 new ControllerBelief(rated, Pressure.FromBars(3), StandardFuels.PumpGasoline, Fuel),
                 1,
@@ -93,7 +93,7 @@ public sealed class BeliefExamples
         Injector rated = Injector(980);
         var weak = FittedInjectors.FromStage(
             StandardFuels.PumpGasoline,
-            new FittedStage(
+            new FittedInjectors.Stage(
                 "primary",
                 new ControllerBelief(rated, Pressure.FromBars(3), StandardFuels.PumpGasoline, Fuel),
                 1,
@@ -123,7 +123,7 @@ public sealed class BeliefExamples
         // What is taken to be fitted, and what the controller was told of it.
         var presumed = FittedInjectors.FromStage(
             gasoline,
-            new FittedStage(
+            new FittedInjectors.Stage(
                 "primary",
                 new ControllerBelief(primary, Pressure.FromBars(3), gasoline, Fuel),
                 1,
@@ -152,7 +152,7 @@ public sealed class BeliefExamples
                 Fuel,
                 ElectricPotential.FromVolts(14),
                 [
-                    BankReading.FromCorrection(
+                    MixtureObservation.BankReading.FromCorrection(
                         1,
                         [Duration.FromMilliseconds(row.Milliseconds)],
                         Ratio.FromDecimalFractions(row.Correction),
@@ -163,12 +163,12 @@ public sealed class BeliefExamples
         );
 
         // Dead time, about 0.15 ms longer than told, and what else would look like it.
-        RankedCause first = diagnosis.Causes[0];
-        CauseEstimate deadTime = first.Estimates[0];
+        MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
+        MixtureDiagnosis.Estimate deadTime = first.Estimates[0];
         IEnumerable<string> rivals = first.CannotBeToldFrom.Select(c => c.Name);
         #endregion
 
-        Assert.Equal(MixtureCause.DeadTime, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.DeadTime, first.Cause);
         Assert.Equal(0.15, ((Duration)deadTime.Value).Milliseconds, 0.01);
         Assert.Empty(rivals);
     }

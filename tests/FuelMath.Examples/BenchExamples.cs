@@ -131,7 +131,7 @@ public sealed class BenchExamples
             Temperature.FromDegreesCelsius(21),
             new DataSource("Workshop-class", "bench report, three injectors in three slots")
         );
-        SlotReading Read(string injector, string slot, double cubicCentimeters) =>
+        SlotComparison.SlotReading Read(string injector, string slot, double cubicCentimeters) =>
             new(
                 injector,
                 slot,
@@ -144,7 +144,7 @@ public sealed class BenchExamples
                     conditions
                 )
             );
-        SlotReading[] readings =
+        SlotComparison.SlotReading[] readings =
         [
             Read("A", "1", 275),
             Read("A", "2", 281),
@@ -177,7 +177,7 @@ public sealed class BenchExamples
             OutsideRange.Refuse,
             source
         );
-        PlacementCandidate Candidate(string name, double cubicCentimetersPerMinute, int stage) =>
+        Placement.Candidate Candidate(string name, double cubicCentimetersPerMinute, int stage) =>
             new(
                 new Injector(
                     name,
@@ -209,7 +209,7 @@ public sealed class BenchExamples
             ],
             Enumerable.Repeat(Ratio.FromPercent(25), 4),
             [
-                new PlacementPoint(
+                new Placement.Point(
                     "peak power",
                     [Duration.FromMilliseconds(11), Duration.FromMilliseconds(9)],
                     Duration.FromMilliseconds(17),

@@ -18,7 +18,7 @@ public sealed class BudgetExamples
             "cm3/min",
             [
                 new("referenceVolumeFlow", 800, 4, "cm3/min", SpreadShape.Normal, DegreesOfFreedom.From(9), bench),
-                BudgetInput.FromHalfWidth(
+                UncertaintyBudget.Input.FromHalfWidth(
                     "referenceDifferentialPressure",
                     3,
                     0.03,
@@ -27,15 +27,29 @@ public sealed class BudgetExamples
                     known,
                     bench
                 ),
-                BudgetInput.Exact("referenceDensity", 740, "kg/m3", bench),
-                BudgetInput.FromHalfWidth("differentialPressure", 4, 0.1, "bar", SpreadShape.Rectangular, known, bench),
-                BudgetInput.Exact("density", 740, "kg/m3", bench),
+                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", bench),
+                UncertaintyBudget.Input.FromHalfWidth(
+                    "differentialPressure",
+                    4,
+                    0.1,
+                    "bar",
+                    SpreadShape.Rectangular,
+                    known,
+                    bench
+                ),
+                UncertaintyBudget.Input.Exact("density", 740, "kg/m3", bench),
             ]
         );
         double flow = budget.Value;
         double expanded = budget.ExpandedUncertainty(Ratio.FromPercent(95));
-        BudgetLine worst = budget.Lines.MaxBy(line => line.Share)!;
-        FirstOrderCheck check = budget.CheckFirstOrder(Ratio.FromPercent(95), 1, 1_000_000, 1, CancellationToken.None);
+        UncertaintyBudget.Line worst = budget.Lines.MaxBy(line => line.Share)!;
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Ratio.FromPercent(95),
+            1,
+            1_000_000,
+            1,
+            CancellationToken.None
+        );
         #endregion
 
         // By hand: 800 sqrt(4 / 3); shares of it 0.5 %, half of 1 % / sqrt 3, half of 2.5 % / sqrt 3.
@@ -45,6 +59,6 @@ public sealed class BudgetExamples
         Assert.Equal(byHand * relative, budget.CombinedStandardUncertainty, 1e-9);
         Assert.InRange(expanded, 1.96 * byHand * relative, 2.03 * byHand * relative);
         Assert.Equal("differentialPressure", worst.Input.Name);
-        Assert.Equal(FirstOrderVerdict.Enough, check.Verdict);
+        Assert.Equal(UncertaintyBudget.FirstOrderOutcome.Enough, check.Verdict);
     }
 }

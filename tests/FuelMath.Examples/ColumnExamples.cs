@@ -32,13 +32,13 @@ public sealed class ColumnExamples
         ColumnReport report = FormulaColumns.Run(
             InjectorFormulas.DeliveredMass(deadTime),
             [
-                ColumnInput.FromNumber(6e-3), // 6 g/s at 3 bar with 740 kg/m3
-                ColumnInput.FromNumber(300e3),
-                ColumnInput.FromNumber(740),
-                ColumnInput.FromColumn(width),
-                ColumnInput.FromColumn(voltage),
-                ColumnInput.FromColumn(pressure),
-                ColumnInput.FromNumber(740),
+                FormulaColumns.Input.FromNumber(6e-3), // 6 g/s at 3 bar with 740 kg/m3
+                FormulaColumns.Input.FromNumber(300e3),
+                FormulaColumns.Input.FromNumber(740),
+                FormulaColumns.Input.FromColumn(width),
+                FormulaColumns.Input.FromColumn(voltage),
+                FormulaColumns.Input.FromColumn(pressure),
+                FormulaColumns.Input.FromNumber(740),
             ],
             mass
         );

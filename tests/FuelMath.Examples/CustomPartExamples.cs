@@ -29,8 +29,8 @@ public sealed class CustomPartExamples
         #region Solve
         Network network = new(
             [
-                NetworkNode.FixedPressure("supply", new GaugePressure(Pressure.FromKilopascals(300)), Length.Zero),
-                NetworkNode.Junction("rail", Length.Zero, VolumeFlow.FromLitersPerHour(90)),
+                Network.Node.FixedPressure("supply", new GaugePressure(Pressure.FromKilopascals(300)), Length.Zero),
+                Network.Node.Junction("rail", Length.Zero, VolumeFlow.FromLitersPerHour(90)),
             ],
             [new Line("damper", "supply", "rail", Plate)]
         );
@@ -48,9 +48,9 @@ public sealed class CustomPartExamples
         LossTable cooler = new(
             "fuel cooler",
             [
-                new MeasuredLoss(VolumeFlow.FromLitersPerHour(60), Pressure.FromKilopascals(4)),
-                new MeasuredLoss(VolumeFlow.FromLitersPerHour(120), Pressure.FromKilopascals(14.5)),
-                new MeasuredLoss(VolumeFlow.FromLitersPerHour(240), Pressure.FromKilopascals(52)),
+                new LossTable.Point(VolumeFlow.FromLitersPerHour(60), Pressure.FromKilopascals(4)),
+                new LossTable.Point(VolumeFlow.FromLitersPerHour(120), Pressure.FromKilopascals(14.5)),
+                new LossTable.Point(VolumeFlow.FromLitersPerHour(240), Pressure.FromKilopascals(52)),
             ],
             Density.FromKilogramsPerCubicMeter(760), // measured with a bench fluid
             DynamicViscosity.FromMillipascalSeconds(1.0),

@@ -185,7 +185,7 @@ public sealed class DocumentExamples
             }
             """
         );
-        ImmutableArray<BillRow> toBuy = plan.Bill; // 1 x boss to flare -6
+        ImmutableArray<LinePlan.BillRow> toBuy = plan.Bill; // 1 x boss to flare -6
         #endregion
 
         Assert.True(plan.AllSeal);

@@ -67,7 +67,7 @@ public sealed class EverydayExamples
         Temperature twenty = Temperature.FromDegreesCelsius(20);
         Fuel premix = PremixRatio.FromParts(32).ToFuel("premix 32:1", gasoline, StandardFuels.TwoStrokeOil, twenty);
 
-        var effect = new PremixEffect(gasoline, premix, twenty);
+        var effect = new PremixRatio.MixtureEffect(gasoline, premix, twenty);
 
         Ratio richest = effect.LambdaFactorIfOilBurns; // about 1: the oil burns like the gasoline
         Ratio leanest = effect.LambdaFactorIfOilUnburned; // 1.03: up to 3 % leaner with the same pulses
@@ -81,14 +81,14 @@ public sealed class EverydayExamples
     public void GenericAdapter()
     {
         #region GenericAdapter
-        FittingEnd rail = FittingEnd.ORingBoss(6, EndGender.Female);
-        FittingEnd hose = FittingEnd.Flare37(6, EndGender.Female);
+        FittingEnd rail = FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female);
+        FittingEnd hose = FittingEnd.Flare37(6, FittingEnd.EndGender.Female);
 
         Adapter adapter = AdapterSearch.Generic(rail, hose); // what to ask for, whoever makes it
         #endregion
 
-        Assert.Equal(JointVerdict.Seals, Joint.Between(rail, adapter.First).Verdict);
-        Assert.Equal(JointVerdict.Seals, Joint.Between(adapter.Second, hose).Verdict);
+        Assert.Equal(Joint.Outcome.Seals, Joint.Between(rail, adapter.First).Verdict);
+        Assert.Equal(Joint.Outcome.Seals, Joint.Between(adapter.Second, hose).Verdict);
     }
 
     [Fact]
@@ -98,12 +98,12 @@ public sealed class EverydayExamples
         var test = new EverydayDecayTest(
             StandardFuels.PumpGasoline,
             EverydayDecayTest.VolumeOf(Length.FromMeters(6), Length.FromMillimeters(8)),
-            before: new DecayReading(
+            before: new DecayTest.Reading(
                 Duration.Zero,
                 new GaugePressure(Pressure.FromBars(4)),
                 Temperature.FromDegreesCelsius(20)
             ),
-            after: new DecayReading(
+            after: new DecayTest.Reading(
                 Duration.FromMinutes(15),
                 new GaugePressure(Pressure.FromBars(3.8)),
                 Temperature.FromDegreesCelsius(20)
@@ -134,7 +134,7 @@ public sealed class EverydayExamples
 
         // The least that does comes first; the others say why not.
         foreach (
-            PartChoice<Pump> pump in PartChoices.Pumps(
+            PartChoices.Choice<Pump> pump in PartChoices.Pumps(
                 pumps,
                 drawn,
                 Pressure.FromBars(4),
@@ -148,7 +148,7 @@ public sealed class EverydayExamples
 
         Hose suction = PartChoices.Hoses(hoses, drawn, Speed.FromMetersPerSecond(1.2), spare)[0].Part;
         WireChoice wire = WireChoice.Smallest(
-            WireSizes.Metric,
+            WireSize.Metric,
             supply: Length.FromMeters(5),
             ground: Length.FromMeters(1),
             Temperature.FromDegreesCelsius(50),

@@ -106,6 +106,6 @@ public sealed class ExerciseExamples
         Assert.Equal(550, flow.CubicCentimetersPerMinute, 1e-9);
         Assert.Equal(43.5, pressure.PoundsForcePerSquareInch, 1e-9);
         Assert.False(read);
-        Assert.Equal(QuantityTextProblem.Ambiguous, problem!.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.Ambiguous, problem!.Problem);
     }
 }

@@ -85,7 +85,7 @@ public sealed class FilterExamples
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(180);
         Pressure tired = clean.Loaded(loading, Mass.FromGrams(4)).LossAt(flow, density, viscosity);
         Mass until = loading.MassUntil(clean, Pressure.FromKilopascals(30), flow, density, viscosity);
-        ServiceInterval lasts = new DirtRate(
+        FilterLoading.ServiceInterval lasts = new FilterLoading.DirtRate(
             MassFlow.FromGramsPerHour(0.02),
             MassFlow.FromGramsPerHour(0.1),
             workshop

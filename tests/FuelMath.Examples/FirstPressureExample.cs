@@ -14,7 +14,7 @@ public sealed class FirstPressureExample
         #region FirstPressure
         var source = new DataSource("Workshop-class", "invented");
         var volts = ElectricPotential.FromVolts(13.5);
-        PumpPoint[] points =
+        PumpCurve.Point[] points =
         [
             new(Pressure.FromBars(2), VolumeFlow.FromLitersPerHour(340), ElectricCurrent.FromAmperes(8)),
             new(Pressure.FromBars(4), VolumeFlow.FromLitersPerHour(290), ElectricCurrent.FromAmperes(10.5)),
@@ -24,9 +24,9 @@ public sealed class FirstPressureExample
         var hose = new Hose("feed hose", Length.FromMeters(3), bore, Length.Zero, Ratio.Zero, source);
         Network network = new(
             [
-                NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero),
-                NetworkNode.Junction("rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(300)),
+                Network.Node.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
+                Network.Node.Junction("pump outlet", Length.Zero),
+                Network.Node.Junction("rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(300)),
             ],
             [new Line("pump", "tank", "pump outlet", pump), new Line("feed hose", "pump outlet", "rail", hose)]
         );

@@ -55,9 +55,9 @@ public sealed class FittingExamples
         );
         var half = Ratio.FromPercent(50);
 
-        Ratio intoBranch = tee.CoefficientAt(TeePath.DividingBranch, half); // 1.183
-        Ratio straightOn = tee.CoefficientAt(TeePath.DividingRun, half); // 0
-        Fitting branch = tee.ToFitting(TeePath.DividingBranch, half);
+        Ratio intoBranch = tee.CoefficientAt(Tee.Path.DividingBranch, half); // 1.183
+        Ratio straightOn = tee.CoefficientAt(Tee.Path.DividingRun, half); // 0
+        Fitting branch = tee.ToFitting(Tee.Path.DividingBranch, half);
         #endregion
 
         Assert.Equal(1.1831, intoBranch.DecimalFractions, 0.0001);
@@ -69,21 +69,29 @@ public sealed class FittingExamples
     public void FlareInBoss()
     {
         #region Joint
-        FittingEnd rail = FittingEnd.ORingBoss(6, EndGender.Female);
-        FittingEnd hose = FittingEnd.Flare37(6, EndGender.Male);
+        FittingEnd rail = FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female);
+        FittingEnd hose = FittingEnd.Flare37(6, FittingEnd.EndGender.Male);
 
         Joint wrong = Joint.Between(hose, rail);
 
         Adapter[] shelf =
         [
-            new("boss to flare", FittingEnd.ORingBoss(6, EndGender.Male), FittingEnd.Flare37(6, EndGender.Male)),
-            new("flare coupling", FittingEnd.Flare37(6, EndGender.Female), FittingEnd.Flare37(6, EndGender.Female)),
+            new(
+                "boss to flare",
+                FittingEnd.ORingBoss(6, FittingEnd.EndGender.Male),
+                FittingEnd.Flare37(6, FittingEnd.EndGender.Male)
+            ),
+            new(
+                "flare coupling",
+                FittingEnd.Flare37(6, FittingEnd.EndGender.Female),
+                FittingEnd.Flare37(6, FittingEnd.EndGender.Female)
+            ),
         ];
-        AdapterPath right = AdapterSearch.Shortest(rail, hose, shelf, 1)[0];
+        AdapterSearch.Route right = AdapterSearch.Shortest(rail, hose, shelf, 1)[0];
         #endregion
 
-        Assert.Equal(JointVerdict.ThreadsButDoesNotSeal, wrong.Verdict);
-        Assert.Equal(JointTrap.FlareInORingBoss, wrong.Trap);
+        Assert.Equal(Joint.Outcome.ThreadsButDoesNotSeal, wrong.Verdict);
+        Assert.Equal(Joint.KnownTrap.FlareInORingBoss, wrong.Trap);
         Assert.Equal(["boss to flare", "flare coupling"], right.Adapters.Select(a => a.Name));
     }
 }

@@ -33,11 +33,11 @@ public sealed class FormulaExamples
         FormulaColumns.Run(
             FormulaCatalogue.Named("Orifice.CarriedMassFlow"),
             [
-                ColumnInput.FromNumber(6.3e-3), // 6.3 g/s at 3 bar with 690 kg/m3
-                ColumnInput.FromNumber(300e3),
-                ColumnInput.FromNumber(690),
-                ColumnInput.FromColumn(differentialPressure),
-                ColumnInput.FromColumn(density),
+                FormulaColumns.Input.FromNumber(6.3e-3), // 6.3 g/s at 3 bar with 690 kg/m3
+                FormulaColumns.Input.FromNumber(300e3),
+                FormulaColumns.Input.FromNumber(690),
+                FormulaColumns.Input.FromColumn(differentialPressure),
+                FormulaColumns.Input.FromColumn(density),
             ],
             massFlow
         );
@@ -54,10 +54,10 @@ public sealed class FormulaExamples
         FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
         // 800 cm3/min at 300 kPa; now 400 kPa. The same fluid: 740 kg/m3.
-        double flow = formula.Calculate(FormulaUnits.Customary, 800, 300, 740, 400, 740);
+        double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740);
 
         // A rating at no pressure is refused, with what is allowed.
-        FormulaRefusal? refusal = formula.Check(FormulaUnits.Customary, 800, 0, 740, 400, 740);
+        FormulaRefusal? refusal = formula.Check(FormulaInfo.CallUnits.Customary, 800, 0, 740, 400, 740);
         #endregion
 
         // 800 times the root of 4/3, by hand.
@@ -75,16 +75,16 @@ public sealed class FormulaExamples
             new HoseVolume(),
             "Workshop.HoseVolume",
             "The fuel that a hose of 8 mm holds",
-            FormulaTopic.Tightness,
+            FormulaInfo.FormulaTopic.Tightness,
             [new("length", FormulaQuantity.Of(length, QuantityKinds.Length, "m"), 0, 100, 0, 10)],
             [],
             [],
             FormulaQuantity.Of(volume, QuantityKinds.Volume, "mL"),
             [new DataSource("Definition", "volume of a cylinder")],
-            new FormulaExample([1], 5.0265e-5, 1e-4, new DataSource("Definition", "by hand"))
+            new FormulaInfo.CheckedExample([1], 5.0265e-5, 1e-4, new DataSource("Definition", "by hand"))
         );
 
-        double milliliters = formula.Calculate(FormulaUnits.Customary, 2.5); // 125.66
+        double milliliters = formula.Calculate(FormulaInfo.CallUnits.Customary, 2.5); // 125.66
         #endregion
 
         Assert.Equal(125.66, milliliters, 0.01);

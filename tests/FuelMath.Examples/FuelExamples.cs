@@ -16,7 +16,10 @@ public sealed class FuelExamples
         Fuel blend = FuelBlend.ByVolume(
             "paddock blend",
             mixedAt,
-            [new FuelPart(StandardFuels.Ethanol, Ratio.FromPercent(30)), new FuelPart(gasoline, Ratio.FromPercent(70))]
+            [
+                new FuelBlend.Part(StandardFuels.Ethanol, Ratio.FromPercent(30)),
+                new FuelBlend.Part(gasoline, Ratio.FromPercent(70)),
+            ]
         );
 
         AirFuelRatio stoichiometric = blend.StoichiometricRatio; // 12.84, by mass, with standard dry air
@@ -39,7 +42,11 @@ public sealed class FuelExamples
         Volume oil = ratio.OilFor(Volume.FromLiters(5)); // 156 mL into 5 L of fuel
 
         // Two liters of 50:1 are left, and the tank is to hold five liters of 32:1.
-        PremixTopUp topUp = ratio.TopUp(Volume.FromLiters(2), PremixRatio.FromParts(50), Volume.FromLiters(5));
+        PremixRatio.Additions topUp = ratio.TopUp(
+            Volume.FromLiters(2),
+            PremixRatio.FromParts(50),
+            Volume.FromLiters(5)
+        );
 
         Fuel mix = ratio.ToFuel(
             "premix 32:1",

@@ -40,12 +40,12 @@ public sealed class FuelTopicExamples
 
         Ratio volume = change.VolumeRatioAtEqualLambda; // 1.31 times the volume for the same air
         Ratio power = change.VolumeRatioAtEqualPower; // 1.31 times for the same heat
-        InjectorHeadroom injector = change.InjectorAtEqualLambda(
+        FuelChange.InjectorHeadroom injector = change.InjectorAtEqualLambda(
             Duration.FromMilliseconds(12.4),
             Duration.FromMilliseconds(0.9),
             Duration.FromMilliseconds(17.1)
         ); // 16.4 ms, 96 % of the period
-        PumpHeadroom pump = change.PumpAtEqualLambda(
+        FuelChange.PumpHeadroom pump = change.PumpAtEqualLambda(
             VolumeFlow.FromLitersPerHour(140),
             VolumeFlow.FromLitersPerHour(175)
         ); // 184 L/h wanted: the pump falls short
@@ -84,7 +84,7 @@ public sealed class FuelTopicExamples
     {
         #region PremixUnknown
         // Between one and two liters are left, and nobody knows whether of 50:1 or of 32:1.
-        PremixTopUpBounds bounds = PremixTopUpBounds.For(
+        PremixRatio.AdditionBounds bounds = PremixRatio.AdditionBounds.For(
             PremixRatio.FromParts(32),
             Volume.FromLiters(1),
             Volume.FromLiters(2),

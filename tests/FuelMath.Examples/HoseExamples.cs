@@ -37,7 +37,7 @@ public sealed class HoseExamples
     {
         #region Tube
         var workshop = new DataSource("Workshop-class", "hard line of the time-trial car");
-        var alloy = new TubeMaterial(
+        var alloy = new Tube.WallMaterial(
             "annealed aluminum alloy",
             Pressure.FromGigapascals(70),
             Ratio.FromDecimalFractions(0.33),
@@ -56,7 +56,10 @@ public sealed class HoseExamples
 
         GaugePressure allowed = tube.WorkingPressure; // 87.8 bar gauge
         Volume swells = tube.VolumeGainAt(line.Length, new GaugePressure(Pressure.FromBars(5)));
-        Length least = VelocityGuideline.CommonPractice.LeastBore(VolumeFlow.FromLitersPerHour(260), LineSide.Delivery);
+        Length least = VelocityGuideline.CommonPractice.LeastBore(
+            VolumeFlow.FromLitersPerHour(260),
+            VelocityGuideline.LineSide.Delivery
+        );
         #endregion
 
         // 40 MPa (10^2 - 8^2) / (10^2 + 8^2).
@@ -70,7 +73,7 @@ public sealed class HoseExamples
     {
         #region Rating
         var workshop = new DataSource("Workshop-class", "hose data of the time-trial car");
-        HoseRatingPoint At(double celsius, double bar) =>
+        HoseRating.Point At(double celsius, double bar) =>
             new(Temperature.FromDegreesCelsius(celsius), new GaugePressure(Pressure.FromBars(bar)));
 
         var rating = new HoseRating(

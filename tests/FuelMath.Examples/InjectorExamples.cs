@@ -33,7 +33,7 @@ public sealed class InjectorExamples
             ElectricResistance.FromOhms(12.5)
         );
 
-        InjectorPulse pulse = injector.WidthFor(
+        Injector.PulseResult pulse = injector.WidthFor(
             Mass.FromMilligrams(40),
             Duration.FromMilliseconds(20),
             Pressure.FromBars(3),

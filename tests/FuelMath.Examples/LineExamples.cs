@@ -12,9 +12,9 @@ public sealed class LineExamples
         DataSource plan = new("Workshop-class", "feed line of the time-trial car");
         var endBore = Length.FromMillimeters(7.2);
         var hoseBore = Length.FromInches(5.0 / 16);
-        FittingEnd nut = FittingEnd.Flare37(6, EndGender.Female);
-        FittingEnd stud = FittingEnd.ORingBoss(6, EndGender.Male);
-        FittingEnd flare = FittingEnd.Flare37(6, EndGender.Male);
+        FittingEnd nut = FittingEnd.Flare37(6, FittingEnd.EndGender.Female);
+        FittingEnd stud = FittingEnd.ORingBoss(6, FittingEnd.EndGender.Male);
+        FittingEnd flare = FittingEnd.Flare37(6, FittingEnd.EndGender.Male);
 
         var hose = new HoseAssembly(
             "feed hose",
@@ -22,8 +22,12 @@ public sealed class LineExamples
             Length.FromMillimeters(1400),
             hoseBore,
             Length.FromMicrometers(1.5),
-            new EndFitting(nut, HoseEnds.Straight("straight end -6", endBore, hoseBore), Length.FromMillimeters(22)),
-            new EndFitting(
+            new HoseAssembly.EndFitting(
+                nut,
+                HoseEnds.Straight("straight end -6", endBore, hoseBore),
+                Length.FromMillimeters(22)
+            ),
+            new HoseAssembly.EndFitting(
                 nut,
                 HoseEnds.FullFlow("90 degree end -6", Angle.FromDegrees(90), endBore, hoseBore),
                 Length.FromMillimeters(38)
@@ -36,15 +40,15 @@ public sealed class LineExamples
         var line = new LinePlan(
             "feed",
             [
-                LinePiece.FromPort("pump outlet", FittingEnd.ORingBoss(6, EndGender.Female)),
-                LinePiece.Between(adapter, passage),
-                LinePiece.Along(hose),
-                LinePiece.ToPort("rail inlet", FittingEnd.ORingBoss(6, EndGender.Female)),
+                LinePlan.Piece.FromPort("pump outlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                LinePlan.Piece.Between(adapter, passage),
+                LinePlan.Piece.Along(hose),
+                LinePlan.Piece.ToPort("rail inlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
 
         ImmutableArray<Finding> findings = line.Check();
-        ImmutableArray<BillRow> bill = line.Bill; // the hose is cut to 1340 mm
+        ImmutableArray<LinePlan.BillRow> bill = line.Bill; // the hose is cut to 1340 mm
         Temperature warm = Temperature.FromDegreesCelsius(40);
         Pressure loss = line.LossAt(
             VolumeFlow.FromLitersPerHour(200),

@@ -9,10 +9,10 @@ public sealed class NetworkExamples
     public void Switch()
     {
         PlainPump pump = PlainPump.Straight([Point(0, 500), Point(500, 0)], OutsideRange.Refuse);
-        NetworkNode[] nodes =
+        Network.Node[] nodes =
         [
-            NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
-            NetworkNode.Junction("rail", Length.Zero),
+            FuelMath.Network.Node.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
+            FuelMath.Network.Node.Junction("rail", Length.Zero),
         ];
 
         #region Switch
@@ -45,7 +45,7 @@ public sealed class NetworkExamples
 
         Assert.Equal(1000.0 / 3, heavy.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
         Assert.Equal(375, lighter.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
-        Assert.Equal(LinkCondition.Stopped, light.ConditionOf("second"));
+        Assert.Equal(FuelMath.Network.LinkCondition.Stopped, light.ConditionOf("second"));
         Assert.StartsWith(
             "'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins",
             why,
@@ -58,7 +58,7 @@ public sealed class NetworkExamples
         DynamicViscosity.FromMillipascalSeconds(0.5)
     );
 
-    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static PlainPump.Point Point(double litersPerHour, double kilopascals) =>
         new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
 
     [Fact]
@@ -74,21 +74,25 @@ public sealed class NetworkExamples
         );
         FuelMath.Network network = new FuelMath.Network(
             [
-                NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
-                NetworkNode.Junction("outlet", Length.Zero),
-                NetworkNode.FixedPressure("high tank", new GaugePressure(Pressure.FromKilopascals(320)), Length.Zero),
+                FuelMath.Network.Node.FixedPressure("tank", new GaugePressure(Pressure.Zero), Length.Zero),
+                FuelMath.Network.Node.Junction("outlet", Length.Zero),
+                FuelMath.Network.Node.FixedPressure(
+                    "high tank",
+                    new GaugePressure(Pressure.FromKilopascals(320)),
+                    Length.Zero
+                ),
             ],
             [new Line("pump", "tank", "outlet", humped), new Line("line", "outlet", "high tank", rising)]
         ).At(Warm);
 
         #region Hump
-        foreach (NetworkSolution solution in network.SolveAll())
+        foreach (Network.Solution solution in network.SolveAll())
         {
             VolumeFlow flow = solution.State.FlowIn("pump"); // 0, 10.6 and 113 L/h
             bool stays = solution.IsStable; // true, false, true
         }
 
-        NetworkState running = network.Solve(ComingFrom.FreeFlow); // 113 L/h
+        NetworkState running = network.Solve(PlainPump.ApproachSide.FreeFlow); // 113 L/h
         #endregion
 
         Assert.Equal([true, false, true], network.SolveAll().Select(s => s.IsStable));
@@ -103,8 +107,8 @@ public sealed class NetworkExamples
         #region Loop
         var network = new FuelMath.Network(
             [
-                NetworkNode.FixedPressure("in", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
-                NetworkNode.Junction("out", Length.Zero, draw: VolumeFlow.FromLitersPerHour(240)),
+                FuelMath.Network.Node.FixedPressure("in", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
+                FuelMath.Network.Node.Junction("out", Length.Zero, draw: VolumeFlow.FromLitersPerHour(240)),
             ],
             [Hose("short", Length.FromMeters(0.5)), Hose("long", Length.FromMeters(1.5))]
         );
@@ -144,7 +148,7 @@ public sealed class NetworkExamples
                 bore: Length.FromMillimeters(6),
                 roughness: Length.FromMicrometers(1.5),
                 lossCoefficient: Ratio.Zero,
-                FrictionLaw.ColebrookStraightPassage
+                Pipe.FrictionLaw.ColebrookStraightPassage
             );
             return new(name, "in", "out", pipe);
         }
@@ -170,9 +174,9 @@ public sealed class NetworkExamples
         #region Network
         var network = new FuelMath.Network(
             [
-                NetworkNode.FixedPressure("feed", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
-                NetworkNode.Junction("left rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(60)),
-                NetworkNode.Junction("right rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(60)),
+                FuelMath.Network.Node.FixedPressure("feed", new GaugePressure(Pressure.FromBars(3)), Length.Zero),
+                FuelMath.Network.Node.Junction("left rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(60)),
+                FuelMath.Network.Node.Junction("right rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(60)),
             ],
             [
                 Branch("left branch", to: "left rail", Length.FromMeters(0.5)),
@@ -188,8 +192,8 @@ public sealed class NetworkExamples
 
         VolumeFlow left = state.FlowIn("left branch"); // the shorter way takes the larger part of 120 L/h
         VolumeFlow across = state.FlowIn("link between the rails");
-        Pressure error = state.WorstPressureDifference; // how well the equations hold, and where
-        string where = state.WorstPressureDifferenceLink;
+        Pressure error = state.WorstPressureResidual; // how well the equations hold, and where
+        string where = state.WorstPressureResidualLink;
         #endregion
 
         VolumeFlow right = state.FlowIn("right branch");
@@ -210,7 +214,7 @@ public sealed class NetworkExamples
                     Length.FromMillimeters(6),
                     Length.FromMicrometers(1.5),
                     Ratio.FromDecimalFractions(1.5),
-                    FrictionLaw.ColebrookStraightPassage
+                    FuelMath.Pipe.FrictionLaw.ColebrookStraightPassage
                 )
             );
     }

@@ -23,9 +23,9 @@ public sealed class ReadmeExample
         var hose = new Hose("feed hose", length, bore, roughness, Ratio.FromDecimalFractions(2), sheet);
         var network = new Network(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero, draw: VolumeFlow.Zero),
-                NetworkNode.Junction("rail", Length.FromMeters(0.4), draw: VolumeFlow.FromLitersPerHour(240)),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("pump outlet", Length.Zero, draw: VolumeFlow.Zero),
+                Network.Node.Junction("rail", Length.FromMeters(0.4), draw: VolumeFlow.FromLitersPerHour(240)),
             ],
             [new Line("pump", "tank", "pump outlet", pump), new Line("feed", "pump outlet", "rail", hose)]
         );
@@ -60,7 +60,7 @@ public sealed class ReadmeExample
         SystemState state = car.Solve(point); // all of it together, or an exception that says why not
 
         GaugePressure rail = state.PressureAt("primary rail");
-        StageResult primaries = state.Stages[0];
+        SystemState.StageResult primaries = state.Stages[0];
         string line =
             $"rail {rail}, {primaries.PulseWidth.Milliseconds:0.0} ms, duty {primaries.DutyCycle.Percent:0} %";
 

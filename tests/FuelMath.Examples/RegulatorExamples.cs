@@ -10,12 +10,12 @@ public sealed class RegulatorExamples
         #region BypassRegulator
         var regulator = new BypassRegulator(
             "rail regulator",
-            new RegulatorReading(Pressure.FromBars(3.0), VolumeFlow.FromLitersPerHour(80)),
-            new RegulatorReading(Pressure.FromBars(3.1), VolumeFlow.FromLitersPerHour(280)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3.0), VolumeFlow.FromLitersPerHour(80)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3.1), VolumeFlow.FromLitersPerHour(280)),
             new RegulatorMechanics(
                 Area.FromSquareCentimeters(8),
                 Area.FromSquareCentimeters(0.4),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromBars(0.6),
                     VolumeFlow.FromLitersPerHour(300),
                     Density.FromKilogramsPerCubicMeter(745)
@@ -29,21 +29,30 @@ public sealed class RegulatorExamples
         var returnLine = new GaugePressure(Pressure.FromBars(0.3));
         VolumeFlow bypassed = VolumeFlow.FromLitersPerHour(180);
         GaugePressure rail = regulator.HeldPressure(boost, returnLine, bypassed); // 4.30 bar gauge
-        RegulatorState state = regulator.StateAt(boost, returnLine, bypassed, Density.FromKilogramsPerCubicMeter(745));
+        RegulatorCondition state = regulator.StateAt(
+            boost,
+            returnLine,
+            bypassed,
+            Density.FromKilogramsPerCubicMeter(745)
+        );
         #endregion
 
         // 2.96 bar at no flow, 0.05 bar for the slope, boost times 8/7.6, return line times 0.4/7.6.
         Assert.Equal(2.96 + 0.09 + (1.2 * 8 / 7.6) - (0.3 * 0.4 / 7.6), rail.AboveAmbient.Bars, 1e-9);
-        Assert.Equal(RegulatorState.Regulating, state);
+        Assert.Equal(RegulatorCondition.Regulating, state);
 
         #region Crossovers
         Density density = Density.FromKilogramsPerCubicMeter(745);
-        var returnPath = new RegulatorRestriction(Pressure.FromBars(0.15), VolumeFlow.FromLitersPerHour(200), density);
-        var crossovers = BypassCrossovers.Of(regulator, boost, default, returnPath, density);
+        var returnPath = new RegulatorMechanics.Restriction(
+            Pressure.FromBars(0.15),
+            VolumeFlow.FromLitersPerHour(200),
+            density
+        );
+        var crossovers = BypassRegulator.Crossovers.Of(regulator, boost, default, returnPath, density);
         VolumeFlow mostBypassed = crossovers.FullyOpenFlow;
 
         // Hose off and plugged, at idle: 3.35 bar at the rail, 0.1 bar behind the seat, 200 L/h bypassed.
-        var seen = new RegulatorObservation(
+        var seen = new BypassRegulator.Observation(
             new GaugePressure(Pressure.FromBars(3.35)),
             new GaugePressure(Pressure.FromBars(0.1)),
             VolumeFlow.FromLitersPerHour(200)
@@ -64,12 +73,12 @@ public sealed class RegulatorExamples
         #region ReducingRegulator
         var regulator = new ReducingRegulator(
             "rail regulator without a return",
-            new ReducingReading(
+            new ReducingRegulator.BenchReading(
                 Pressure.FromBars(3.5),
                 VolumeFlow.FromLitersPerHour(10),
                 new GaugePressure(Pressure.FromBars(6))
             ),
-            new ReducingReading(
+            new ReducingRegulator.BenchReading(
                 Pressure.FromBars(3.4),
                 VolumeFlow.FromLitersPerHour(110),
                 new GaugePressure(Pressure.FromBars(6))
@@ -77,7 +86,7 @@ public sealed class RegulatorExamples
             new RegulatorMechanics(
                 Area.FromSquareCentimeters(8),
                 Area.FromSquareCentimeters(0.3),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromBars(0.8),
                     VolumeFlow.FromLitersPerHour(250),
                     Density.FromKilogramsPerCubicMeter(745)
@@ -110,7 +119,7 @@ public sealed class RegulatorExamples
         #region Estimated
         var regulator = BypassRegulator.FromSetPoint(
             "rail regulator",
-            new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(80)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(80)),
             RegulatorReference.Manifold,
             new DataSource("Workshop-class", "gauge at the rail of the time-trial car, idling")
         );

@@ -97,7 +97,7 @@ public sealed class ScalarExamples
         FormulaInfo loss = FormulaCatalogue.Named("Friction.PressureLoss");
         double[] hose = [1.2, 0.008, 2.5, 1.5e-6, 740, 5e-4];
 
-        double exact = loss.Calculate(FormulaUnits.Si, hose);
+        double exact = loss.Calculate(FormulaInfo.CallUnits.Si, hose);
         SinglePrecision small = loss.At<SinglePrecision>([.. hose.Select(SinglePrecision.Of)]);
         #endregion
 
@@ -112,7 +112,7 @@ public sealed class ScalarExamples
             FormulaCatalogue.All.Where(f => !Cancelling.Contains(f.Name)),
             f =>
             {
-                double exact = f.Calculate(FormulaUnits.Si, f.Example.Arguments.AsSpan());
+                double exact = f.Calculate(FormulaInfo.CallUnits.Si, f.Example.Arguments.AsSpan());
                 SinglePrecision small = f.At<SinglePrecision>([.. f.Example.Arguments.Select(SinglePrecision.Of)]);
                 Assert.True(Math.Abs((small.Value / exact) - 1) < 1e-3, $"{f.Name}: {small.Value} for {exact}");
             }

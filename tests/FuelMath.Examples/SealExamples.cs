@@ -15,13 +15,13 @@ public sealed class SealExamples
         AxialClosure stack = new(
             "injector 1",
             [
-                StackPart.Opening("rail seat to port seat", Mm(60, 0.2)),
-                StackPart.Filling("body between its seats", Mm(48, 0.15)),
-                StackPart.Filling("adapter", Mm(11.2, 0.05)),
+                AxialClosure.Part.Opening("rail seat to port seat", Mm(60, 0.2)),
+                AxialClosure.Part.Filling("body between its seats", Mm(48, 0.15)),
+                AxialClosure.Part.Filling("adapter", Mm(11.2, 0.05)),
             ]
         );
 
-        LengthBand play = stack.Gap; // 0.8 mm nominal
+        ORingFit.LengthBand play = stack.Gap; // 0.8 mm nominal
         ImmutableArray<Finding> findings = stack.Check(
             Length.FromMillimeters(0.3),
             Length.FromMillimeters(1.1),
@@ -40,11 +40,11 @@ public sealed class SealExamples
         ORing ring = new("top ring of the injector", Mm(7.5, 0.1), Mm(3.5, 0.09), Drawing);
         Gland cup = Gland.Piston(Mm(7.7, 0.05), Mm(13.5, 0.05), Mm(4.6, 0.1));
 
-        ORingFit asMade = new(ring, cup, SealState.AsMade);
-        ORingFit swollen = new(ring, cup, SealState.FromSwell(Ratio.FromPercent(12)));
+        ORingFit asMade = new(ring, cup, ORingFit.Conditions.AsMade);
+        ORingFit swollen = new(ring, cup, ORingFit.Conditions.FromSwell(Ratio.FromPercent(12)));
 
-        RatioBand squeeze = asMade.Squeeze;
-        ImmutableArray<Finding> findings = swollen.Check(SealLimits.RadialStatic);
+        ORingFit.RatioBand squeeze = asMade.Squeeze;
+        ImmutableArray<Finding> findings = swollen.Check(ORingFit.Limits.RadialStatic);
         #endregion
 
         Assert.InRange(squeeze.WorstLeast.Percent, 9, 15);

@@ -43,7 +43,7 @@ public sealed class SheetExamples
         SystemAssessment assessment = Assess();
 
         #region Findings
-        foreach (FindingAcrossPoints finding in assessment.Findings)
+        foreach (SystemAssessment.GroupedFinding finding in assessment.Findings)
         {
             string where = string.Join("; ", finding.Occurrences.Select(o => $"{o.Place}: {o.Finding.Value}"));
             Console.WriteLine($"{finding.Severity}: {finding.What} ({where}). {finding.Action}");

@@ -15,18 +15,21 @@ public sealed class ShopTestExamples
         BucketTest bucket = BucketTest.Of(system, keyOn, Duration.FromSeconds(30));
         Volume expected = bucket.ExpectedVolume; // 1.61 L, at 11.8 V
         ShopComparison alone = bucket.Compare(Volume.FromLiters(1.4), tolerance: Ratio.FromPercent(5));
-        ShopVerdict verdict = alone.Verdict; // CannotTell: a bucket alone tells nothing apart
+        ShopComparison.Outcome verdict = alone.Verdict; // CannotTell: a bucket alone tells nothing apart
 
-        AddedReadings added = AddedReadings
-            .None.WithPumpVoltage(ElectricPotential.FromVolts(10.8), tolerance: ElectricPotential.FromVolts(0.1))
+        ShopComparison.AddedReadings added = ShopComparison
+            .AddedReadings.None.WithPumpVoltage(
+                ElectricPotential.FromVolts(10.8),
+                tolerance: ElectricPotential.FromVolts(0.1)
+            )
             .WithPressure("rail", bucket.State.PressureAt("rail"), toleranceDifference: Pressure.FromKilopascals(5));
         ShopComparison all = bucket.Compare(Volume.FromLiters(1.4), Ratio.FromPercent(5), added);
         Console.WriteLine(all.Causes[0]); // "Too little voltage at the pump: 10.80 V instead of 11.8 V. ..."
         #endregion
 
         Assert.Equal(1.61, expected.Liters, 0.005);
-        Assert.Equal(ShopVerdict.CannotTell, verdict);
-        Assert.Equal(ShopVerdict.OneCause, all.Verdict);
+        Assert.Equal(ShopComparison.Outcome.CannotTell, verdict);
+        Assert.Equal(ShopComparison.Outcome.OneCause, all.Verdict);
         Assert.StartsWith("Too little voltage at the pump: 10.80 V instead of 11.8", all.Causes[0].ToString());
     }
 }

@@ -56,12 +56,12 @@ public sealed class StartExamples
         );
         var regulator = new BypassRegulator(
             "regulator",
-            new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
-            new RegulatorReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
             new RegulatorMechanics(
                 Area.FromSquareMillimeters(700),
                 Area.FromSquareMillimeters(20),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromKilopascals(30),
                     VolumeFlow.FromLitersPerHour(250),
                     Density.FromKilogramsPerCubicMeter(745)
@@ -114,10 +114,10 @@ public sealed class StartExamples
         // Where they sit, and what the controller was told.
         var network = new Network(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero),
-                NetworkNode.Junction("rail", Length.FromMeters(0.4)),
-                NetworkNode.Junction("return", Length.FromMeters(0.4)),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("pump outlet", Length.Zero),
+                Network.Node.Junction("rail", Length.FromMeters(0.4)),
+                Network.Node.Junction("return", Length.FromMeters(0.4)),
             ],
             [
                 new Line("pump", "tank", "pump outlet", pump),
@@ -129,10 +129,10 @@ public sealed class StartExamples
         var belief = new ControllerBelief(injector, Pressure.FromBars(3), fuel, Temperature.FromDegreesCelsius(20));
         var stage = new InjectorStage(
             "primary",
-            InjectorDischarge.Manifold,
+            InjectorStage.DischargePlace.Manifold,
             pulsesPerCycle: 1,
             belief,
-            Enumerable.Range(1, 4).Select(cylinder => new InjectorSeat(cylinder, "rail", injector))
+            Enumerable.Range(1, 4).Select(cylinder => new InjectorStage.Seat(cylinder, "rail", injector))
         );
         var wires = new Circuit(
             "12 AWG and its way back",
@@ -167,12 +167,12 @@ public sealed class StartExamples
 
         GaugePressure rail = state.PressureAt("rail");
         Ratio duty = state.Stages[0].DutyCycle;
-        VerdictKind verdict = state.Verdict.Kind;
+        Verdict.Outcome verdict = state.Verdict.Kind;
         #endregion
 
         Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
         Assert.InRange(duty.Percent, 40, 90);
-        Assert.NotEqual(VerdictKind.NotKnown, verdict);
+        Assert.NotEqual(Verdict.Outcome.NotKnown, verdict);
     }
 
     [Fact]
@@ -196,7 +196,7 @@ public sealed class StartExamples
         FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
         // 800 cm3/min at 300 kPa and 740 kg/m3; asked for at 400 kPa.
-        double flow = formula.Calculate(FormulaUnits.Customary, 800, 300, 740, 400, 740);
+        double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740);
 
         // The same, by a part that knows its fluid: density and units can't be mixed up.
         FlowRating rating = FlowRating.FromVolume(
@@ -220,8 +220,8 @@ public sealed class StartExamples
         #region Refusals
         var network = new Network(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(400)),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("rail", Length.Zero, draw: VolumeFlow.FromLitersPerHour(400)),
             ],
             [
                 new Line(

@@ -31,14 +31,14 @@ public sealed class SystemExamples
         GaugePressure rail = state.PressureAt("rail");
         Pressure acrossInjector = state.Injectors[0].DifferentialPressure;
         Ratio dutyCycle = state.Stages[0].DutyCycle;
-        RegulatorState regulator = state.Regulators[0].State;
+        RegulatorCondition regulator = state.Regulators[0].State;
         foreach (var finding in state.Findings)
         {
             Console.WriteLine(finding);
         }
         #endregion
 
-        Assert.Equal(RegulatorState.Regulating, regulator);
+        Assert.Equal(RegulatorCondition.Regulating, regulator);
         Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
         Assert.InRange(acrossInjector.Bars, 2.9, 3.2);
         Assert.InRange(dutyCycle.Percent, 40, 90);
@@ -181,7 +181,7 @@ public sealed class SystemExamples
         SystemState state = system.Solve(Standing());
 
         #region TankWarming
-        TankWarmingBounds tank = TankWarmingBounds.FromState(
+        TankWarming.Bounds tank = FuelMath.TankWarming.Bounds.FromState(
             system,
             state,
             fuelMass: Mass.FromKilograms(8),
@@ -221,7 +221,9 @@ public sealed class SystemExamples
 
         Assert.Equal(
             [false, false, true, true],
-            new[] { key, cruise, peak, back }.Select(s => s.Network.ConditionOf("second pump") == LinkCondition.Running)
+            new[] { key, cruise, peak, back }.Select(s =>
+                s.Network.ConditionOf("second pump") == Network.LinkCondition.Running
+            )
         );
 
         OperatingPoint[] points = [Standing(), AtFullThrottle(3000), AtFullThrottle(6500), AtFullThrottle(3000)];
@@ -298,11 +300,11 @@ public sealed class SystemExamples
 
         var network = new Network(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero),
-                NetworkNode.Junction("filter outlet", Length.Zero),
-                NetworkNode.Junction("rail", Length.FromMeters(0.4)),
-                NetworkNode.Junction("return", Length.FromMeters(0.4)),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("pump outlet", Length.Zero),
+                Network.Node.Junction("filter outlet", Length.Zero),
+                Network.Node.Junction("rail", Length.FromMeters(0.4)),
+                Network.Node.Junction("return", Length.FromMeters(0.4)),
             ],
             [
                 new Line("pump", "tank", "pump outlet", MakePump()),
@@ -321,10 +323,10 @@ public sealed class SystemExamples
         );
         var primaries = new InjectorStage(
             "primary",
-            InjectorDischarge.Manifold,
+            InjectorStage.DischargePlace.Manifold,
             pulsesPerCycle: 1,
             belief,
-            Enumerable.Range(1, 4).Select(cylinder => new InjectorSeat(cylinder, "rail", injector))
+            Enumerable.Range(1, 4).Select(cylinder => new InjectorStage.Seat(cylinder, "rail", injector))
         );
 
         return new FuelSystem(
@@ -346,7 +348,7 @@ public sealed class SystemExamples
     private static PumpCurve MakeCurve(double volts, double scale) =>
         new(
             ElectricPotential.FromVolts(volts),
-            new[] { (0.0, 300.0, 5.0), (3, 255, 8), (6, 180, 11), (8, 60, 13) }.Select(p => new PumpPoint(
+            new[] { (0.0, 300.0, 5.0), (3, 255, 8), (6, 180, 11), (8, 60, 13) }.Select(p => new PumpCurve.Point(
                 Pressure.FromBars(p.Item1 * scale),
                 VolumeFlow.FromLitersPerHour(p.Item2 * scale),
                 ElectricCurrent.FromAmperes(p.Item3 * scale)
@@ -358,8 +360,8 @@ public sealed class SystemExamples
         Filter.Fit(
             "filter",
             [
-                new FilterPoint(Pressure.FromKilopascals(5), VolumeFlow.FromLitersPerHour(100)),
-                new FilterPoint(Pressure.FromKilopascals(12), VolumeFlow.FromLitersPerHour(200)),
+                new Filter.Point(Pressure.FromKilopascals(5), VolumeFlow.FromLitersPerHour(100)),
+                new Filter.Point(Pressure.FromKilopascals(12), VolumeFlow.FromLitersPerHour(200)),
             ],
             Density.FromKilogramsPerCubicMeter(745),
             DynamicViscosity.FromMillipascalSeconds(0.5),
@@ -379,12 +381,12 @@ public sealed class SystemExamples
     private static BypassRegulator MakeRegulator() =>
         new(
             "regulator",
-            new RegulatorReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
-            new RegulatorReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(100)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3.05), VolumeFlow.FromLitersPerHour(200)),
             new RegulatorMechanics(
                 Area.FromSquareMillimeters(700),
                 Area.FromSquareMillimeters(20),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromKilopascals(30),
                     VolumeFlow.FromLitersPerHour(250),
                     Density.FromKilogramsPerCubicMeter(745)

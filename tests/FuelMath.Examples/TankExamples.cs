@@ -9,17 +9,17 @@ public sealed class TankExamples
     {
         #region ReachATarget
         Temperature paddock = Temperature.FromDegreesCelsius(18);
-        TankLiquid gasoline = TankLiquid.WithoutEthanol(StandardFuels.PumpGasoline);
-        TankLiquid can = TankLiquid.GasolineWith("can", StandardFuels.PumpGasoline, Ratio.FromPercent(78));
+        Tank.Liquid gasoline = Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline);
+        Tank.Liquid can = Tank.Liquid.GasolineWith("can", StandardFuels.PumpGasoline, Ratio.FromPercent(78));
 
         // The tank of the time-trial car: 45 L, with 12 L of gasoline in it.
         Tank tank = Tank.Empty(Volume.FromLiters(45), paddock).Add(gasoline, Volume.FromLiters(12), paddock);
 
-        TankFill fill = tank.Reach(Ratio.FromPercent(30), can, paddock); // 7.5 L from the can
+        Tank.FillPlan fill = tank.Reach(Ratio.FromPercent(30), can, paddock); // 7.5 L from the can
         string working = fill.ToWorking().ToString(); // V0 (y - x0)/(xa - y), with the numbers and the source
 
         // To a full tank of the same content, from two cans, in the order in which they are at hand.
-        TankFill full = tank.FillTo(Ratio.FromPercent(30), Volume.FromLiters(45), gasoline, can, paddock);
+        Tank.FillPlan full = tank.FillTo(Ratio.FromPercent(30), Volume.FromLiters(45), gasoline, can, paddock);
         #endregion
 
         Assert.Equal(7.5, fill.Steps[0].Volume.Liters, 0.01);
@@ -33,7 +33,7 @@ public sealed class TankExamples
     {
         #region WhatIsInTheTank
         // Shaken with water: 100 mL of fuel on 50 mL of water, and the lower layer stands at 76.5 mL.
-        EthanolMeasurement shaken = WaterShakeOut.Read(
+        EthanolSensor.Measurement shaken = WaterShakeOut.Read(
             Volume.FromMilliliters(100),
             Volume.FromMilliliters(50),
             Volume.FromMilliliters(76.5),
@@ -43,7 +43,7 @@ public sealed class TankExamples
         Ratio content = shaken.Content; // 29 %, not the 26.5 % that the layer grew
         Ratio uncertainty = shaken.StandardUncertainty; // 1.1 %
 
-        EthanolMeasurement sensed = EthanolSensor.Usual(Ratio.FromPercent(2)).Read(Frequency.FromHertz(79)); // 29 %
+        EthanolSensor.Measurement sensed = EthanolSensor.Usual(Ratio.FromPercent(2)).Read(Frequency.FromHertz(79)); // 29 %
         #endregion
 
         Assert.Equal(29, content.Percent, 0.1);
@@ -56,10 +56,10 @@ public sealed class TankExamples
     {
         #region WaterInTheTank
         Temperature mild = Temperature.FromDegreesCelsius(15);
-        TankLiquid wet = TankLiquid.Hydrous("hydrous", EthanolWater.FromStrength(Ratio.FromPercent(94)));
+        Tank.Liquid wet = Tank.Liquid.Hydrous("hydrous", EthanolWater.FromStrength(Ratio.FromPercent(94)));
         Tank tank = Tank.Empty(Volume.FromLiters(45), mild)
             .Add(wet, Volume.FromLiters(4), mild)
-            .Add(TankLiquid.WithoutEthanol(StandardFuels.PumpGasoline), Volume.FromLiters(34), mild);
+            .Add(Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline), Volume.FromLiters(34), mild);
 
         Finding? finding = tank.PhaseSeparation(Temperature.FromDegreesCelsius(5)); // a layer may fall out
         #endregion

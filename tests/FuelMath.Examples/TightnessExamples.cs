@@ -33,18 +33,18 @@ public sealed class TightnessExamples
         );
         var test = new DecayTest(
             line,
-            new DecayReading(
+            new DecayTest.Reading(
                 Duration.FromMinutes(0),
                 new GaugePressure(Pressure.FromBars(4)),
                 Temperature.FromDegreesCelsius(20)
             ),
-            new DecayReading(
+            new DecayTest.Reading(
                 Duration.FromMinutes(10),
                 new GaugePressure(Pressure.FromBars(3.6)),
                 Temperature.FromDegreesCelsius(20.2)
             ),
-            new DecayUncertainty(
-                DecayUncertainty.DifferenceOfResolution(Pressure.FromBars(0.05)),
+            new DecayTest.Uncertainty(
+                DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromBars(0.05)),
                 temperature: TemperatureDelta.FromKelvins(0.1),
                 time: Duration.FromSeconds(2),
                 fuelVolume: Ratio.FromPercent(5),
@@ -60,14 +60,14 @@ public sealed class TightnessExamples
         VolumeFlow expanded = test.ExpandedUncertainty; // 14 mm³/min
         string worst = test.Contributions[0].Input; // a temperature
         VolumeFlow limit = VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0);
-        TightnessVerdict verdict = test.Judge(limit);
+        DecayTest.Outcome verdict = test.Judge(limit);
         TemperatureDelta hides = test.WarmingThatHides(limit); // 1.1 K that nobody saw would hide a leak of the limit
         #endregion
 
         Assert.Equal(18, rate.CubicMillimetersPerSecond * 60, 2.0);
         Assert.Equal(14, expanded.CubicMillimetersPerSecond * 60, 2.0);
         Assert.StartsWith("temperature", worst);
-        Assert.Equal(TightnessVerdict.Passes, verdict);
+        Assert.Equal(DecayTest.Outcome.Passes, verdict);
         Assert.Equal(1.1, hides.Kelvins, 0.05);
     }
 
@@ -75,7 +75,7 @@ public sealed class TightnessExamples
     public void Wait()
     {
         #region Wait
-        DecayWait wait = DecayWait.ToSee(
+        DecayTest.Wait wait = DecayTest.Wait.ToSee(
             Line,
             start: new GaugePressure(Pressure.FromBars(4)),
             LeakPath.Constant(VolumeFlow.FromCubicMillimetersPerSecond(10 / 60.0)),

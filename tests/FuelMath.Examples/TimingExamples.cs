@@ -100,16 +100,16 @@ public sealed class TimingExamples
 
         var schedule = new StageSchedule(
             [
-                new ScheduledStage("primary", Injector("small", 550, 0.7), 1, 1, pressure, density, volts),
-                new ScheduledStage("secondary", Injector("large", 1200, 1), 1, 1, pressure, density, volts),
+                new StageSchedule.Stage("primary", Injector("small", 550, 0.7), 1, 1, pressure, density, volts),
+                new StageSchedule.Stage("secondary", Injector("large", 1200, 1), 1, 1, pressure, density, volts),
             ],
-            [new StagingRule(Ratio.FromPercent(60))],
+            [new StageSchedule.Transition(Ratio.FromPercent(60))],
             Duration.FromMilliseconds(17)
         );
 
         // Five rows across the transition: the total is the demand, and no pulse is shorter than it repeats.
         Mass joins = schedule.JoinsBeyond(2);
-        foreach (StagedPulses row in schedule.Over(0.9 * joins, 1.3 * joins, 5))
+        foreach (StageSchedule.StagedPulses row in schedule.Over(0.9 * joins, 1.3 * joins, 5))
         {
             Duration primary = row.Stages[0].Pulse.PulseWidth;
             bool shut = row.Stages[1].IsShut;
@@ -131,7 +131,7 @@ public sealed class TimingExamples
         var sizing = new InjectorSizing(
             new InjectorLayout(Engine(), 1, 1),
             Supply(),
-            new PeakDemand(
+            new InjectorSizing.PeakDemand(
                 Power.FromKilowatts(260),
                 BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(330),
                 RotationalSpeed.FromRevolutionsPerMinute(6800),
@@ -145,7 +145,7 @@ public sealed class TimingExamples
             StandardFuels.NHeptane,
             Temperature.FromDegreesCelsius(21)
         );
-        var idle = new IdleDemand(
+        var idle = new InjectorSizing.IdleDemand(
             Lambda.FromRatio(1),
             RotationalSpeed.FromRevolutionsPerMinute(900),
             new AbsolutePressure(Pressure.FromKilopascals(32)),
@@ -154,7 +154,9 @@ public sealed class TimingExamples
         );
 
         // The accepted ones first, the best at idle ahead; the others say why not.
-        foreach (SizedInjector sized in sizing.Choose([Injector("A", 650, 0.7), Injector("B", 980, 0.8)], idle))
+        foreach (
+            InjectorSizing.Candidate sized in sizing.Choose([Injector("A", 650, 0.7), Injector("B", 980, 0.8)], idle)
+        )
         {
             string verdict = sized.IsAccepted
                 ? $"{sized.Injector.Name}: idle pulse {sized.Idle!.PulseWidth.Milliseconds:0.00} ms"

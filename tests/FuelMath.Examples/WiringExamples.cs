@@ -37,22 +37,22 @@ public sealed class WiringExamples
             "time-trial car",
             reference: "battery -",
             [
-                new WiringBranch("alternator lead", "alternator", "battery +", [Wire(4, 1.2)], Milliohms(1)),
-                new WiringBranch("pump supply", "battery +", "pump +", [Wire(10, 4)], Milliohms(9)),
-                new WiringBranch("pump ground", "pump -", "chassis", [Wire(12, 0.5)], Milliohms(3)),
-                new WiringBranch("battery to chassis", "chassis", "battery -", [Wire(4, 0.4)], Milliohms(1)),
-                new WiringBranch("chassis to block", "chassis", "block", [Wire(8, 0.3)], Milliohms(2)),
-                new WiringBranch("battery to block", "block", "battery -", [Wire(4, 1)], Milliohms(1)),
+                new WiringMesh.Branch("alternator lead", "alternator", "battery +", [Wire(4, 1.2)], Milliohms(1)),
+                new WiringMesh.Branch("pump supply", "battery +", "pump +", [Wire(10, 4)], Milliohms(9)),
+                new WiringMesh.Branch("pump ground", "pump -", "chassis", [Wire(12, 0.5)], Milliohms(3)),
+                new WiringMesh.Branch("battery to chassis", "chassis", "battery -", [Wire(4, 0.4)], Milliohms(1)),
+                new WiringMesh.Branch("chassis to block", "chassis", "block", [Wire(8, 0.3)], Milliohms(2)),
+                new WiringMesh.Branch("battery to block", "block", "battery -", [Wire(4, 1)], Milliohms(1)),
             ],
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "battery +",
                     "battery -",
                     ElectricPotential.FromVolts(13.6),
                     Milliohms(8)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "alternator unit",
                     "alternator",
                     "block",
@@ -60,16 +60,16 @@ public sealed class WiringExamples
                     ElectricCurrent.FromAmperes(90)
                 ),
             ],
-            [WiringLoad.ConstantCurrent("pump", "pump +", "pump -", ElectricCurrent.FromAmperes(16))]
+            [WiringMesh.Load.ConstantCurrent("pump", "pump +", "pump -", ElectricCurrent.FromAmperes(16))]
         );
 
-        WiringState state = mesh.Solve();
+        WiringMesh.State state = mesh.Solve();
         ElectricPotential atPump = state.VoltageAcross("pump"); // 13.45 V
         ElectricPotential lostInGround = state.VoltageBetween("pump -", "battery -");
-        AlternatorState alternator = state.StateOf("alternator unit"); // regulating
+        WiringMesh.AlternatorCondition alternator = state.StateOf("alternator unit"); // regulating
         #endregion
 
-        Assert.Equal(AlternatorState.Regulating, alternator);
+        Assert.Equal(WiringMesh.AlternatorCondition.Regulating, alternator);
         Assert.Equal(13.45, atPump.Volts, 0.01);
         Assert.InRange(lostInGround.Millivolts, 40, 90);
     }
@@ -79,7 +79,7 @@ public sealed class WiringExamples
     {
         #region SmallestWire
         WireChoice choice = WireChoice.Smallest(
-            WireSizes.Metric,
+            WireSize.Metric,
             supply: Length.FromMeters(5),
             ground: Length.FromMeters(1.5),
             Temperature.FromDegreesCelsius(50),

@@ -96,7 +96,7 @@ public sealed class RefusalTests
         FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
         FormulaRefusedException refused = Thrown<FormulaRefusedException>(() =>
-            formula.Calculate(FormulaUnits.Customary, -800, 300, 740, 400, 740)
+            formula.Calculate(FormulaInfo.CallUnits.Customary, -800, 300, 740, 400, 740)
         );
 
         Refusal refusal = Refusal.Of(refused)!;

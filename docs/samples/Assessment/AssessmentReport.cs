@@ -61,8 +61,8 @@ internal sealed class AssessmentReport(
                 continue;
             }
 
-            StageResult busiest = state.Stages.MaxBy(s => s.DutyCycle.DecimalFractions)!;
-            InjectorResult injector = state.Injectors.MinBy(i => i.DifferentialPressure.Pascals)!;
+            SystemState.StageResult busiest = state.Stages.MaxBy(s => s.DutyCycle.DecimalFractions)!;
+            SystemState.InjectorResult injector = state.Injectors.MinBy(i => i.DifferentialPressure.Pascals)!;
             table.Add(
                 solved.Point.Name,
                 Say.Number(solved.Point.Speed.RevolutionsPerMinute, "0"),
@@ -126,7 +126,7 @@ internal sealed class AssessmentReport(
         var solved = points.Where(p => p.State is not null).ToList();
         to.Heading("Pressure along the path, bar gauge");
         var table = new Table(["node", .. solved.Select(p => p.Point.Name)]);
-        foreach (NetworkNode node in system.Network.Nodes)
+        foreach (Network.Node node in system.Network.Nodes)
         {
             table.Add([
                 node.Name,
@@ -213,7 +213,7 @@ internal sealed class AssessmentReport(
             "overflow L/h",
             "lasts"
         );
-        (string Point, SurgeTankBalance Tank)[] all =
+        (string Point, SurgeTank.FuelBalance Tank)[] all =
         [
             .. points.SelectMany(p => p.State is { } s ? s.SurgeTanks.Select(t => (p.Point.Name, t)) : []),
         ];
@@ -222,7 +222,7 @@ internal sealed class AssessmentReport(
             return;
         }
 
-        foreach ((string point, SurgeTankBalance tank) in all)
+        foreach ((string point, SurgeTank.FuelBalance tank) in all)
         {
             table.Add(
                 point,
@@ -256,7 +256,7 @@ internal sealed class AssessmentReport(
         }
     }
 
-    private static string PulsingWords(StageResult stage) =>
+    private static string PulsingWords(SystemState.StageResult stage) =>
         (stage.FiringGroups is null ? "<= " : "")
         + Say.Number(stage.QuadraticLossFactor.DecimalFractions, "0.00")
         + "/"
@@ -274,18 +274,18 @@ internal sealed class AssessmentReport(
     private static string Asked(FuelCommand command) =>
         command.Kind switch
         {
-            FuelCommandKind.HoldLambda => $"{Say.Mixture(command.Lambda)} held",
-            FuelCommandKind.OpenLoop => $"{Say.Mixture(command.Lambda)} open",
-            FuelCommandKind.PulseWidths => "widths",
-            FuelCommandKind.AllOpen => "all open",
+            FuelCommand.CommandKind.HoldLambda => $"{Say.Mixture(command.Lambda)} held",
+            FuelCommand.CommandKind.OpenLoop => $"{Say.Mixture(command.Lambda)} open",
+            FuelCommand.CommandKind.PulseWidths => "widths",
+            FuelCommand.CommandKind.AllOpen => "all open",
             _ => "cut",
         };
 
-    private static string Word(RegulatorState state) =>
+    private static string Word(RegulatorCondition state) =>
         state switch
         {
-            RegulatorState.Seated => "seated",
-            RegulatorState.Regulating => "regulating",
+            RegulatorCondition.Seated => "seated",
+            RegulatorCondition.Regulating => "regulating",
             _ => "fully open",
         };
 }

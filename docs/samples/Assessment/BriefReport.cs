@@ -11,7 +11,7 @@ internal static class BriefReport
         yield return $"{first.Brief.Name}: a first answer, {first.Influences.Length} inputs estimated";
         yield return "It is no clearance to load an engine: verify with a sensor at light load first.";
         yield return "";
-        foreach (PointAssessment point in first.Assessment.Points)
+        foreach (SystemAssessment.PointAssessment point in first.Assessment.Points)
         {
             foreach (string line in Wrapping.Wrap($"{point}", Width, 4))
             {
@@ -19,8 +19,8 @@ internal static class BriefReport
             }
         }
 
-        FindingAcrossPoints[] act = [.. first.Assessment.Findings.Where(f => f.Severity != Severity.Note)];
-        foreach (FindingAcrossPoints finding in act.Take(MostFindings))
+        SystemAssessment.GroupedFinding[] act = [.. first.Assessment.Findings.Where(f => f.Severity != Severity.Note)];
+        foreach (SystemAssessment.GroupedFinding finding in act.Take(MostFindings))
         {
             foreach (string line in Wrapping.Wrap($"- {finding.What}. Do: {finding.Action}", Width, 4))
             {
@@ -35,7 +35,7 @@ internal static class BriefReport
 
         yield return "";
         yield return "What is estimated, what matters most first (one at a time, over its usual range):";
-        foreach (EstimateInfluence influence in first.Influences)
+        foreach (BriefAssessment.EstimateInfluence influence in first.Influences)
         {
             foreach (string line in Wrapping.Wrap($"- {influence}", Width, 4))
             {

@@ -11,7 +11,10 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
     private const int Short = 1;
     private const int Title = 2;
 
-    private readonly FindingAcrossPoints[] act = [.. assessment.Findings.Where(f => f.Severity >= Severity.Warning)];
+    private readonly SystemAssessment.GroupedFinding[] act =
+    [
+        .. assessment.Findings.Where(f => f.Severity >= Severity.Warning),
+    ];
 
     internal IReadOnlyList<string> Text()
     {
@@ -82,12 +85,12 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
 
     private static string At(string[] lines, int i) => i < lines.Length ? lines[i] : "";
 
-    private string Because(PointAssessment point) =>
+    private string Because(SystemAssessment.PointAssessment point) =>
         point.Deciding.Basis switch
         {
-            _ when point.Verdict.Kind == VerdictKind.Holds => "",
-            StateBasis.AsDescribed => Because(point.Verdict, point.Point.Name),
-            StateBasis.AsMeasured => $"as measured: {Because(point.Verdict, point.Point.Name)}",
+            _ when point.Verdict.Kind == Verdict.Outcome.Holds => "",
+            SystemAssessment.StateBasis.AsDescribed => Because(point.Verdict, point.Point.Name),
+            SystemAssessment.StateBasis.AsMeasured => $"as measured: {Because(point.Verdict, point.Point.Name)}",
             _ => $"if the sensor fails: {Because(point.Verdict, point.Point.Name)}",
         };
 
@@ -156,8 +159,8 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
 
         for (int i = 0; i < count; i++)
         {
-            FindingAcrossPoints one = act[i];
-            FindingOccurrence worst = one.Occurrences.MaxBy(Departure)!;
+            SystemAssessment.GroupedFinding one = act[i];
+            SystemAssessment.Occurrence worst = one.Occurrences.MaxBy(Departure)!;
             string title = $"[{i + 1}] {one.Severity.ToString().ToUpperInvariant()} {one.What}";
             lines.AddRange(
                 forms[i] == Full
@@ -180,19 +183,21 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
         return lines;
     }
 
-    private static double Departure(FindingOccurrence one) =>
+    private static double Departure(SystemAssessment.Occurrence one) =>
         one.Finding is { ValueQuantity: { } value, LimitQuantity: { } limit }
         && value.Unit.GetType() == limit.Unit.GetType()
             ? Math.Abs((double)value.As(value.Unit) / limit.As(value.Unit) - 1)
             : 0;
 
-    private string Places(FindingAcrossPoints one)
+    private string Places(SystemAssessment.GroupedFinding one)
     {
         string[] places =
         [
             .. one
                 .Occurrences.Select(o =>
-                    o.Basis == StateBasis.AsMeasuredUncorrected ? $"{o.Place} (if the sensor fails)" : o.Place
+                    o.Basis == SystemAssessment.StateBasis.AsMeasuredUncorrected
+                        ? $"{o.Place} (if the sensor fails)"
+                        : o.Place
                 )
                 .Distinct(),
         ];
@@ -205,9 +210,9 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
     private List<string> Numbers()
     {
         var lines = new List<string> { "" };
-        foreach (StageSheet stage in sheet.Stages)
+        foreach (TuningSheet.StageSheet stage in sheet.Stages)
         {
-            bool mayRun = stage.Kind is VerdictKind.Holds or VerdictKind.ActFirst;
+            bool mayRun = stage.Kind is Verdict.Outcome.Holds or Verdict.Outcome.ActFirst;
             lines.AddRange(Wrapping.Fit($"{stage.Stage.ToUpperInvariant()}: {stage.Instruction}", Width, 2));
             if (!mayRun)
             {

@@ -5,11 +5,11 @@ internal static class ExitCode
 {
     internal const int Refused = 2;
 
-    internal static int Of(VerdictKind kind) =>
+    internal static int Of(Verdict.Outcome kind) =>
         kind switch
         {
-            VerdictKind.Holds => 0,
-            VerdictKind.ActFirst or VerdictKind.DoNotRun => 1,
+            Verdict.Outcome.Holds => 0,
+            Verdict.Outcome.ActFirst or Verdict.Outcome.DoNotRun => 1,
             _ => Refused,
         };
 }

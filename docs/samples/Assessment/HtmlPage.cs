@@ -46,12 +46,12 @@ internal static class HtmlPage
         page.WriteLine(
             "<div class=\"wide\"><table><thead><tr><th>point</th><th>verdict</th><th>because</th><th>not known, and why</th></tr></thead><tbody>"
         );
-        foreach (PointAssessment point in assessment.Points)
+        foreach (SystemAssessment.PointAssessment point in assessment.Points)
         {
             Row(page, point.Point.Name, point.Verdict, Basis(point));
         }
 
-        foreach (StageSet set in assessment.Sets)
+        foreach (SystemAssessment.StageSet set in assessment.Sets)
         {
             Row(page, $"injectors, {set.Stage}", set.Verdict, "");
         }
@@ -68,19 +68,19 @@ internal static class HtmlPage
         );
     }
 
-    private static string Basis(PointAssessment point) =>
+    private static string Basis(SystemAssessment.PointAssessment point) =>
         point.Deciding.Basis switch
         {
-            StateBasis.AsMeasured => "as measured: ",
-            StateBasis.AsMeasuredUncorrected => "if the sensor fails: ",
+            SystemAssessment.StateBasis.AsMeasured => "as measured: ",
+            SystemAssessment.StateBasis.AsMeasuredUncorrected => "if the sensor fails: ",
             _ => "",
         };
 
     private static void Findings(StreamWriter page, SystemAssessment assessment)
     {
         page.WriteLine("<h2>Dangers and warnings</h2>");
-        FindingAcrossPoints[] act = [.. assessment.Findings.Where(f => f.Severity >= Severity.Warning)];
-        foreach (FindingAcrossPoints one in act)
+        SystemAssessment.GroupedFinding[] act = [.. assessment.Findings.Where(f => f.Severity >= Severity.Warning)];
+        foreach (SystemAssessment.GroupedFinding one in act)
         {
             Finding(page, one);
         }
@@ -91,7 +91,7 @@ internal static class HtmlPage
         }
     }
 
-    private static void Finding(StreamWriter page, FindingAcrossPoints one)
+    private static void Finding(StreamWriter page, SystemAssessment.GroupedFinding one)
     {
         page.WriteLine(
             $"<div class=\"finding {one.Severity}\"><b>{one.Severity}: {Html.Escape(one.What)}.</b> {Html.Escape(one.Action)}"
@@ -117,7 +117,7 @@ internal static class HtmlPage
         }
 
         page.WriteLine("</div>");
-        foreach (StageSheet stage in sheet.Stages)
+        foreach (TuningSheet.StageSheet stage in sheet.Stages)
         {
             page.WriteLine($"<h3>{Html.Escape(stage.Stage)}</h3><p><b>{Html.Escape(stage.Instruction)}</b></p>");
             foreach (SheetTable table in stage.Tables)

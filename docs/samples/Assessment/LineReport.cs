@@ -7,7 +7,7 @@ internal static class LineReport
 
     internal static IEnumerable<string> Text(LinePlan line)
     {
-        int bad = line.Joints.Count(j => j.Verdict != JointVerdict.Seals);
+        int bad = line.Joints.Count(j => j.Verdict != Joint.Outcome.Seals);
         yield return $"{line.Name}: {line.Joints.Length} joints, "
             + (bad == 0 ? "each made to seal" : $"{bad} that must not be pressurized");
         yield return "";
@@ -36,7 +36,7 @@ internal static class LineReport
 
         yield return "";
         yield return "To buy and to cut:";
-        foreach (BillRow row in line.Bill)
+        foreach (LinePlan.BillRow row in line.Bill)
         {
             yield return $"  {row}";
         }
@@ -46,11 +46,11 @@ internal static class LineReport
         yield return "first start. Makers' data and licensed practice come first.";
     }
 
-    private static string Word(JointVerdict verdict) =>
+    private static string Word(Joint.Outcome verdict) =>
         verdict switch
         {
-            JointVerdict.Seals => "seals",
-            JointVerdict.ThreadsButDoesNotSeal => "LEAKS",
+            Joint.Outcome.Seals => "seals",
+            Joint.Outcome.ThreadsButDoesNotSeal => "LEAKS",
             _ => "DOES NOT FIT",
         };
 }

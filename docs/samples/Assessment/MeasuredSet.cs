@@ -7,7 +7,7 @@ namespace FuelMath.Samples.Assessment;
 internal sealed record MeasuredInjector(
     string Stage,
     int Chamber,
-    SetMember Member,
+    SetReport.Member Member,
     IReadOnlyList<(ElectricPotential Voltage, Duration Value)> DeadTimes,
     Injector Injector
 )
@@ -63,7 +63,8 @@ internal sealed class MeasuredSet
     internal FuelSystem Fitted { get; }
 
     /// <summary>The sets for the assessment.</summary>
-    internal IEnumerable<StageSet> Sets => Reports.Select(r => new StageSet(r.Key, r.Value));
+    internal IEnumerable<SystemAssessment.StageSet> Sets =>
+        Reports.Select(r => new SystemAssessment.StageSet(r.Key, r.Value));
 
     /// <summary>What the bench says of each stage's set, by the name of the stage.</summary>
     internal IReadOnlyDictionary<string, SetReport> Reports { get; }
@@ -112,7 +113,7 @@ internal sealed class MeasuredSet
         return new(source, all, reports, fitted, points);
     }
 
-    private static BenchedInjector Benched(InjectorStage stage, InjectorSeat seat, BenchReading[] own)
+    private static BenchedInjector Benched(InjectorStage stage, InjectorStage.Seat seat, BenchReading[] own)
     {
         StaticFlowReading[] flows = [.. own.Select(r => r.StaticFlow).OfType<StaticFlowReading>()];
         return flows.Length < 2
@@ -121,14 +122,14 @@ internal sealed class MeasuredSet
             )
             : BenchedInjector.FromSeries(
                 own[0].Injector,
-                new BenchSeries(flows, [], own.Select(r => r.DeadTime).OfType<DeadTimeReading>(), [], [])
+                new BenchedInjector.Series(flows, [], own.Select(r => r.DeadTime).OfType<DeadTimeReading>(), [], [])
             );
     }
 
     private static MeasuredInjector Fit(
         InjectorStage stage,
-        InjectorSeat seat,
-        SetMember member,
+        InjectorStage.Seat seat,
+        SetReport.Member member,
         BenchReading[] own,
         DataSource source
     )

@@ -37,10 +37,10 @@ internal static class MixtureChart
             ? $"{Say.Number(chamber, "0")} (bank {Say.Number(system.Banks[chamber - 1], "0")})"
             : Say.Number(chamber, "0");
 
-    private static SystemState? State(PointAssessment point, bool measured, bool uncorrected) =>
-        !measured ? point.Of(StateBasis.AsDescribed)?.State
-        : uncorrected && point.Of(StateBasis.AsMeasuredUncorrected) is { } open ? open.State
-        : point.Of(StateBasis.AsMeasured)?.State;
+    private static SystemState? State(SystemAssessment.PointAssessment point, bool measured, bool uncorrected) =>
+        !measured ? point.Of(SystemAssessment.StateBasis.AsDescribed)?.State
+        : uncorrected && point.Of(SystemAssessment.StateBasis.AsMeasuredUncorrected) is { } open ? open.State
+        : point.Of(SystemAssessment.StateBasis.AsMeasured)?.State;
 
     private static string Draw(SystemAssessment assessment, SystemState[] all, string title)
     {

@@ -9,12 +9,14 @@ internal static class Pictures
         FuelSystem system = assessment.System;
         SystemState[] states =
         [
-            .. assessment.Points.Select(p => p.Of(StateBasis.AsDescribed)?.State).OfType<SystemState>(),
+            .. assessment
+                .Points.Select(p => p.Of(SystemAssessment.StateBasis.AsDescribed)?.State)
+                .OfType<SystemState>(),
         ];
         if (states.Length == 0)
         {
             page.WriteLine("<p>No point was solved, so there is nothing to draw. What is missing:</p><ul>");
-            foreach (PointAssessment point in assessment.Points)
+            foreach (SystemAssessment.PointAssessment point in assessment.Points)
             {
                 string why = point.Verdict.Reasons.FirstOrDefault() is { } reason
                     ? $"{reason.What}: {reason.Value}"

@@ -68,14 +68,14 @@ internal sealed class PulsedReport
             {
                 var leak = new LeakageVerdict(
                     injector.Now.Leakage,
-                    LeakageLimit.CommonPractice,
-                    DropVolume.Estimate,
+                    AcceptanceLimits.LeakageLimit.CommonPractice,
+                    LeakageVerdict.DropVolume.Estimate,
                     Ratio.FromPercent(95)
                 );
                 to.WriteLine($"    leakage {leak} (common practice: at most {leak.Limit}): {leak.Verdict}");
             }
 
-            foreach (CoilReading coil in injector.Now.Coil)
+            foreach (CoilVerdict.Reading coil in injector.Now.Coil)
             {
                 to.WriteLine(
                     $"    coil {Say.Number(coil.Coil.AtTwentyCelsius.Ohms, "0.00")} ohm at 20 degC, {coil.Coil.Impedance} impedance (common practice)"

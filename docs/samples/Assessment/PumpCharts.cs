@@ -12,12 +12,12 @@ internal static class PumpCharts
     internal static IEnumerable<string> Of(FuelSystem system, IReadOnlyList<SystemState> states)
     {
         SystemState worst = states.OrderBy(Spare).ThenByDescending(Drawn).First();
-        foreach (PumpMatch match in worst.Pumps.Where(p => !p.IsStalled && p.Flow.LitersPerHour > 0))
+        foreach (SystemState.PumpResult match in worst.Pumps.Where(p => !p.IsStalled && p.Flow.LitersPerHour > 0))
         {
             yield return Of(system, worst, match);
         }
 
-        foreach (PumpMatch still in worst.Pumps.Where(p => p.IsStalled || p.Flow.LitersPerHour <= 0))
+        foreach (SystemState.PumpResult still in worst.Pumps.Where(p => p.IsStalled || p.Flow.LitersPerHour <= 0))
         {
             yield return $"<p>{Html.Escape($"Pump in '{still.Line}' does no work at {worst.Point.Name}.")}</p>";
         }
@@ -28,11 +28,11 @@ internal static class PumpCharts
     private static double Spare(SystemState state) =>
         Drawn(state) > 0 && state.PumpReserve is { } reserve ? reserve.LitersPerHour / Drawn(state) : double.MaxValue;
 
-    private static string Of(FuelSystem system, SystemState state, PumpMatch match)
+    private static string Of(FuelSystem system, SystemState state, SystemState.PumpResult match)
     {
         Pump pump = (Pump)system.Network.Lines.First(l => l.Name == match.Line).Part;
         PumpCurve curve = pump.CurveAt(match.Voltage);
-        SurgeTankBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
+        SurgeTank.FuelBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
         double drawn = tank is null ? Drawn(state) : (tank.DrawnFlow - tank.ReturnFlow).LitersPerHour;
         double? spare = tank is null ? state.PumpReserve?.LitersPerHour : tank.OverflowFlow.LitersPerHour;
         (string draws, string left) = tank is null
@@ -93,7 +93,7 @@ internal static class PumpCharts
         return $"the engine draws {Say.Number(drawn, "0.0")} L/h; {left}";
     }
 
-    private static string InWords(SurgeTankBalance tank) =>
+    private static string InWords(SurgeTank.FuelBalance tank) =>
         $"from '{tank.Node}' {Say.LitersPerHour(tank.DrawnFlow)} L/h are drawn and {Say.LitersPerHour(tank.ReturnFlow)} L/h come back; "
         + (
             tank.DrainsWithLift

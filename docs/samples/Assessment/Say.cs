@@ -6,12 +6,12 @@ namespace FuelMath.Samples.Assessment;
 /// <summary>Quantities in the units of the trade, in invariant culture.</summary>
 internal static class Say
 {
-    internal static string Verdict(VerdictKind kind) =>
+    internal static string Verdict(Verdict.Outcome kind) =>
         kind switch
         {
-            VerdictKind.Holds => "holds",
-            VerdictKind.ActFirst => "act first",
-            VerdictKind.DoNotRun => "do not run",
+            FuelMath.Verdict.Outcome.Holds => "holds",
+            FuelMath.Verdict.Outcome.ActFirst => "act first",
+            FuelMath.Verdict.Outcome.DoNotRun => "do not run",
             _ => "not known",
         };
 

@@ -91,5 +91,5 @@ internal sealed record Cell(
     }
 
     private static double Checked(FormulaInfo formula, ReadOnlySpan<double> arguments) =>
-        formula.TryCalculate(FormulaUnits.Si, arguments, out double value, out _) ? value : double.NaN;
+        formula.TryCalculate(FormulaInfo.CallUnits.Si, arguments, out double value, out _) ? value : double.NaN;
 }

@@ -36,7 +36,7 @@ var diagnosis = new MixtureDiagnosis(
         WorkshopCar.FuelTemperature,
         ElectricPotential.FromVolts(cell.Volts),
         [
-            new BankReading(
+            new MixtureObservation.BankReading(
                 1,
                 [Duration.FromMilliseconds(cell.Milliseconds)],
                 Ratio.FromPercent(100),
@@ -46,10 +46,10 @@ var diagnosis = new MixtureDiagnosis(
         ]
     ))
 );
-RankedCause first = diagnosis.Causes[0];
-CauseEstimate estimate = first.Estimates[0];
+MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
+MixtureDiagnosis.Estimate estimate = first.Estimates[0];
 Print($"First cause: {first.Name}: {estimate.What} {estimate.Value}, from {estimate.Low} to {estimate.High}");
-foreach (InseparableCause rival in first.CannotBeToldFrom)
+foreach (MixtureDiagnosis.InseparableCause rival in first.CannotBeToldFrom)
 {
     Print($"Cannot be told from: {rival.Name}");
 }
@@ -58,7 +58,7 @@ string chart = Path.Combine(folder, "cells.svg");
 CellChart.Write(chart, cells);
 Print($"Chart: {chart}");
 bool isFound =
-    first.Cause == MixtureCause.DeadTime
+    first.Cause == MixtureDiagnosis.Cause.DeadTime
     && estimate.Value is Duration later
     && Math.Abs(later.Seconds - WorkshopCar.OpensLaterBy) < 0.01e-3;
 return isFound ? 0 : 1;

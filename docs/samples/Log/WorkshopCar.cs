@@ -71,7 +71,7 @@ internal static class WorkshopCar
         );
         return FittedInjectors.FromStage(
             Gasoline,
-            new FittedStage(
+            new FittedInjectors.Stage(
                 "primary",
                 new ControllerBelief(injector, Rated, Gasoline, FuelTemperature),
                 1,

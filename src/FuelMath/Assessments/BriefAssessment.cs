@@ -8,7 +8,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
-public sealed class BriefAssessment
+public sealed partial class BriefAssessment
 {
     /// <summary>Assesses a brief: one solve for each point, and one for each end of each estimate's range.</summary>
     /// <param name="brief">The brief.</param>
@@ -37,11 +37,11 @@ public sealed class BriefAssessment
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Brief}: {Assessment}");
 
-    private EstimateInfluence Influence(InputEstimate estimate)
+    private EstimateInfluence Influence(SystemBrief.Estimate estimate)
     {
         (SystemAssessment low, SystemAssessment high) = (At(estimate.Least), At(estimate.Greatest));
-        var movements = ImmutableArray.CreateBuilder<AnswerMovement>();
-        foreach (BriefAnswer answer in Enum.GetValues<BriefAnswer>())
+        var movements = ImmutableArray.CreateBuilder<OutputMovement>();
+        foreach (Output answer in Enum.GetValues<Output>())
         {
             for (int p = 0; p < Assessment.Points.Length; p++)
             {
@@ -70,17 +70,17 @@ public sealed class BriefAssessment
         }
     }
 
-    private double Limit(BriefAnswer answer) =>
+    private double Limit(Output answer) =>
         answer switch
         {
-            BriefAnswer.DutyCycle => Brief.System.Limits.DutyCycle.InSi(),
-            BriefAnswer.LeanDeviation => Brief.System.Limits.MixtureDeviation.InSi(),
+            Output.DutyCycle => Brief.System.Limits.DutyCycle.InSi(),
+            Output.LeanDeviation => Brief.System.Limits.MixtureDeviation.InSi(),
             _ => Brief.System.Limits.PumpReserve.InSi(),
         };
 
-    private static double? Value(PointAssessment point, BriefAnswer answer)
+    private static double? Value(SystemAssessment.PointAssessment point, Output answer)
     {
-        if (point.Of(StateBasis.AsDescribed)?.State is not { } state)
+        if (point.Of(SystemAssessment.StateBasis.AsDescribed)?.State is not { } state)
         {
             return null;
         }
@@ -88,9 +88,8 @@ public sealed class BriefAssessment
         double drawn = state.Injectors.Sum(i => i.MeanFlow.InSi());
         return answer switch
         {
-            BriefAnswer.DutyCycle => state.Stages.Max(s => s.DutyCycle.InSi()),
-            BriefAnswer.LeanDeviation => state.Chambers.All(c => c.Lambda is not null)
-            && state.TargetLambda is { } target
+            Output.DutyCycle => state.Stages.Max(s => s.DutyCycle.InSi()),
+            Output.LeanDeviation => state.Chambers.All(c => c.Lambda is not null) && state.TargetLambda is { } target
                 ? (state.Chambers.Max(c => c.Lambda!.Value.Si) / target.Si) - 1
                 : null,
             _ => state.PumpReserve is { } reserve && drawn > 0 ? reserve.InSi() / drawn : null,

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>Makes the parts of a system from a brief.</summary>
 /// <param name="brief">What is known.</param>
 /// <param name="number">Each further input, SI.</param>
-internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> number)
+internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, double> number)
 {
     private const double StandardPascals = 101_325;
     private const double SetFlowLitersPerHour = 60;
@@ -17,7 +17,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
     /// <summary>Source: [Common-practice] shape of dead time over voltage, no single work.</summary>
     private static readonly double[] DeadTimeOver14Volts = [3.2, 2, 1.45, 1.17, 1, 0.88];
 
-    private static readonly DataSource Estimated = InputEstimate.Source;
+    private static readonly DataSource Estimated = SystemBrief.Estimate.Source;
 
     internal FuelSystem System() =>
         new(
@@ -27,7 +27,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
                 "engine",
                 brief.Cylinders,
                 brief.Displacement,
-                VolumetricEfficiency.Constant(SiUnits.Ratio(number(BriefInput.VolumetricEfficiency)), Estimated)
+                VolumetricEfficiency.Constant(SiUnits.Ratio(number(SystemBrief.Input.VolumetricEfficiency)), Estimated)
             ),
             Network(),
             [Stage()],
@@ -37,42 +37,44 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
             Estimated
         );
 
-    internal OperatingPoint Point(BriefPoint point) =>
+    internal OperatingPoint Point(SystemBrief.Point point) =>
         new(
             point.Name,
             point.Speed,
             point.Manifold,
             new(StandardPascals),
-            SiUnits.Temperature(number(BriefInput.ChargeTemperature)),
-            SiUnits.Temperature(number(BriefInput.FuelTemperature)),
-            SiUnits.ElectricPotential(number(BriefInput.SupplyVoltage)),
+            SiUnits.Temperature(number(SystemBrief.Input.ChargeTemperature)),
+            SiUnits.Temperature(number(SystemBrief.Input.FuelTemperature)),
+            SiUnits.ElectricPotential(number(SystemBrief.Input.SupplyVoltage)),
             FuelCommand.OpenLoop(point.Lambda)
         );
 
     private InjectorStage Stage()
     {
-        Injector told = Injector("as told", Told(BriefInput.DeadTime));
-        Injector fitted = Injector("as fitted", number(BriefInput.DeadTime))
-            .WithFlowScale("as fitted", SiUnits.Ratio(number(BriefInput.InjectorFlow)), Estimated);
+        Injector told = Injector("as told", Told(SystemBrief.Input.DeadTime));
+        Injector fitted = Injector("as fitted", number(SystemBrief.Input.DeadTime))
+            .WithFlowScale("as fitted", SiUnits.Ratio(number(SystemBrief.Input.InjectorFlow)), Estimated);
         return new(
             "injectors",
-            InjectorDischarge.Manifold,
+            InjectorStage.DischargePlace.Manifold,
             1,
             new ControllerBelief(
                 told,
                 brief.SetDifferentialPressure,
                 brief.Fuel,
-                SiUnits.Temperature(Told(BriefInput.FuelTemperature))
+                SiUnits.Temperature(Told(SystemBrief.Input.FuelTemperature))
             ).WithRailReference(
-                brief.Reference == RegulatorReference.Manifold ? RailReference.Manifold : RailReference.Fixed
+                brief.Reference == RegulatorReference.Manifold
+                    ? RailPressure.Reference.Manifold
+                    : RailPressure.Reference.Fixed
             ),
-            Enumerable.Range(1, brief.Cylinders).Select(c => new InjectorSeat(c, "rail", fitted))
+            Enumerable.Range(1, brief.Cylinders).Select(c => new InjectorStage.Seat(c, "rail", fitted))
         );
     }
 
     /// <summary>What the controller was told: what is known, else the estimate itself, wherever in its range the truth is.</summary>
-    private double Told(BriefInput input) =>
-        InputEstimate.Number(input, brief.Known(input) ?? InputEstimate.All[(int)input].Value);
+    private double Told(SystemBrief.Input input) =>
+        SystemBrief.Estimate.Number(input, brief.Known(input) ?? SystemBrief.Estimate.All[(int)input].Value);
 
     private Injector Injector(string name, double at14Volts)
     {
@@ -103,24 +105,24 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
     private Network Network() =>
         new(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero),
-                NetworkNode.Junction("filter outlet", Length.Zero),
-                NetworkNode.Junction("rail", Length.Zero),
-                NetworkNode.Junction("return", Length.Zero),
+                FuelMath.Network.Node.FixedPressure("tank", default, Length.Zero),
+                FuelMath.Network.Node.Junction("pump outlet", Length.Zero),
+                FuelMath.Network.Node.Junction("filter outlet", Length.Zero),
+                FuelMath.Network.Node.Junction("rail", Length.Zero),
+                FuelMath.Network.Node.Junction("return", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "pump outlet", Pump()),
                 new Line("filter", "pump outlet", "filter outlet", Filter()),
-                new Line("feed", "filter outlet", "rail", Hose("feed", number(BriefInput.FeedBore))),
+                new Line("feed", "filter outlet", "rail", Hose("feed", number(SystemBrief.Input.FeedBore))),
                 new Line("regulator", "rail", "return", Regulator()),
-                new Line("return hose", "return", "tank", Hose("return hose", number(BriefInput.ReturnBore))),
+                new Line("return hose", "return", "tank", Hose("return hose", number(SystemBrief.Input.ReturnBore))),
             ]
         );
 
     private Pump Pump()
     {
-        PumpFlowPoint[] given = [.. brief.PumpPoints];
+        SystemBrief.PumpPoint[] given = [.. brief.PumpPoints];
         var points = new List<(double Rise, double Flow)>(given.Select(p => (p.PressureRise.InSi(), p.Flow.InSi())));
         double Straight(int a, int b, double rise) =>
             points[a].Flow
@@ -152,10 +154,10 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
 
         PumpCurve curve = new PumpCurve(
             brief.PumpVoltage,
-            points.Select(p => new PumpPoint(
+            points.Select(p => new PumpCurve.Point(
                 SiUnits.Pressure(p.Rise),
                 SiUnits.VolumeFlow(p.Flow),
-                SiUnits.ElectricCurrent(number(BriefInput.PumpCurrent))
+                SiUnits.ElectricCurrent(number(SystemBrief.Input.PumpCurrent))
             )),
             Estimated
         ).AsEstimate(
@@ -180,8 +182,8 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
         double[] shares = [0.25, 0.5, 1, 2];
         return FuelMath.Filter.Fit(
             "filter",
-            shares.Select(s => new FilterPoint(
-                SiUnits.Pressure(number(BriefInput.FilterLoss) * 0.5 * (s + (s * s))),
+            shares.Select(s => new Filter.Point(
+                SiUnits.Pressure(number(SystemBrief.Input.FilterLoss) * 0.5 * (s + (s * s))),
                 VolumeFlow.FromLitersPerHour(FilterLitersPerHour * s)
             )),
             brief.Fuel.DensityAt(Temperature.FromDegreesCelsius(20)),
@@ -193,7 +195,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
     private Hose Hose(string name, double bore) =>
         new(
             name,
-            SiUnits.Length(number(BriefInput.HoseLength)),
+            SiUnits.Length(number(SystemBrief.Input.HoseLength)),
             SiUnits.Length(bore),
             Length.FromMicrometers(1.5),
             SiUnits.Ratio(2),
@@ -203,9 +205,12 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
     private BypassRegulator Regulator() =>
         new(
             "regulator",
-            new RegulatorReading(brief.SetDifferentialPressure, VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour)),
-            new RegulatorReading(
-                SiUnits.Pressure(brief.SetDifferentialPressure.InSi() + number(BriefInput.RegulatorSlope)),
+            new BypassRegulator.BenchReading(
+                brief.SetDifferentialPressure,
+                VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour)
+            ),
+            new BypassRegulator.BenchReading(
+                SiUnits.Pressure(brief.SetDifferentialPressure.InSi() + number(SystemBrief.Input.RegulatorSlope)),
                 VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour + 100)
             ),
             RegulatorMechanics.Usual,
@@ -220,6 +225,6 @@ internal sealed class BriefParts(SystemBrief brief, Func<BriefInput, double> num
             Length.FromMeters(2),
             Temperature.FromDegreesCelsius(40)
         );
-        return new(name, [wire], [wire], SiUnits.ElectricResistance(number(BriefInput.CircuitResistance)));
+        return new(name, [wire], [wire], SiUnits.ElectricResistance(number(SystemBrief.Input.CircuitResistance)));
     }
 }

@@ -13,7 +13,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Assessment" />
 /// </example>
-public sealed class SystemAssessment
+public sealed partial class SystemAssessment
 {
     private static readonly DataSource Rule = new("Definition", "what was not read on a bench is taken as described");
 
@@ -105,14 +105,14 @@ public sealed class SystemAssessment
             Verdict.Of(notMeasured),
         ];
         Verdict = Verdict.Together(own);
-        Findings = FindingAcrossPoints.Of([
+        Findings = GroupedFinding.Of([
             .. Points.SelectMany(p =>
                 p.States.SelectMany(s =>
-                    PointAssessment.Counted(s).Findings.Select(f => new FindingOccurrence(p.Point.Name, s.Basis, f))
+                    PointAssessment.Counted(s).Findings.Select(f => new Occurrence(p.Point.Name, s.Basis, f))
                 )
             ),
-            .. Sets.SelectMany(s => s.Verdict.Findings.Select(f => new FindingOccurrence(s.Stage, null, f))),
-            .. notMeasured.Select(f => new FindingOccurrence(f.Part, null, f)),
+            .. Sets.SelectMany(s => s.Verdict.Findings.Select(f => new Occurrence(s.Stage, null, f))),
+            .. notMeasured.Select(f => new Occurrence(f.Part, null, f)),
         ]);
     }
 
@@ -138,7 +138,7 @@ public sealed class SystemAssessment
     public Verdict Verdict { get; }
 
     /// <summary>Every finding once, with the places where it holds; the gravest first.</summary>
-    public ImmutableArray<FindingAcrossPoints> Findings { get; }
+    public ImmutableArray<GroupedFinding> Findings { get; }
 
     /// <summary>Formats the verdict on the whole as one line.</summary>
     /// <returns>The text.</returns>

@@ -14,7 +14,7 @@ namespace FuelMath;
 /// need a full <see cref="FuelSystem"/>.
 /// </para>
 /// <para>
-/// Each <see cref="BriefInput"/> that is not given is an <see cref="InputEstimate"/>. Assumed without a range: dead
+/// Each <see cref="SystemBrief.Input"/> that is not given is an <see cref="SystemBrief.Estimate"/>. Assumed without a range: dead
 /// time over voltage; the pump at other voltages (affinity laws) and linear beyond its points (down to no pressure, up
 /// to a quarter above the last), its curve measured in the fuel; hoses of 1.5 µm roughness with a loss coefficient of
 /// two; two meters of 2.5 mm² in each circuit and back; the areas of the regulator; coils of 12 Ω; air at sea level.
@@ -25,9 +25,9 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
-public sealed class SystemBrief
+public sealed partial class SystemBrief
 {
-    private readonly ImmutableDictionary<BriefInput, IQuantity> known;
+    private readonly ImmutableDictionary<Input, IQuantity> known;
 
     /// <summary>Creates a brief.</summary>
     /// <param name="name">The name of the system; not blank.</param>
@@ -54,10 +54,10 @@ public sealed class SystemBrief
         Fuel fuel,
         FlowRating rating,
         ElectricPotential pumpVoltage,
-        IEnumerable<PumpFlowPoint> pumpPoints,
+        IEnumerable<PumpPoint> pumpPoints,
         Pressure setDifferentialPressure,
         RegulatorReference reference,
-        IEnumerable<BriefPoint> points
+        IEnumerable<Point> points
     )
     {
         ArgumentNullException.ThrowIfNull(fuel);
@@ -83,11 +83,11 @@ public sealed class SystemBrief
         Guard.StrictlyFalling([.. PumpPoints.Select(p => p.Flow.InSi())], "Flow of the pump", nameof(pumpPoints));
         Guard.AtLeast(1, Points.Length, "operating points", nameof(points));
         Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
-        known = ImmutableDictionary<BriefInput, IQuantity>.Empty;
+        known = ImmutableDictionary<Input, IQuantity>.Empty;
         System = With(null, null).System;
     }
 
-    private SystemBrief(SystemBrief other, ImmutableDictionary<BriefInput, IQuantity> known)
+    private SystemBrief(SystemBrief other, ImmutableDictionary<Input, IQuantity> known)
     {
         (Name, Cylinders, Displacement, Fuel) = (other.Name, other.Cylinders, other.Displacement, other.Fuel);
         (Rating, PumpVoltage, PumpPoints) = (other.Rating, other.PumpVoltage, other.PumpPoints);
@@ -115,7 +115,7 @@ public sealed class SystemBrief
     public ElectricPotential PumpVoltage { get; }
 
     /// <summary>The points of the pump.</summary>
-    public ImmutableArray<PumpFlowPoint> PumpPoints { get; }
+    public ImmutableArray<PumpPoint> PumpPoints { get; }
 
     /// <summary>The pressure that the regulator holds above its reference.</summary>
     public Pressure SetDifferentialPressure { get; }
@@ -124,10 +124,10 @@ public sealed class SystemBrief
     public RegulatorReference Reference { get; }
 
     /// <summary>The operating points.</summary>
-    public ImmutableArray<BriefPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
-    /// <summary>All estimates with a range, in the order of <see cref="BriefInput"/>.</summary>
-    public ImmutableArray<InputEstimate> Estimates => [.. InputEstimate.All.Where(e => !known.ContainsKey(e.Input))];
+    /// <summary>All estimates with a range, in the order of <see cref="Input"/>.</summary>
+    public ImmutableArray<Estimate> Estimates => [.. Estimate.All.Where(e => !known.ContainsKey(e.Input))];
 
     /// <summary>The assumptions without a range, one sentence each.</summary>
     public static ImmutableArray<string> Taken { get; } =
@@ -149,20 +149,20 @@ public sealed class SystemBrief
     /// <summary>The given value of an input; null where it is estimated.</summary>
     /// <param name="input">The input.</param>
     /// <returns>The value.</returns>
-    public IQuantity? Known(BriefInput input) => known.GetValueOrDefault(input);
+    public IQuantity? Known(Input input) => known.GetValueOrDefault(input);
 
     /// <summary>The same brief with an input given in place of its estimate.</summary>
     /// <param name="input">The input.</param>
-    /// <param name="value">Its value, greater than zero, of the quantity that <see cref="BriefInput"/> states.</param>
+    /// <param name="value">Its value, greater than zero, of the quantity that <see cref="Input"/> states.</param>
     /// <returns>A new brief.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="value"/> is null.</exception>
     /// <exception cref="ArgumentException"><paramref name="value"/> is another kind of quantity.</exception>
     /// <exception cref="ArgumentOutOfRangeException">
     /// <paramref name="value"/> is not greater than zero, or outside the range of a part.
     /// </exception>
-    public SystemBrief WithKnown(BriefInput input, IQuantity value)
+    public SystemBrief WithKnown(Input input, IQuantity value)
     {
-        _ = InputEstimate.Number(input, value, nameof(value));
+        _ = Estimate.Number(input, value, nameof(value));
         return new(this, known.SetItem(input, value));
     }
 
@@ -170,12 +170,12 @@ public sealed class SystemBrief
     public override string ToString() => Name;
 
     /// <summary>The system and its points with one estimate at another value.</summary>
-    internal (FuelSystem System, ImmutableArray<OperatingPoint> Points) With(BriefInput? input, IQuantity? value)
+    internal (FuelSystem System, ImmutableArray<OperatingPoint> Points) With(Input? input, IQuantity? value)
     {
-        double Number(BriefInput of) =>
-            InputEstimate.Number(
+        double Number(Input of) =>
+            Estimate.Number(
                 of,
-                of == input ? value! : known.GetValueOrDefault(of) ?? InputEstimate.All[(int)of].Value,
+                of == input ? value! : known.GetValueOrDefault(of) ?? Estimate.All[(int)of].Value,
                 nameof(value)
             );
         var parts = new BriefParts(this, Number);

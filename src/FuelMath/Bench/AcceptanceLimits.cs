@@ -4,7 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>The limits for the acceptance of a set of injectors.</summary>
 /// <remarks>Makers' data come first.</remarks>
-public sealed class AcceptanceLimits
+public sealed partial class AcceptanceLimits
 {
     /// <summary>Creates limits of flow; those of leakage and coils are common practice unless set.</summary>
     /// <param name="spread">Largest spread of a matched set, (largest - smallest) / mean; greater than zero.</param>
@@ -13,15 +13,22 @@ public sealed class AcceptanceLimits
     /// <exception cref="ArgumentOutOfRangeException">A limit is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public AcceptanceLimits(Ratio spread, Ratio fromRating, DataSource source)
-        : this(spread, fromRating, source, LeakageLimit.CommonPractice, DropVolume.Estimate, null, SiUnits.Ratio(0.05))
-    { }
+        : this(
+            spread,
+            fromRating,
+            source,
+            LeakageLimit.CommonPractice,
+            LeakageVerdict.DropVolume.Estimate,
+            null,
+            SiUnits.Ratio(0.05)
+        ) { }
 
     private AcceptanceLimits(
         Ratio spread,
         Ratio fromRating,
         DataSource source,
         LeakageLimit leakage,
-        DropVolume drop,
+        LeakageVerdict.DropVolume drop,
         CoilBand? coil,
         Ratio coilFromMedian
     )
@@ -55,7 +62,7 @@ public sealed class AcceptanceLimits
     public LeakageLimit Leakage { get; }
 
     /// <summary>The volume of a drop, used where readings and limit differ in their measure.</summary>
-    public DropVolume Drop { get; }
+    public LeakageVerdict.DropVolume Drop { get; }
 
     /// <summary>The allowed band of coil resistance; null when not given.</summary>
     public CoilBand? Coil { get; }
@@ -70,7 +77,7 @@ public sealed class AcceptanceLimits
     /// <param name="drop">The volume of a drop, used where readings and limit differ in their measure.</param>
     /// <returns>The limits.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public AcceptanceLimits WithLeakage(LeakageLimit leakage, DropVolume drop) =>
+    public AcceptanceLimits WithLeakage(LeakageLimit leakage, LeakageVerdict.DropVolume drop) =>
         new(Spread, FromRating, Source, leakage, drop, Coil, CoilFromMedian);
 
     /// <summary>The same limits with a band for coils.</summary>

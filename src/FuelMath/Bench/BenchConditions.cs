@@ -9,7 +9,7 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.
 /// </remarks>
-public sealed class BenchConditions
+public sealed partial class BenchConditions
 {
     /// <summary>Creates the conditions.</summary>
     /// <param name="differentialPressure">Inlet less discharge pressure; greater than zero.</param>

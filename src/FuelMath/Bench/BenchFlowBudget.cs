@@ -11,26 +11,26 @@ internal static class BenchFlowBudget
     private const double Gram = 1e-3;
     private const double Minute = 60;
 
-    internal static UncertaintyBudget Of(StaticFlowReading reading, BenchUncertainty known, double pressure)
+    internal static UncertaintyBudget Of(StaticFlowReading reading, BenchConditions.Uncertainty known, double pressure)
     {
         bool volume = reading.Collected.IsByVolume;
         BenchConditions at = reading.Conditions;
         double collected = volume
             ? reading.Collected.VolumeSi(at.DensitySi) / CubicCentimeter
             : reading.Collected.MassSi(at.DensitySi) / Gram;
-        BudgetInput[] inputs =
+        UncertaintyBudget.Input[] inputs =
         [
             Input("collected", collected, known.CollectedShare * collected, volume ? "cm3" : "g"),
             Input("time", reading.CollectionTime.InSi(), known.Seconds, "s"),
             Input("pressure across", at.PressureSi / Bar, known.Pascals / Bar, "bar"),
             Input("density", at.DensitySi, known.DensityShare * at.DensitySi, "kg/m3"),
-            BudgetInput.Exact("pressure asked for", pressure / Bar, "bar", known.Source),
+            UncertaintyBudget.Input.Exact("pressure asked for", pressure / Bar, "bar", known.Source),
         ];
         return volume
             ? UncertaintyBudget.Of(new ByVolume(at.DensitySi), "cm3/min", inputs)
             : UncertaintyBudget.Of(new ByMass(at.DensitySi), "g/s", inputs);
 
-        BudgetInput Input(string name, double value, double uncertainty, string unit) =>
+        UncertaintyBudget.Input Input(string name, double value, double uncertainty, string unit) =>
             new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
     }
 

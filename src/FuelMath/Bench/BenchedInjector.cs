@@ -4,7 +4,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Bench;
 
 /// <summary>One injector of a set with its readings, and optionally those from before it was cleaned.</summary>
-public sealed class BenchedInjector
+public sealed partial class BenchedInjector
 {
     /// <summary>Creates an injector with readings of static flow alone.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -14,7 +14,7 @@ public sealed class BenchedInjector
     public BenchedInjector(string name, IEnumerable<StaticFlowReading> readings)
         : this(name, Static(readings), null) { }
 
-    private BenchedInjector(string name, BenchSeries now, BenchSeries? before)
+    private BenchedInjector(string name, Series now, Series? before)
     {
         ArgumentNullException.ThrowIfNull(now);
         (Name, Now, Before) = (Guard.Name(name), now, before);
@@ -24,10 +24,10 @@ public sealed class BenchedInjector
     public string Name { get; }
 
     /// <summary>All readings of its present state.</summary>
-    public BenchSeries Now { get; }
+    public Series Now { get; }
 
     /// <summary>All readings from before it was cleaned; null without such readings.</summary>
-    public BenchSeries? Before { get; }
+    public Series? Before { get; }
 
     /// <summary>Readings of static flow of its present state.</summary>
     public ImmutableArray<StaticFlowReading> Readings => Now.StaticFlow;
@@ -41,7 +41,7 @@ public sealed class BenchedInjector
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="now"/> is null.</exception>
-    public static BenchedInjector FromSeries(string name, BenchSeries now) => new(name, now, null);
+    public static BenchedInjector FromSeries(string name, Series now) => new(name, now, null);
 
     /// <summary>An injector with readings of every kind, before and after cleaning.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -50,7 +50,7 @@ public sealed class BenchedInjector
     /// <returns>The injector.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static BenchedInjector FromCleaning(string name, BenchSeries before, BenchSeries after)
+    public static BenchedInjector FromCleaning(string name, Series before, Series after)
     {
         ArgumentNullException.ThrowIfNull(before);
         return new(name, after, before);
@@ -76,7 +76,7 @@ public sealed class BenchedInjector
     internal static double[] FlowsSi(ImmutableArray<StaticFlowReading> readings, FlowRating rating) =>
         [.. readings.Select(r => r.ToRating().VolumeFlowAt(rating.DifferentialPressure, rating.FluidDensity).InSi())];
 
-    private static BenchSeries Static(
+    private static Series Static(
         IEnumerable<StaticFlowReading> readings,
         [CallerArgumentExpression(nameof(readings))] string paramName = ""
     )
@@ -84,6 +84,6 @@ public sealed class BenchedInjector
         ArgumentNullException.ThrowIfNull(readings, paramName);
         StaticFlowReading[] all = Lists.NoNulls(readings, paramName);
         Guard.AtLeast(1, all.Length, "A benched injector", paramName);
-        return BenchSeries.FromStaticFlow(all);
+        return Series.FromStaticFlow(all);
     }
 }

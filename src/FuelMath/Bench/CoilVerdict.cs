@@ -8,7 +8,7 @@ namespace FuelMath.Bench;
 /// Each reading is converted to 20 °C, and their mean is judged. Undecided within half a step of the meter from an
 /// edge.
 /// </remarks>
-public sealed class CoilVerdict
+public sealed partial class CoilVerdict
 {
     private readonly double ohms;
 
@@ -17,7 +17,7 @@ public sealed class CoilVerdict
     /// <param name="band">The allowed band of resistance.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
-    public CoilVerdict(IEnumerable<CoilReading> readings, CoilBand band)
+    public CoilVerdict(IEnumerable<Reading> readings, AcceptanceLimits.CoilBand band)
     {
         ArgumentNullException.ThrowIfNull(readings);
         readings = Lists.NoNulls(readings);
@@ -34,10 +34,10 @@ public sealed class CoilVerdict
     }
 
     /// <summary>The readings.</summary>
-    public ImmutableArray<CoilReading> Readings { get; }
+    public ImmutableArray<Reading> Readings { get; }
 
     /// <summary>The allowed band of resistance.</summary>
-    public CoilBand Band { get; }
+    public AcceptanceLimits.CoilBand Band { get; }
 
     /// <summary>The verdict.</summary>
     public BenchVerdict Verdict { get; }
@@ -48,6 +48,6 @@ public sealed class CoilVerdict
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{AtTwentyCelsius}: {Verdict}");
 
-    internal static double MeanSi(ImmutableArray<CoilReading> readings) =>
+    internal static double MeanSi(ImmutableArray<Reading> readings) =>
         readings.Average(r => r.Coil.AtTwentyCelsius.InSi());
 }

@@ -67,7 +67,7 @@ public static class DeadTimeSeries
     /// <exception cref="NoSolutionException">An estimate would be negative.</exception>
     public static FilledDeadTimes Fill(
         IEnumerable<DeadTimeReading> readings,
-        DeadTimePattern pattern,
+        FilledDeadTimes.FillPattern pattern,
         OutsideRange outside,
         DataSource source
     )

@@ -12,18 +12,18 @@ namespace FuelMath.Bench;
 /// </para>
 /// <para>Made by <see cref="DeadTimeSeries"/>.</para>
 /// </remarks>
-public sealed class FilledDeadTimes
+public sealed partial class FilledDeadTimes
 {
     internal FilledDeadTimes(
         DeadTimeGrid grid,
-        DeadTimePattern pattern,
+        FillPattern pattern,
         OutsideRange outside,
         DataSource source,
         string paramName
     )
     {
         Pattern = pattern;
-        bool proportional = pattern == DeadTimePattern.Proportional;
+        bool proportional = pattern == FillPattern.Proportional;
         if (proportional && !grid.AllPositive)
         {
             throw new RefusedArgumentException(
@@ -67,7 +67,7 @@ public sealed class FilledDeadTimes
     public DeadTimeTable Table { get; }
 
     /// <summary>How dead time was assumed to change.</summary>
-    public DeadTimePattern Pattern { get; }
+    public FillPattern Pattern { get; }
 
     /// <summary>Number of estimated values.</summary>
     public int Estimates { get; }

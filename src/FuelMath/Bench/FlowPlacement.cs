@@ -40,7 +40,7 @@ public sealed class FlowPlacement
             all.Select(f => Only(f.Key, f.Value)),
             air,
             [
-                new PlacementPoint(
+                new Placement.Point(
                     "long pulses",
                     Enumerable.Repeat(Duration.FromMilliseconds(10), stages),
                     Duration.FromMilliseconds(20),

@@ -17,7 +17,7 @@ namespace FuelMath.Bench;
 /// side. Source: [Garwood-1936].
 /// </para>
 /// </remarks>
-public sealed class LeakageVerdict
+public sealed partial class LeakageVerdict
 {
     /// <summary>Judges leakage.</summary>
     /// <param name="readings">One or more readings. Copied.</param>
@@ -29,7 +29,12 @@ public sealed class LeakageVerdict
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There is no reading.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="confidence"/> is outside its range.</exception>
-    public LeakageVerdict(IEnumerable<LeakageReading> readings, LeakageLimit limit, DropVolume drop, Ratio confidence)
+    public LeakageVerdict(
+        IEnumerable<Reading> readings,
+        AcceptanceLimits.LeakageLimit limit,
+        DropVolume drop,
+        Ratio confidence
+    )
     {
         ArgumentNullException.ThrowIfNull(readings);
         ArgumentNullException.ThrowIfNull(limit);
@@ -37,10 +42,10 @@ public sealed class LeakageVerdict
         _ = Student.Checked(confidence);
         (Readings, Limit, Drop, Confidence) = ([.. Lists.NoNulls(readings)], limit, drop, confidence);
         Guard.AtLeast(1, Readings.Length, "A verdict on leakage", nameof(readings));
-        var conditions = new List<List<LeakageReading>>();
-        foreach (LeakageReading reading in Readings)
+        var conditions = new List<List<Reading>>();
+        foreach (Reading reading in Readings)
         {
-            List<LeakageReading>? same = conditions.Find(c => c[0].Conditions.MatchFluid(reading.Conditions));
+            List<Reading>? same = conditions.Find(c => c[0].Conditions.MatchFluid(reading.Conditions));
             if (same is null)
             {
                 conditions.Add([reading]);
@@ -54,7 +59,7 @@ public sealed class LeakageVerdict
         Conditions =
         [
             .. conditions
-                .Select(c => new LeakageAtCondition([.. c], limit, drop, confidence))
+                .Select(c => new AtCondition([.. c], limit, drop, confidence))
                 .OrderBy(c => Order(c.Verdict))
                 .ThenByDescending(c => c.ShareOfLimit.InSi()),
         ];
@@ -62,10 +67,10 @@ public sealed class LeakageVerdict
     }
 
     /// <summary>The readings.</summary>
-    public ImmutableArray<LeakageReading> Readings { get; }
+    public ImmutableArray<Reading> Readings { get; }
 
     /// <summary>The allowed leakage.</summary>
-    public LeakageLimit Limit { get; }
+    public AcceptanceLimits.LeakageLimit Limit { get; }
 
     /// <summary>The volume of a drop that was used where measures differ.</summary>
     public DropVolume Drop { get; }
@@ -74,10 +79,10 @@ public sealed class LeakageVerdict
     public Ratio Confidence { get; }
 
     /// <summary>The readings of each condition with their own verdict, the worst first.</summary>
-    public ImmutableArray<LeakageAtCondition> Conditions { get; }
+    public ImmutableArray<AtCondition> Conditions { get; }
 
     /// <summary>The condition that decides.</summary>
-    public LeakageAtCondition Worst => Conditions[0];
+    public AtCondition Worst => Conditions[0];
 
     /// <summary>The verdict: that of the worst condition.</summary>
     public BenchVerdict Verdict => Worst.Verdict;

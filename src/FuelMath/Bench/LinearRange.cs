@@ -18,7 +18,7 @@ internal static class LinearRange
     internal static (FittedLine Line, int First, int End, double Worst)? Find(
         ImmutableArray<DynamicFlowReading> sorted,
         double tolerance,
-        PulseScatter scatter
+        PulseCharacterization.PulseScatter scatter
     )
     {
         int[] starts =

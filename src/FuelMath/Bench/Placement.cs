@@ -17,7 +17,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Placement" />
 /// </example>
-public sealed class Placement
+public sealed partial class Placement
 {
     /// <summary>The default limit on the number of partial placements examined.</summary>
     private const int UsualSteps = 2_000_000;
@@ -36,14 +36,14 @@ public sealed class Placement
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">An air is not greater than zero.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
-    public Placement(IEnumerable<Injector> candidates, IEnumerable<Ratio> air, IEnumerable<PlacementPoint> points)
+    public Placement(IEnumerable<Injector> candidates, IEnumerable<Ratio> air, IEnumerable<Point> points)
         : this(candidates, null, air, points, UsualSteps) { }
 
     private Placement(
         IEnumerable<Injector> candidates,
-        PlacementCandidate[]? restricted,
+        Candidate[]? restricted,
         IEnumerable<Ratio> air,
-        IEnumerable<PlacementPoint> points,
+        IEnumerable<Point> points,
         int mostSteps
     )
     {
@@ -105,7 +105,7 @@ public sealed class Placement
     }
 
     /// <summary>The points.</summary>
-    public ImmutableArray<PlacementPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>Number of chambers.</summary>
     public int Chambers { get; }
@@ -153,15 +153,15 @@ public sealed class Placement
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach a point.</exception>
     public static Placement FromCandidates(
-        IEnumerable<PlacementCandidate> candidates,
+        IEnumerable<Candidate> candidates,
         IEnumerable<Ratio> air,
-        IEnumerable<PlacementPoint> points,
+        IEnumerable<Point> points,
         int mostSteps
     )
     {
         ArgumentNullException.ThrowIfNull(candidates);
         candidates = Lists.NoNulls(candidates);
-        PlacementCandidate[] all = [.. candidates];
+        Candidate[] all = [.. candidates];
         return new(all.Select(c => c.Injector), all, air, points, Guard.InRange(mostSteps, 1, 1_000_000_000));
     }
 
@@ -181,7 +181,7 @@ public sealed class Placement
         var mass = new double[Points.Length, stages, all.Length];
         for (int k = 0; k < Points.Length; k++)
         {
-            PlacementPoint at = Points[k];
+            Point at = Points[k];
             for (int s = 0; s < stages; s++)
             {
                 for (int i = 0; i < all.Length; i++)

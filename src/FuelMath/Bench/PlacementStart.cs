@@ -6,7 +6,7 @@ namespace FuelMath.Bench;
 internal static class PlacementStart
 {
     /// <summary>Which injector may go to which stage; all to all without restrictions.</summary>
-    internal static bool[,] Allowed(int stages, int count, PlacementCandidate[]? restricted, string paramName)
+    internal static bool[,] Allowed(int stages, int count, Placement.Candidate[]? restricted, string paramName)
     {
         var allowed = new bool[stages, count];
         for (int i = 0; i < count; i++)

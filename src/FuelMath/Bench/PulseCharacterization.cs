@@ -28,7 +28,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Characterization" />
 /// </example>
-public sealed class PulseCharacterization
+public sealed partial class PulseCharacterization
 {
     private readonly double worst;
     private readonly Interval zero;

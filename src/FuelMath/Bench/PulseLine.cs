@@ -11,7 +11,7 @@ internal static class PulseLine
     /// The line. Weights that depend on mass are computed from the line and the line from the weights, until it
     /// converges; a line with no mass at one of its readings is returned as it is, for the caller to reject.
     /// </summary>
-    internal static FittedLine Of(ReadOnlySpan<DynamicFlowReading> readings, PulseScatter scatter)
+    internal static FittedLine Of(ReadOnlySpan<DynamicFlowReading> readings, PulseCharacterization.PulseScatter scatter)
     {
         DynamicFlowReading[] all = readings.ToArray();
         double[] x = [.. all.Select(r => r.WidthSi)];
@@ -38,7 +38,11 @@ internal static class PulseLine
     }
 
     /// <summary>The weight of each reading for pulses of these masses, kg.</summary>
-    internal static double[] Weights(DynamicFlowReading[] readings, double[] masses, PulseScatter scatter)
+    internal static double[] Weights(
+        DynamicFlowReading[] readings,
+        double[] masses,
+        PulseCharacterization.PulseScatter scatter
+    )
     {
         double largest = masses.Max();
         return [.. readings.Select((r, i) => scatter.Weight(masses[i] / largest, largest, r.Pulses))];
@@ -52,7 +56,7 @@ internal static class PulseLine
         double[] x,
         double[] y,
         double[] masses,
-        PulseScatter scatter
+        PulseCharacterization.PulseScatter scatter
     )
     {
         double[] weights = Weights(readings, masses, scatter);

@@ -36,7 +36,7 @@ public sealed class RobustCharacterization
     /// <exception cref="ArgumentException">The readings do not make a line.</exception>
     /// <exception cref="NoSolutionException">Mass does not rise with pulse width.</exception>
     public RobustCharacterization(IEnumerable<DynamicFlowReading> readings)
-        : this(readings, PulseScatter.Constant) { }
+        : this(readings, PulseCharacterization.PulseScatter.Constant) { }
 
     /// <summary>Fits the line of repeated medians to readings.</summary>
     /// <param name="readings">
@@ -46,7 +46,7 @@ public sealed class RobustCharacterization
     /// <exception cref="ArgumentNullException"><paramref name="readings"/> or <paramref name="scatter"/> is null.</exception>
     /// <exception cref="ArgumentException">The readings do not make a line.</exception>
     /// <exception cref="NoSolutionException">Mass does not rise with pulse width.</exception>
-    public RobustCharacterization(IEnumerable<DynamicFlowReading> readings, PulseScatter scatter)
+    public RobustCharacterization(IEnumerable<DynamicFlowReading> readings, PulseCharacterization.PulseScatter scatter)
     {
         ArgumentNullException.ThrowIfNull(scatter);
         Readings = ReadingChecks.OneLine(readings, nameof(readings));
@@ -81,7 +81,7 @@ public sealed class RobustCharacterization
     public ImmutableArray<DynamicFlowReading> Readings { get; }
 
     /// <summary>The assumed scatter of pulses.</summary>
-    public PulseScatter Scatter { get; }
+    public PulseCharacterization.PulseScatter Scatter { get; }
 
     /// <summary>The slope, in kg/s.</summary>
     public MassFlow StaticMassFlow => SiUnits.MassFlow(line.Slope);

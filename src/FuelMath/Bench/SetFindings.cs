@@ -50,14 +50,14 @@ internal static class SetFindings
     /// <summary>One finding for all unread injectors: without a reading, tightness is not known.</summary>
     private static IEnumerable<Finding> Unread(SetReport report)
     {
-        SetMember[] unread = [.. report.Members.Where(m => m.Leakage is null)];
+        SetReport.Member[] unread = [.. report.Members.Where(m => m.Leakage is null)];
         if (unread.Length == 0)
         {
             yield break;
         }
 
         bool all = unread.Length == report.Members.Length;
-        LeakageLimit limit = report.Limits.Leakage;
+        AcceptanceLimits.LeakageLimit limit = report.Limits.Leakage;
         yield return new Finding(
             FindingCode.LeakageNotRead,
             Severity.Note,
@@ -72,7 +72,7 @@ internal static class SetFindings
         ).AsNotKnown();
     }
 
-    private static IEnumerable<Finding> Member(SetMember one, AcceptanceLimits limits, FlowRating rating)
+    private static IEnumerable<Finding> Member(SetReport.Member one, AcceptanceLimits limits, FlowRating rating)
     {
         if (!one.IsFlowAccepted)
         {

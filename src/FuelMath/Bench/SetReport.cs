@@ -17,7 +17,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Set" />
 /// </example>
-public sealed class SetReport
+public sealed partial class SetReport
 {
     private readonly SetFlows flows;
 
@@ -52,7 +52,7 @@ public sealed class SetReport
         ImmutableArray<SetCoil?> coils = Coils(all, limits);
         Members =
         [
-            .. all.Select((one, i) => new SetMember(one.Name, i, flows, Leakage(one, limits, confidence), coils[i])),
+            .. all.Select((one, i) => new Member(one.Name, i, flows, Leakage(one, limits, confidence), coils[i])),
         ];
         Findings = SetFindings.Of(this);
     }
@@ -64,7 +64,7 @@ public sealed class SetReport
     public AcceptanceLimits Limits { get; }
 
     /// <summary>The injectors, in the order given.</summary>
-    public ImmutableArray<SetMember> Members { get; }
+    public ImmutableArray<Member> Members { get; }
 
     /// <summary>Mean flow under the conditions of the rating, in m³/s.</summary>
     public VolumeFlow MeanFlow => SiUnits.VolumeFlow(flows.Mean);

@@ -21,7 +21,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Slots" />
 /// </example>
-public sealed class SlotComparison
+public sealed partial class SlotComparison
 {
     private static readonly DataSource Rule = new("Scheffe-1959", "test of columns in a two-way layout");
 

@@ -52,7 +52,7 @@ public sealed class StaticFlowReading
     /// <exception cref="ArgumentNullException"><paramref name="known"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not greater than zero.</exception>
     /// <exception cref="NoSolutionException">There is no such answer; the message says why.</exception>
-    public UncertaintyBudget BudgetAt(BenchUncertainty known, Pressure differentialPressure)
+    public UncertaintyBudget BudgetAt(BenchConditions.Uncertainty known, Pressure differentialPressure)
     {
         ArgumentNullException.ThrowIfNull(known);
         return BenchFlowBudget.Of(this, known, Guard.Positive(differentialPressure, differentialPressure.InSi()));

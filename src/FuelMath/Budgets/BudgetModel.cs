@@ -22,7 +22,7 @@ internal sealed class BudgetModel
     }
 
     /// <summary>A listed formula, with inputs in its order and in units of the reader.</summary>
-    internal BudgetModel(FormulaInfo formula, string resultUnit, ImmutableArray<BudgetInput> inputs)
+    internal BudgetModel(FormulaInfo formula, string resultUnit, ImmutableArray<UncertaintyBudget.Input> inputs)
     {
         this.formula = formula;
         this.resultUnit = formula.Result.Find(resultUnit, nameof(resultUnit));
@@ -41,10 +41,10 @@ internal sealed class BudgetModel
 
     /// <summary>The result at the estimates.</summary>
     /// <exception cref="FormulaRefusedException">A listed formula refuses them, or there is no finite result.</exception>
-    internal double Value(ImmutableArray<BudgetInput> inputs)
+    internal double Value(ImmutableArray<UncertaintyBudget.Input> inputs)
     {
         double[] at = [.. inputs.Select((input, i) => ToSi(i, input.Value))];
-        if (formula?.Check(FormulaUnits.Si, at) is { } refusal)
+        if (formula?.Check(FormulaInfo.CallUnits.Si, at) is { } refusal)
         {
             throw new FormulaRefusedException(refusal);
         }
@@ -53,7 +53,7 @@ internal sealed class BudgetModel
     }
 
     /// <summary>Change of the result for each unit of one input, exactly.</summary>
-    internal double Slope(ImmutableArray<BudgetInput> inputs, int by)
+    internal double Slope(ImmutableArray<UncertaintyBudget.Input> inputs, int by)
     {
         Dual<Real>[] at =
         [

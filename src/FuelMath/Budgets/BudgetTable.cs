@@ -49,7 +49,7 @@ internal static class BudgetTable
         var text = new StringBuilder();
         Line(Heads);
         Line(Heads.Select((_, c) => IsWords(c) ? "---" : "--:"));
-        foreach (BudgetLine line in budget.Lines)
+        foreach (UncertaintyBudget.Line line in budget.Lines)
         {
             Line(Row(budget, line, provider).Select(cell => cell.Replace("|", "\\|", StringComparison.Ordinal)));
         }
@@ -76,7 +76,7 @@ internal static class BudgetTable
         return $"{result}, effective degrees of freedom {Degrees(degrees, provider)}; {value} ± {expanded}{unit} at {share} %";
     }
 
-    private static string[] Row(UncertaintyBudget budget, BudgetLine line, IFormatProvider provider) =>
+    private static string[] Row(UncertaintyBudget budget, UncertaintyBudget.Line line, IFormatProvider provider) =>
         [
             line.Input.Name,
             Six(line.Input.Value, provider),

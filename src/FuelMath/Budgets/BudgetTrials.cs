@@ -38,7 +38,7 @@ internal sealed class BudgetTrials
         );
     }
 
-    internal static FirstOrderCheck Run(
+    internal static UncertaintyBudget.FirstOrderCheck Run(
         UncertaintyBudget budget,
         Ratio coverage,
         int significantDigits,
@@ -110,7 +110,7 @@ internal sealed class BudgetTrials
 
             for (int i = 0; i < count; i++)
             {
-                BudgetInput input = budget.Lines[i].Input;
+                UncertaintyBudget.Input input = budget.Lines[i].Input;
                 columns[i][row] = budget.Model.ToSi(i, input.Value + (input.StandardUncertainty * deviations[i]));
             }
         }
@@ -170,7 +170,7 @@ internal sealed class BudgetTrials
 
     private double StandardError(int figure) => new Sample(summaries.Select(s => s[figure])).StandardError;
 
-    private FirstOrderCheck Judge(Ratio stated, Interval firstOrder, double tolerance, bool settled)
+    private UncertaintyBudget.FirstOrderCheck Judge(Ratio stated, Interval firstOrder, double tolerance, bool settled)
     {
         int total = results.Count * block;
         double[] all = [.. results.SelectMany(r => r)];
@@ -190,14 +190,14 @@ internal sealed class BudgetTrials
         (double low, double high) = Ends(numbers);
         double off = Math.Max(Math.Abs(firstOrder.Low - low), Math.Abs(firstOrder.High - high));
         double error = 2 * Math.Max(StandardError(0), StandardError(1));
-        FirstOrderVerdict verdict =
-            missing > Missing * (1 - coverage) * total ? FirstOrderVerdict.NotKnown
+        UncertaintyBudget.FirstOrderOutcome verdict =
+            missing > Missing * (1 - coverage) * total ? UncertaintyBudget.FirstOrderOutcome.NotKnown
             : settled
-                ? off <= tolerance ? FirstOrderVerdict.Enough
-                    : FirstOrderVerdict.NotEnough
+                ? off <= tolerance ? UncertaintyBudget.FirstOrderOutcome.Enough
+                    : UncertaintyBudget.FirstOrderOutcome.NotEnough
             // Not as stable as required, but too far off for chance.
-            : off > tolerance + (2 * error) ? FirstOrderVerdict.NotEnough
-            : FirstOrderVerdict.NotKnown;
+            : off > tolerance + (2 * error) ? UncertaintyBudget.FirstOrderOutcome.NotEnough
+            : UncertaintyBudget.FirstOrderOutcome.NotKnown;
         return new(
             stated,
             total,

@@ -14,14 +14,14 @@ internal static class CorrelationMatrix
     /// A name is unknown or exact, a pair occurs twice, or the matrix is not positive semidefinite.
     /// </exception>
     internal static Matrix<double> Of(
-        ImmutableArray<BudgetInput> inputs,
-        ImmutableArray<BudgetCorrelation> correlations,
+        ImmutableArray<UncertaintyBudget.Input> inputs,
+        ImmutableArray<UncertaintyBudget.Correlation> correlations,
         string paramName
     )
     {
         Matrix<double> matrix = Matrix<double>.Build.DenseIdentity(inputs.Length);
         var seen = new HashSet<(int, int)>();
-        foreach (BudgetCorrelation c in correlations)
+        foreach (UncertaintyBudget.Correlation c in correlations)
         {
             (int i, int j) = (Find(inputs, c.One, paramName), Find(inputs, c.Other, paramName));
             if (!seen.Add((Math.Min(i, j), Math.Max(i, j))))
@@ -47,7 +47,7 @@ internal static class CorrelationMatrix
             );
     }
 
-    private static int Find(ImmutableArray<BudgetInput> inputs, string name, string paramName)
+    private static int Find(ImmutableArray<UncertaintyBudget.Input> inputs, string name, string paramName)
     {
         for (int i = 0; i < inputs.Length; i++)
         {

@@ -10,7 +10,7 @@ internal sealed class InputGroup
 {
     private readonly double[,] root;
 
-    private InputGroup(int[] members, ImmutableArray<BudgetInput> inputs, Matrix<double> correlations)
+    private InputGroup(int[] members, ImmutableArray<UncertaintyBudget.Input> inputs, Matrix<double> correlations)
     {
         Members = members;
         Shape = inputs[members[0]].Shape;
@@ -36,7 +36,10 @@ internal sealed class InputGroup
     internal bool IsNormal { get; }
 
     /// <summary>The groups, in the order of their first members. Exact inputs belong to no group.</summary>
-    internal static ImmutableArray<InputGroup> Of(ImmutableArray<BudgetInput> inputs, Matrix<double> correlations)
+    internal static ImmutableArray<InputGroup> Of(
+        ImmutableArray<UncertaintyBudget.Input> inputs,
+        Matrix<double> correlations
+    )
     {
         var groups = ImmutableArray.CreateBuilder<InputGroup>();
         var seen = new bool[inputs.Length];

@@ -24,8 +24,8 @@ public sealed partial class UncertaintyBudget
     private UncertaintyBudget(
         BudgetModel model,
         string unit,
-        ImmutableArray<BudgetInput> inputs,
-        IEnumerable<BudgetCorrelation> correlations
+        ImmutableArray<Input> inputs,
+        IEnumerable<Correlation> correlations
     )
     {
         Guard.DifferentNames(inputs.Select(i => i.Name), nameof(inputs));
@@ -47,7 +47,7 @@ public sealed partial class UncertaintyBudget
         Lines =
         [
             .. inputs.Select(
-                (n, i) => new BudgetLine(n, slopes[i], Math.Abs(signed[i]), square == 0 ? 0 : products[i] / square)
+                (n, i) => new Line(n, slopes[i], Math.Abs(signed[i]), square == 0 ? 0 : products[i] / square)
             ),
         ];
         EffectiveDegreesOfFreedom = Effective(parts, products, square);
@@ -60,10 +60,10 @@ public sealed partial class UncertaintyBudget
     public string Unit { get; }
 
     /// <summary>The contribution of each input, in the order of a call.</summary>
-    public ImmutableArray<BudgetLine> Lines { get; }
+    public ImmutableArray<Line> Lines { get; }
 
     /// <summary>The correlations of the inputs.</summary>
-    public ImmutableArray<BudgetCorrelation> Correlations { get; }
+    public ImmutableArray<Correlation> Correlations { get; }
 
     /// <summary>The standard uncertainty of the result, to first order.</summary>
     public double CombinedStandardUncertainty { get; }
@@ -89,7 +89,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentException">Inputs and arguments differ, or a unit is not one of its quantity.</exception>
     /// <exception cref="FormulaRefusedException">An estimate is outside its range, or there is no finite result.</exception>
     /// <exception cref="NoSolutionException">A slope is not finite.</exception>
-    public static UncertaintyBudget Of(FormulaInfo formula, string resultUnit, IEnumerable<BudgetInput> inputs) =>
+    public static UncertaintyBudget Of(FormulaInfo formula, string resultUnit, IEnumerable<Input> inputs) =>
         Of(formula, resultUnit, inputs, []);
 
     /// <summary>A budget of a listed formula.</summary>
@@ -107,12 +107,12 @@ public sealed partial class UncertaintyBudget
     public static UncertaintyBudget Of(
         FormulaInfo formula,
         string resultUnit,
-        IEnumerable<BudgetInput> inputs,
-        IEnumerable<BudgetCorrelation> correlations
+        IEnumerable<Input> inputs,
+        IEnumerable<Correlation> correlations
     )
     {
         ArgumentNullException.ThrowIfNull(formula);
-        BudgetInput[] given = Lists.NoNulls(inputs);
+        Input[] given = Lists.NoNulls(inputs);
         correlations = Lists.NoNulls(correlations);
         string[] wanted = [.. formula.Arguments.Select(a => a.Name)];
         if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
@@ -123,7 +123,7 @@ public sealed partial class UncertaintyBudget
             );
         }
 
-        ImmutableArray<BudgetInput> ordered = [.. wanted.Select(name => given.First(i => i.Name == name))];
+        ImmutableArray<Input> ordered = [.. wanted.Select(name => given.First(i => i.Name == name))];
         return new(new BudgetModel(formula, resultUnit, ordered), resultUnit, ordered, correlations);
     }
 
@@ -136,11 +136,7 @@ public sealed partial class UncertaintyBudget
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">There are fewer inputs than the function reads, or two of one name.</exception>
     /// <exception cref="NoSolutionException">The result or a slope is not finite.</exception>
-    public static UncertaintyBudget Of<TFunction>(
-        TFunction function,
-        string resultUnit,
-        IEnumerable<BudgetInput> inputs
-    )
+    public static UncertaintyBudget Of<TFunction>(TFunction function, string resultUnit, IEnumerable<Input> inputs)
         where TFunction : struct, IFormula => Of(function, resultUnit, inputs, []);
 
     /// <summary>A budget of a caller's own function.</summary>
@@ -156,12 +152,12 @@ public sealed partial class UncertaintyBudget
     public static UncertaintyBudget Of<TFunction>(
         TFunction function,
         string resultUnit,
-        IEnumerable<BudgetInput> inputs,
-        IEnumerable<BudgetCorrelation> correlations
+        IEnumerable<Input> inputs,
+        IEnumerable<Correlation> correlations
     )
         where TFunction : struct, IFormula
     {
-        ImmutableArray<BudgetInput> given = [.. Lists.NoNulls(inputs)];
+        ImmutableArray<Input> given = [.. Lists.NoNulls(inputs)];
         if (given.IsEmpty)
         {
             throw new RefusedArgumentException("Must be one or more inputs; none given.", nameof(inputs));

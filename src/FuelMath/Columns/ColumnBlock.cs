@@ -36,7 +36,7 @@ internal ref struct ColumnBlock<TLane>
     private static Mask<TLane> Yes => TLane.Less(TLane.Of(0), TLane.Of(1));
 
     /// <summary>Writes the numbers that are the same in all rows, once for all blocks.</summary>
-    internal void Fix(ReadOnlySpan<ColumnInput> inputs)
+    internal void Fix(ReadOnlySpan<FormulaColumns.Input> inputs)
     {
         isFixedGood = true;
         for (int i = 0; i < inputs.Length; i++)
@@ -54,7 +54,7 @@ internal ref struct ColumnBlock<TLane>
     }
 
     /// <summary>Reads rows and checks them. A number out of range is replaced, and its row marked.</summary>
-    internal void Take(ReadOnlySpan<ColumnInput> inputs, int from, int rows)
+    internal void Take(ReadOnlySpan<FormulaColumns.Input> inputs, int from, int rows)
     {
         isAllGood = true;
         if (!isFixedGood)

@@ -16,7 +16,11 @@ internal static class ColumnRunner
     private const int CacheLine = 64;
 
     /// <summary>Runs the formula. The inputs have been checked: as many as arguments, equal lengths, no half overlap.</summary>
-    internal static ColumnReport Run<TLane>(FormulaInfo formula, ReadOnlySpan<ColumnInput> inputs, Span<double> results)
+    internal static ColumnReport Run<TLane>(
+        FormulaInfo formula,
+        ReadOnlySpan<FormulaColumns.Input> inputs,
+        Span<double> results
+    )
         where TLane : struct, ILane<TLane>
     {
         if (results.IsEmpty)

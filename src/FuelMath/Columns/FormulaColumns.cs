@@ -18,7 +18,7 @@ namespace FuelMath.Formulas;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/ColumnExamples.cs" region="Run" />
 /// </example>
-public static class FormulaColumns
+public static partial class FormulaColumns
 {
     private const int MostArguments = 16;
 
@@ -31,7 +31,7 @@ public static class FormulaColumns
     /// <exception cref="ArgumentException">
     /// There are more or fewer inputs than arguments, a column has another length than the results, or overlaps them in part.
     /// </exception>
-    public static ColumnReport Run(FormulaInfo formula, ReadOnlySpan<ColumnInput> inputs, Span<double> results)
+    public static ColumnReport Run(FormulaInfo formula, ReadOnlySpan<Input> inputs, Span<double> results)
     {
         ArgumentNullException.ThrowIfNull(formula);
         if (inputs.Length != formula.Arguments.Length || inputs.Length > MostArguments)
@@ -45,7 +45,7 @@ public static class FormulaColumns
             );
         }
 
-        foreach (ref readonly ColumnInput input in inputs)
+        foreach (ref readonly Input input in inputs)
         {
             if (input.IsColumn)
             {
@@ -67,7 +67,7 @@ public static class FormulaColumns
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
     /// <exception cref="ArgumentException">As for <see cref="Run"/>.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A row has no result.</exception>
-    public static void RunStrict(FormulaInfo formula, ReadOnlySpan<ColumnInput> inputs, Span<double> results)
+    public static void RunStrict(FormulaInfo formula, ReadOnlySpan<Input> inputs, Span<double> results)
     {
         ColumnReport report = Run(formula, inputs, results);
         if (report.FirstBadRow is { } row)

@@ -26,13 +26,13 @@ public sealed class ControllerBelief
         Guard.Positive(differentialPressure, differentialPressure.InSi());
         _ = fuel.DensityAt(fuelTemperature);
         Injector = injector;
-        RailReference = RailReference.Manifold;
+        RailReference = RailPressure.Reference.Manifold;
         DifferentialPressure = differentialPressure;
         Fuel = fuel;
         FuelTemperature = fuelTemperature;
     }
 
-    private ControllerBelief(ControllerBelief other, RailReference reference)
+    private ControllerBelief(ControllerBelief other, RailPressure.Reference reference)
     {
         (Injector, DifferentialPressure) = (other.Injector, other.DifferentialPressure);
         (Fuel, FuelTemperature, RailReference) = (other.Fuel, other.FuelTemperature, reference);
@@ -48,7 +48,7 @@ public sealed class ControllerBelief
     public Pressure DifferentialPressure { get; }
 
     /// <summary>The reference of the rail as believed by the controller.</summary>
-    public RailReference RailReference { get; }
+    public RailPressure.Reference RailReference { get; }
 
     /// <summary>The fuel that was entered.</summary>
     public Fuel Fuel { get; }
@@ -73,7 +73,7 @@ public sealed class ControllerBelief
     {
         ArgumentNullException.ThrowIfNull(rail);
         return new ControllerBelief(injector, rail.HeldDifference, fuel, fuelTemperature).WithRailReference(
-            rail.IsReferenced ? RailReference.Manifold : RailReference.Fixed
+            rail.IsReferenced ? RailPressure.Reference.Manifold : RailPressure.Reference.Fixed
         );
     }
 
@@ -81,12 +81,12 @@ public sealed class ControllerBelief
     /// <param name="reference">The reference of the rail as believed by the controller.</param>
     /// <returns>A new belief.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such reference.</exception>
-    public ControllerBelief WithRailReference(RailReference reference) =>
+    public ControllerBelief WithRailReference(RailPressure.Reference reference) =>
         Enum.IsDefined(reference)
             ? new(this, reference)
             : throw Guard.Outside(
                 reference,
-                $"Must be one of: {string.Join(", ", Enum.GetNames<RailReference>())}; it was {(int)reference}."
+                $"Must be one of: {string.Join(", ", Enum.GetNames<RailPressure.Reference>())}; it was {(int)reference}."
             );
 
     /// <summary>The pressure across the injectors as believed by the controller; null where it measures it.</summary>
@@ -102,8 +102,8 @@ public sealed class ControllerBelief
     internal double? ToldSi(double dischargeGauge) =>
         RailReference switch
         {
-            RailReference.Manifold => DifferentialPressure.InSi(),
-            RailReference.Fixed => DifferentialPressure.InSi() - dischargeGauge,
+            RailPressure.Reference.Manifold => DifferentialPressure.InSi(),
+            RailPressure.Reference.Fixed => DifferentialPressure.InSi() - dischargeGauge,
             _ => null,
         };
 }

@@ -21,7 +21,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Predict" />
 /// </example>
-public sealed class FittedInjectors
+public sealed partial class FittedInjectors
 {
     /// <summary>Creates a set from stages, banks and fuel.</summary>
     /// <param name="fuel">The fuel actually in the tank.</param>
@@ -37,8 +37,8 @@ public sealed class FittedInjectors
     /// </exception>
     public FittedInjectors(
         Fuel fuel,
-        IEnumerable<FittedStage> stages,
-        IEnumerable<StagingRule> transitions,
+        IEnumerable<Stage> stages,
+        IEnumerable<StageSchedule.Transition> transitions,
         IEnumerable<int> banks,
         MixtureLimits limits
     )
@@ -79,10 +79,10 @@ public sealed class FittedInjectors
     public Fuel Fuel { get; }
 
     /// <summary>The stages in the order in which they join.</summary>
-    public ImmutableArray<FittedStage> Stages { get; }
+    public ImmutableArray<Stage> Stages { get; }
 
     /// <summary>When each stage after the first joins.</summary>
-    public ImmutableArray<StagingRule> Transitions { get; }
+    public ImmutableArray<StageSchedule.Transition> Transitions { get; }
 
     /// <summary>The bank of each chamber.</summary>
     public ImmutableArray<int> Banks { get; }
@@ -98,7 +98,7 @@ public sealed class FittedInjectors
     /// <param name="limits">The limits of correction, and of a lean mixture.</param>
     /// <returns>The set.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static FittedInjectors FromStage(Fuel fuel, FittedStage stage, MixtureLimits limits)
+    public static FittedInjectors FromStage(Fuel fuel, Stage stage, MixtureLimits limits)
     {
         ArgumentNullException.ThrowIfNull(stage);
         return new(fuel, [stage], [], stage.Fitted.Select(_ => 1), limits);

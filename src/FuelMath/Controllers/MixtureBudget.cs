@@ -12,7 +12,7 @@ internal static class MixtureBudget
 
     internal static UncertaintyBudget Of(FittedInjectors set, MixturePoint point, int chamber, MixtureUncertainty known)
     {
-        FittedStage stage = set.Stages[0];
+        FittedInjectors.Stage stage = set.Stages[0];
         Injector fitted = stage.Fitted[chamber];
         double width = MixtureWorking.Width(set, point).Value;
         double dead = fitted.DeadTime.SiAt(point.AtInjectors, point.DifferentialPressures[0]);
@@ -34,7 +34,7 @@ internal static class MixtureBudget
             ]
         );
 
-        BudgetInput Input(string name, double value, double uncertainty, string unit) =>
+        UncertaintyBudget.Input Input(string name, double value, double uncertainty, string unit) =>
             new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
     }
 

@@ -11,7 +11,7 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
 
     internal ImmutableArray<Finding> Found => [.. found.OrderByDescending(f => f.Severity)];
 
-    internal void LookAtBank(BankMixture bank, bool isClosedLoop)
+    internal void LookAtBank(PredictedMixture.BankMixture bank, bool isClosedLoop)
     {
         if (bank.IsAtLimit)
         {
@@ -67,7 +67,7 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
                 continue;
             }
 
-            InjectorPulse[] pulses = [.. chambers.Select(c => delivery.Pulse(s, c, widths[s]))];
+            Injector.PulseResult[] pulses = [.. chambers.Select(c => delivery.Pulse(s, c, widths[s]))];
             string stage = set.Stages[s].Name;
             if (pulses.Any(p => p.IsHeldOpen))
             {
@@ -103,9 +103,12 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
         }
     }
 
-    internal void LookAtChambers(IReadOnlyList<ChamberMixture> chambers, IReadOnlyCollection<BankMixture> banks)
+    internal void LookAtChambers(
+        IReadOnlyList<PredictedMixture.ChamberMixture> chambers,
+        IReadOnlyCollection<PredictedMixture.BankMixture> banks
+    )
     {
-        foreach (BankMixture bank in banks)
+        foreach (PredictedMixture.BankMixture bank in banks)
         {
             found.AddRange(
                 new MixtureJudgement(

@@ -40,14 +40,18 @@ internal sealed class MixtureJudgement(
 
     private readonly double edge = limit + Guard.EdgeTolerance;
 
-    internal IEnumerable<Finding> Of(IReadOnlyList<ChamberMixture> chambers, Lambda? mean) =>
+    internal IEnumerable<Finding> Of(IReadOnlyList<PredictedMixture.ChamberMixture> chambers, Lambda? mean) =>
         chambers.Count == 0 ? []
         : asked is { } target
             ? [.. Mean(chambers, mean, target), .. Chambers(chambers, mean, target), .. Oil(chambers, mean, target)]
         : mean is { } only ? [NotJudged(only), .. Chambers(chambers, mean, only), .. Oil(chambers, mean, only)]
         : [];
 
-    private IEnumerable<Finding> Mean(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    private IEnumerable<Finding> Mean(
+        IReadOnlyList<PredictedMixture.ChamberMixture> chambers,
+        Lambda? mean,
+        Lambda target
+    )
     {
         if (mean is { } lambda && chambers.Count > 1 && Math.Abs(Over(lambda, target)) > edge)
         {
@@ -67,9 +71,13 @@ internal sealed class MixtureJudgement(
         }
     }
 
-    private IEnumerable<Finding> Chambers(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    private IEnumerable<Finding> Chambers(
+        IReadOnlyList<PredictedMixture.ChamberMixture> chambers,
+        Lambda? mean,
+        Lambda target
+    )
     {
-        foreach (ChamberMixture chamber in chambers)
+        foreach (PredictedMixture.ChamberMixture chamber in chambers)
         {
             if (chamber.Lambda is not { } lambda)
             {
@@ -116,14 +124,20 @@ internal sealed class MixtureJudgement(
     }
 
     /// <summary>Both bounds of a premix: a warning where only the lean one exceeds the limit.</summary>
-    private IEnumerable<Finding> Oil(IReadOnlyList<ChamberMixture> chambers, Lambda? mean, Lambda target)
+    private IEnumerable<Finding> Oil(
+        IReadOnlyList<PredictedMixture.ChamberMixture> chambers,
+        Lambda? mean,
+        Lambda target
+    )
     {
         if (!fuel.HoldsOil || mean is not { } burned)
         {
             yield break;
         }
 
-        ChamberMixture leanest = chambers.Where(c => c.Lambda is not null).MaxBy(c => c.Lambda!.Value.Si)!;
+        PredictedMixture.ChamberMixture leanest = chambers
+            .Where(c => c.Lambda is not null)
+            .MaxBy(c => c.Lambda!.Value.Si)!;
         if (leanest.LambdaIfOilUnburned is not { } bound)
         {
             yield break;

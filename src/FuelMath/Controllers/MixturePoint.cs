@@ -223,12 +223,12 @@ public sealed class MixturePoint
             return BelievedDifferentialPressures[stage];
         }
 
-        if (belief.RailReference == RailReference.Measured)
+        if (belief.RailReference == RailPressure.Reference.Measured)
         {
             return DifferentialPressures[stage];
         }
 
-        if (belief.RailReference == RailReference.Manifold)
+        if (belief.RailReference == RailPressure.Reference.Manifold)
         {
             return belief.DifferentialPressure;
         }

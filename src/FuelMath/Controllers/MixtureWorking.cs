@@ -10,7 +10,7 @@ internal static class MixtureWorking
     /// </summary>
     internal static Working Of(FittedInjectors set, MixturePoint point, int chamber)
     {
-        FittedStage stage = set.Stages[0];
+        FittedInjectors.Stage stage = set.Stages[0];
         Injector fitted = stage.Fitted[chamber];
         UnitsNet.Pressure pressure = point.DifferentialPressures[0];
         Traced width = Width(set, point);
@@ -35,7 +35,7 @@ internal static class MixtureWorking
     /// <summary>The width that the controller commands for its only stage, from its believed air.</summary>
     internal static Traced Width(FittedInjectors set, MixturePoint point)
     {
-        FittedStage stage = set.Stages[0];
+        FittedInjectors.Stage stage = set.Stages[0];
         ControllerBelief belief = stage.Belief;
         UnitsNet.Pressure believed = point.BelievedPressure(0, belief);
         double air = Enumerable.Range(0, set.ChamberCount).Average(point.AirSi) * point.BelievedAirRatio.InSi();

@@ -24,7 +24,7 @@ internal sealed class PointDelivery
         UnitsNet.Density density = set.Fuel.DensityAt(point.FuelTemperature);
         for (int s = 0; s < stages; s++)
         {
-            FittedStage stage = set.Stages[s];
+            FittedInjectors.Stage stage = set.Stages[s];
             ControllerBelief belief = stage.Belief;
             UnitsNet.Pressure pressure = point.DifferentialPressures[s];
             believed[s] = new StageModel(
@@ -60,7 +60,7 @@ internal sealed class PointDelivery
     }
 
     /// <summary>The pulse of an injector, stage and chamber counted from 0.</summary>
-    internal InjectorPulse Pulse(int stage, int chamber, double width) =>
+    internal Injector.PulseResult Pulse(int stage, int chamber, double width) =>
         set.Stages[stage]
             .Fitted[chamber]
             .PulseAt(width, believed[stage].Period, flows[stage][chamber], deadTimes[stage][chamber]);
@@ -104,8 +104,8 @@ internal sealed class PointDelivery
 
     internal PredictedMixture Report(bool isClosedLoop, Func<int[], BankCommand> command)
     {
-        var chambers = new ChamberMixture[set.ChamberCount];
-        var banks = ImmutableArray.CreateBuilder<BankMixture>();
+        var chambers = new PredictedMixture.ChamberMixture[set.ChamberCount];
+        var banks = ImmutableArray.CreateBuilder<PredictedMixture.BankMixture>();
         var checks = new MixtureChecks(set, point);
         foreach (int bank in set.Banks.Distinct().Order())
         {
@@ -114,16 +114,25 @@ internal sealed class PointDelivery
             double[] fuel = [.. own.Select(c => FuelOf(c, given.Widths))];
             for (int i = 0; i < own.Length; i++)
             {
-                chambers[own[i]] = ChamberMixture.Of(own[i] + 1, point.AirSi(own[i]), fuel[i], set.Fuel);
+                chambers[own[i]] = PredictedMixture.ChamberMixture.Of(
+                    own[i] + 1,
+                    point.AirSi(own[i]),
+                    fuel[i],
+                    set.Fuel
+                );
             }
 
             double[] air = [.. own.Select(point.AirSi)];
-            FuelMath.Lambda? lambda = ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricRatio.Si);
-            var mixture = new BankMixture(
+            FuelMath.Lambda? lambda = PredictedMixture.ChamberMixture.MeanOf(
+                air,
+                fuel,
+                set.Fuel.StoichiometricRatio.Si
+            );
+            var mixture = new PredictedMixture.BankMixture(
                 bank,
                 [.. own.Select(c => c + 1)],
                 lambda,
-                ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricWithoutOilSi),
+                PredictedMixture.ChamberMixture.MeanOf(air, fuel, set.Fuel.StoichiometricWithoutOilSi),
                 SiUnits.Ratio(given.Factor),
                 lambda is { } seen ? SiUnits.Ratio(seen.Si / point.Target.Si) : null,
                 given.IsAtLimit,

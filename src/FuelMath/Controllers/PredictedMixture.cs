@@ -8,7 +8,7 @@ namespace FuelMath;
 /// A predicted lambda is no clearance to load an engine: verify with a sensor at light load first. Created by
 /// <see cref="FittedInjectors"/>.
 /// </remarks>
-public sealed class PredictedMixture
+public sealed partial class PredictedMixture
 {
     internal PredictedMixture(
         MixturePoint point,

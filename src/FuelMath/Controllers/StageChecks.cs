@@ -7,7 +7,7 @@ namespace FuelMath;
 internal static class StageChecks
 {
     /// <summary>Checks that there is a transition for each stage after the first, and that they do not fall.</summary>
-    internal static void Transitions(int stages, ImmutableArray<StagingRule> transitions, string paramName)
+    internal static void Transitions(int stages, ImmutableArray<StageSchedule.Transition> transitions, string paramName)
     {
         if (transitions.Length != stages - 1)
         {

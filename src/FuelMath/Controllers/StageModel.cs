@@ -153,7 +153,7 @@ internal sealed class StageModel
         return sum / injectors.Length * pulsesPerChamber;
     }
 
-    internal InjectorPulse Pulse(int injector, double width) =>
+    internal Injector.PulseResult Pulse(int injector, double width) =>
         injectors[injector].PulseAt(width, Period, flows[injector], deadTimes[injector]);
 
     /// <summary>

@@ -20,7 +20,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Stages" />
 /// </example>
-public sealed class StageSchedule
+public sealed partial class StageSchedule
 {
     private readonly StageModel[] models;
     private readonly double[] duties;
@@ -37,7 +37,7 @@ public sealed class StageSchedule
     /// least duty cycle.
     /// </exception>
     /// <exception cref="OutsideTableException">A dead-time table does not reach there and refuses.</exception>
-    public StageSchedule(IEnumerable<ScheduledStage> stages, IEnumerable<StagingRule> transitions, Duration cycle)
+    public StageSchedule(IEnumerable<Stage> stages, IEnumerable<Transition> transitions, Duration cycle)
     {
         ArgumentNullException.ThrowIfNull(stages);
         ArgumentNullException.ThrowIfNull(transitions);
@@ -64,10 +64,10 @@ public sealed class StageSchedule
     }
 
     /// <summary>The stages in the order in which they join.</summary>
-    public ImmutableArray<ScheduledStage> Stages { get; }
+    public ImmutableArray<Stage> Stages { get; }
 
     /// <summary>When each stage after the first joins.</summary>
-    public ImmutableArray<StagingRule> Transitions { get; }
+    public ImmutableArray<Transition> Transitions { get; }
 
     /// <summary>Time of one working cycle of a chamber.</summary>
     public Duration Cycle { get; }

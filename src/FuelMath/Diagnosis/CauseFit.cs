@@ -70,11 +70,11 @@ internal static class CauseFit
     private static (double Low, double High)? Range(CauseModel model) =>
         model.Cause switch
         {
-            MixtureCause.DeadTime or MixtureCause.InjectorFlowAndDeadTime => DeadTimes(model),
-            MixtureCause.RailPressure => (-0.95, 3),
-            MixtureCause.PressureReference => (-2, 2),
-            MixtureCause.OneInjectorFlow => (-0.95, 3),
-            MixtureCause.OneInjectorLeak => (0, 0.5),
+            MixtureDiagnosis.Cause.DeadTime or MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => DeadTimes(model),
+            MixtureDiagnosis.Cause.RailPressure => (-0.95, 3),
+            MixtureDiagnosis.Cause.PressureReference => (-2, 2),
+            MixtureDiagnosis.Cause.OneInjectorFlow => (-0.95, 3),
+            MixtureDiagnosis.Cause.OneInjectorLeak => (0, 0.5),
             _ => null,
         };
 
@@ -90,7 +90,7 @@ internal static class CauseFit
     /// <summary>The parameters at a point of the scan; an additional factor is the one that fits best there.</summary>
     private static double[] Place(CauseModel model, double[] logs, double[] uncertainties, double at)
     {
-        if (model.Cause != MixtureCause.InjectorFlowAndDeadTime)
+        if (model.Cause != MixtureDiagnosis.Cause.InjectorFlowAndDeadTime)
         {
             return [at];
         }

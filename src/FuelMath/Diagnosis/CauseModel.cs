@@ -25,7 +25,7 @@ internal sealed class CauseModel : IFitModel
     /// <summary>The prediction of readings that do not include the chamber; NaN for those that do.</summary>
     private readonly double[] unmoved;
 
-    internal CauseModel(FittedInjectors set, MixtureCause cause, int chamber, SeenMixture[] readings)
+    internal CauseModel(FittedInjectors set, MixtureDiagnosis.Cause cause, int chamber, SeenMixture[] readings)
     {
         (this.set, Cause, Chamber, this.readings) = (set, cause, chamber, readings);
         load = (readings.Min(r => r.State.Manifold), readings.Max(r => r.State.Manifold));
@@ -48,7 +48,7 @@ internal sealed class CauseModel : IFitModel
         unmoved = Unmoved();
     }
 
-    internal MixtureCause Cause { get; }
+    internal MixtureDiagnosis.Cause Cause { get; }
 
     /// <summary>The chamber, counted from 0; -1 for a cause of all.</summary>
     internal int Chamber { get; }
@@ -75,10 +75,10 @@ internal sealed class CauseModel : IFitModel
     public double Lowest(int parameter) =>
         Cause switch
         {
-            MixtureCause.DeadTime => -leastDeadTime * 1e3,
-            MixtureCause.InjectorFlowAndDeadTime when parameter == 1 => -leastDeadTime * 1e3,
-            MixtureCause.OneInjectorFlow => -1,
-            MixtureCause.OneInjectorLeak => 0,
+            MixtureDiagnosis.Cause.DeadTime => -leastDeadTime * 1e3,
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime when parameter == 1 => -leastDeadTime * 1e3,
+            MixtureDiagnosis.Cause.OneInjectorFlow => -1,
+            MixtureDiagnosis.Cause.OneInjectorLeak => 0,
             _ => double.NegativeInfinity,
         };
 
@@ -86,8 +86,8 @@ internal sealed class CauseModel : IFitModel
     public double Highest(int parameter) =>
         Cause switch
         {
-            MixtureCause.OneInjectorFlow => MostFlow - 1,
-            MixtureCause.OneInjectorLeak => MostLeak,
+            MixtureDiagnosis.Cause.OneInjectorFlow => MostFlow - 1,
+            MixtureDiagnosis.Cause.OneInjectorLeak => MostLeak,
             _ => double.PositiveInfinity,
         };
 
@@ -175,18 +175,18 @@ internal sealed class CauseModel : IFitModel
         ObservedState state = readings[reading].State;
         return Cause switch
         {
-            MixtureCause.InjectorFlow => new() { Flow = T.Exp(p[0]) },
-            MixtureCause.DeadTime => new() { DeadTime = p[0] * 1e-3 },
-            MixtureCause.InjectorFlowAndDeadTime => new() { Flow = T.Exp(p[0]), DeadTime = p[1] * 1e-3 },
-            MixtureCause.RailPressure => new() { Pressure = p[0] * LeastPressure },
-            MixtureCause.PressureReference => new() { Reference = p[0] },
-            MixtureCause.FuelDensity => new() { Density = T.Exp(p[0]) },
-            MixtureCause.StoichiometricRatio => new() { Stoichiometric = T.Exp(p[0]) },
-            MixtureCause.AirModel => new() { Air = T.Exp(p[0]) },
-            MixtureCause.AirModelOverLoad => new() { Air = Between(p, load, state.Manifold) },
-            MixtureCause.AirModelOverSpeed => new() { Air = Between(p, speed, state.Speed) },
-            MixtureCause.OneInjectorFlow => new() { Chamber = Chamber, ChamberFlow = 1 + p[0] },
-            MixtureCause.OneInjectorLeak => new() { Chamber = Chamber, ChamberLeak = p[0] * StaticFlow },
+            MixtureDiagnosis.Cause.InjectorFlow => new() { Flow = T.Exp(p[0]) },
+            MixtureDiagnosis.Cause.DeadTime => new() { DeadTime = p[0] * 1e-3 },
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => new() { Flow = T.Exp(p[0]), DeadTime = p[1] * 1e-3 },
+            MixtureDiagnosis.Cause.RailPressure => new() { Pressure = p[0] * LeastPressure },
+            MixtureDiagnosis.Cause.PressureReference => new() { Reference = p[0] },
+            MixtureDiagnosis.Cause.FuelDensity => new() { Density = T.Exp(p[0]) },
+            MixtureDiagnosis.Cause.StoichiometricRatio => new() { Stoichiometric = T.Exp(p[0]) },
+            MixtureDiagnosis.Cause.AirModel => new() { Air = T.Exp(p[0]) },
+            MixtureDiagnosis.Cause.AirModelOverLoad => new() { Air = Between(p, load, state.Manifold) },
+            MixtureDiagnosis.Cause.AirModelOverSpeed => new() { Air = Between(p, speed, state.Speed) },
+            MixtureDiagnosis.Cause.OneInjectorFlow => new() { Chamber = Chamber, ChamberFlow = 1 + p[0] },
+            MixtureDiagnosis.Cause.OneInjectorLeak => new() { Chamber = Chamber, ChamberLeak = p[0] * StaticFlow },
             _ => default,
         };
     }

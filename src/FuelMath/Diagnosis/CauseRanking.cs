@@ -49,7 +49,7 @@ internal sealed class CauseRanking
         uncertainties = [.. readings.Select(r => r.Uncertainty)];
         ObservedChecks.Predicted(set, readings);
         var notTried = ImmutableArray.CreateBuilder<string>();
-        foreach ((MixtureCause cause, int chamber) in Tried())
+        foreach ((MixtureDiagnosis.Cause cause, int chamber) in Tried())
         {
             var model = new CauseModel(set, cause, chamber, readings);
             if (WhyNot(model) is { } reason)
@@ -80,7 +80,7 @@ internal sealed class CauseRanking
         SingularValues = [.. ModelComparison.ScaledSingularValues(design).Select(SiUnits.Ratio)];
     }
 
-    internal ImmutableArray<RankedCause> Causes { get; }
+    internal ImmutableArray<MixtureDiagnosis.RankedCause> Causes { get; }
 
     internal ImmutableArray<string> NotTried { get; }
 
@@ -92,7 +92,7 @@ internal sealed class CauseRanking
 
     internal string ReadingName(int reading) => readings[reading].Name;
 
-    internal Working WorkingFor(MixtureCause cause, int? chamber, int reading)
+    internal Working WorkingFor(MixtureDiagnosis.Cause cause, int? chamber, int reading)
     {
         (CauseModel model, CurveFit fit) = fits.Single(f =>
             f.Model.Cause == cause && f.Model.Chamber == (chamber ?? 0) - 1
@@ -102,9 +102,9 @@ internal sealed class CauseRanking
     }
 
     /// <summary>All causes; those of one chamber for each chamber in a reading, where there is more than one.</summary>
-    private IEnumerable<(MixtureCause Cause, int Chamber)> Tried()
+    private IEnumerable<(MixtureDiagnosis.Cause Cause, int Chamber)> Tried()
     {
-        foreach (MixtureCause cause in Enum.GetValues<MixtureCause>())
+        foreach (MixtureDiagnosis.Cause cause in Enum.GetValues<MixtureDiagnosis.Cause>())
         {
             if (!CauseKinds.IsOfOneChamber(cause))
             {
@@ -115,7 +115,7 @@ internal sealed class CauseRanking
             // With a single chamber a weak injector is an error of injector flow.
             foreach (int chamber in readings.SelectMany(r => r.Chambers).Distinct().Order())
             {
-                if (set.ChamberCount > 1 || cause == MixtureCause.OneInjectorLeak)
+                if (set.ChamberCount > 1 || cause == MixtureDiagnosis.Cause.OneInjectorLeak)
                 {
                     yield return (cause, chamber);
                 }
@@ -129,7 +129,7 @@ internal sealed class CauseRanking
     /// </summary>
     private double Prior(CauseModel model)
     {
-        if (model.Cause == MixtureCause.NoError)
+        if (model.Cause == MixtureDiagnosis.Cause.NoError)
         {
             return 0.5;
         }
@@ -139,14 +139,19 @@ internal sealed class CauseRanking
     }
 
     /// <summary>The best first; causes that are equal except for rounding in the order of their names.</summary>
-    private static ImmutableArray<RankedCause> Ordered(IEnumerable<RankedCause> causes)
+    private static ImmutableArray<MixtureDiagnosis.RankedCause> Ordered(
+        IEnumerable<MixtureDiagnosis.RankedCause> causes
+    )
     {
-        RankedCause[] all = [.. causes.OrderBy(c => c.Criterion)];
-        var ordered = ImmutableArray.CreateBuilder<RankedCause>(all.Length);
+        MixtureDiagnosis.RankedCause[] all = [.. causes.OrderBy(c => c.Criterion)];
+        var ordered = ImmutableArray.CreateBuilder<MixtureDiagnosis.RankedCause>(all.Length);
         for (int i = 0; i < all.Length; )
         {
             double least = all[i].Criterion;
-            RankedCause[] equal = [.. all.Skip(i).TakeWhile(c => c.Criterion - least <= Equal * (1 + Math.Abs(least)))];
+            MixtureDiagnosis.RankedCause[] equal =
+            [
+                .. all.Skip(i).TakeWhile(c => c.Criterion - least <= Equal * (1 + Math.Abs(least))),
+            ];
             ordered.AddRange(equal.OrderBy(c => c.Cause).ThenBy(c => c.Chamber));
             i += equal.Length;
         }
@@ -174,15 +179,16 @@ internal sealed class CauseRanking
             ? null
             : model.Cause switch
             {
-                MixtureCause.InjectorFlowAndDeadTime => "needs observations at different pulse widths",
-                MixtureCause.PressureReference => "needs observations at a manifold pressure other than ambient",
-                MixtureCause.AirModelOverLoad => "needs observations at different manifold pressures",
-                MixtureCause.AirModelOverSpeed => "needs observations at different speeds",
+                MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => "needs observations at different pulse widths",
+                MixtureDiagnosis.Cause.PressureReference =>
+                    "needs observations at a manifold pressure other than ambient",
+                MixtureDiagnosis.Cause.AirModelOverLoad => "needs observations at different manifold pressures",
+                MixtureDiagnosis.Cause.AirModelOverSpeed => "needs observations at different speeds",
                 _ => "changes none of these readings",
             };
     }
 
-    private RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
+    private MixtureDiagnosis.RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
     {
         int degrees = logs.Length - model.ParameterCount;
         double? probability = degrees > 0 ? ModelComparison.Probability(fit.ChiSquared, degrees) : null;
@@ -202,20 +208,20 @@ internal sealed class CauseRanking
         );
     }
 
-    private ImmutableArray<InseparableCause> Inseparable(CauseModel model, CurveFit fit)
+    private ImmutableArray<MixtureDiagnosis.InseparableCause> Inseparable(CauseModel model, CurveFit fit)
     {
         double[] said = [.. Enumerable.Range(0, logs.Length).Select(i => model.At(fit.Parameters, i))];
         return
         [
             .. fits.Where(f => f.Model != model)
                 .Select(f => Compare(model, fit, said, f.Model, f.Fit))
-                .OfType<InseparableCause>()
+                .OfType<MixtureDiagnosis.InseparableCause>()
                 .OrderBy(s => s.Separation.InSi()),
         ];
     }
 
     /// <summary>How nearly another cause can imitate this one; null when the readings distinguish them.</summary>
-    private InseparableCause? Compare(
+    private MixtureDiagnosis.InseparableCause? Compare(
         CauseModel model,
         CurveFit fit,
         double[] said,
@@ -223,7 +229,7 @@ internal sealed class CauseRanking
         CurveFit otherFit
     )
     {
-        bool nothing = model.Cause == MixtureCause.NoError;
+        bool nothing = model.Cause == MixtureDiagnosis.Cause.NoError;
         if (CauseKinds.Contains(other.Cause, model.Cause) && !nothing)
         {
             // A cause that contains this one is not a rival: Akaike's criterion judges its extra parameters.
@@ -236,7 +242,7 @@ internal sealed class CauseRanking
 
         // At a bound the condition index does not apply: the other cause can't follow any further.
         double? index =
-            nothing || other.Cause == MixtureCause.NoError || other.IsAtEnd(mimic.Parameters)
+            nothing || other.Cause == MixtureDiagnosis.Cause.NoError || other.IsAtEnd(mimic.Parameters)
                 ? null
                 : Math.Min(ModelComparison.ConditionIndex(fit.Design, mimic.Design), ExactlySame);
         if (separation >= Apart && !(index > NearlySame))

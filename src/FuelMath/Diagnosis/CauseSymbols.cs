@@ -7,19 +7,19 @@ namespace FuelMath;
 internal static class CauseSymbols
 {
     /// <summary>The symbol of a parameter of a cause.</summary>
-    internal static Symbol Parameter(MixtureCause cause, int index) =>
+    internal static Symbol Parameter(MixtureDiagnosis.Cause cause, int index) =>
         cause switch
         {
-            MixtureCause.InjectorFlow => LogFlow,
-            MixtureCause.DeadTime => DeadTimeError,
-            MixtureCause.InjectorFlowAndDeadTime => index == 0 ? LogFlow : DeadTimeError,
-            MixtureCause.RailPressure => PressureShare,
-            MixtureCause.PressureReference => ReferenceShare,
-            MixtureCause.FuelDensity => LogDensity,
-            MixtureCause.StoichiometricRatio => LogStoichiometric,
-            MixtureCause.AirModel => LogAir,
-            MixtureCause.OneInjectorFlow => ChamberFlow,
-            MixtureCause.OneInjectorLeak => LeakShare,
+            MixtureDiagnosis.Cause.InjectorFlow => LogFlow,
+            MixtureDiagnosis.Cause.DeadTime => DeadTimeError,
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => index == 0 ? LogFlow : DeadTimeError,
+            MixtureDiagnosis.Cause.RailPressure => PressureShare,
+            MixtureDiagnosis.Cause.PressureReference => ReferenceShare,
+            MixtureDiagnosis.Cause.FuelDensity => LogDensity,
+            MixtureDiagnosis.Cause.StoichiometricRatio => LogStoichiometric,
+            MixtureDiagnosis.Cause.AirModel => LogAir,
+            MixtureDiagnosis.Cause.OneInjectorFlow => ChamberFlow,
+            MixtureDiagnosis.Cause.OneInjectorLeak => LeakShare,
             _ => index == 0 ? LogAirLow : LogAirHigh,
         };
 

@@ -13,60 +13,63 @@ internal static class CauseWords
     internal static string Name(CauseModel model) => Name(model.Cause, model.Chamber);
 
     /// <summary>A cause in words; the chamber is counted from 0.</summary>
-    internal static string Name(MixtureCause cause, int chamber) =>
+    internal static string Name(MixtureDiagnosis.Cause cause, int chamber) =>
         cause switch
         {
-            MixtureCause.NoError => "no error",
-            MixtureCause.InjectorFlow => "injector flow",
-            MixtureCause.DeadTime => "dead time",
-            MixtureCause.InjectorFlowAndDeadTime => "injector flow and dead time",
-            MixtureCause.RailPressure => "rail pressure",
-            MixtureCause.PressureReference => "reference of the regulator",
-            MixtureCause.FuelDensity => "fuel density",
-            MixtureCause.StoichiometricRatio => "stoichiometric ratio of the fuel",
-            MixtureCause.AirModel => "air model",
-            MixtureCause.AirModelOverLoad => "air model over load",
-            MixtureCause.AirModelOverSpeed => "air model over speed",
-            MixtureCause.OneInjectorFlow => $"flow of the injector of {Chamber(chamber)}",
+            MixtureDiagnosis.Cause.NoError => "no error",
+            MixtureDiagnosis.Cause.InjectorFlow => "injector flow",
+            MixtureDiagnosis.Cause.DeadTime => "dead time",
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => "injector flow and dead time",
+            MixtureDiagnosis.Cause.RailPressure => "rail pressure",
+            MixtureDiagnosis.Cause.PressureReference => "reference of the regulator",
+            MixtureDiagnosis.Cause.FuelDensity => "fuel density",
+            MixtureDiagnosis.Cause.StoichiometricRatio => "stoichiometric ratio of the fuel",
+            MixtureDiagnosis.Cause.AirModel => "air model",
+            MixtureDiagnosis.Cause.AirModelOverLoad => "air model over load",
+            MixtureDiagnosis.Cause.AirModelOverSpeed => "air model over speed",
+            MixtureDiagnosis.Cause.OneInjectorFlow => $"flow of the injector of {Chamber(chamber)}",
             _ => $"leak of the injector of {Chamber(chamber)}",
         };
 
     private static string Chamber(int chamber) => string.Create(CultureInfo.InvariantCulture, $"chamber {chamber + 1}");
 
     /// <summary>The parameters of a fit as quantities, each with its interval.</summary>
-    internal static ImmutableArray<CauseEstimate> Estimates(CauseModel model, CurveFit fit) =>
+    internal static ImmutableArray<MixtureDiagnosis.Estimate> Estimates(CauseModel model, CurveFit fit) =>
         model.Cause switch
         {
-            MixtureCause.NoError => [],
-            MixtureCause.InjectorFlow => [Factor(fit, 0, "static flow over the flow presumed")],
-            MixtureCause.DeadTime => [Time(fit, 0)],
-            MixtureCause.InjectorFlowAndDeadTime =>
+            MixtureDiagnosis.Cause.NoError => [],
+            MixtureDiagnosis.Cause.InjectorFlow => [Factor(fit, 0, "static flow over the flow presumed")],
+            MixtureDiagnosis.Cause.DeadTime => [Time(fit, 0)],
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime =>
             [
                 Factor(fit, 0, "static flow over the flow presumed"),
                 Time(fit, 1),
             ],
-            MixtureCause.RailPressure =>
+            MixtureDiagnosis.Cause.RailPressure =>
             [
                 Linear(fit, "rail pressure less the one presumed", p => SiUnits.Pressure(p * model.LeastPressure)),
             ],
-            MixtureCause.PressureReference =>
+            MixtureDiagnosis.Cause.PressureReference =>
             [
                 Linear(fit, "share of the manifold's gauge pressure that the rail misses", p => SiUnits.Ratio(p)),
             ],
-            MixtureCause.FuelDensity => [Factor(fit, 0, "fuel density over the density presumed")],
-            MixtureCause.StoichiometricRatio => [Factor(fit, 0, "stoichiometric ratio over the one presumed")],
-            MixtureCause.AirModel => [Factor(fit, 0, "air over the air that the controller reckons with")],
-            MixtureCause.AirModelOverLoad =>
+            MixtureDiagnosis.Cause.FuelDensity => [Factor(fit, 0, "fuel density over the density presumed")],
+            MixtureDiagnosis.Cause.StoichiometricRatio =>
+            [
+                Factor(fit, 0, "stoichiometric ratio over the one presumed"),
+            ],
+            MixtureDiagnosis.Cause.AirModel => [Factor(fit, 0, "air over the air that the controller reckons with")],
+            MixtureDiagnosis.Cause.AirModelOverLoad =>
             [
                 Factor(fit, 0, "air over the air reckoned with at the lowest manifold pressure"),
                 Factor(fit, 1, "air over the air reckoned with at the highest manifold pressure"),
             ],
-            MixtureCause.AirModelOverSpeed =>
+            MixtureDiagnosis.Cause.AirModelOverSpeed =>
             [
                 Factor(fit, 0, "air over the air reckoned with at the lowest speed"),
                 Factor(fit, 1, "air over the air reckoned with at the highest speed"),
             ],
-            MixtureCause.OneInjectorFlow =>
+            MixtureDiagnosis.Cause.OneInjectorFlow =>
             [
                 Linear(
                     fit,
@@ -138,7 +141,7 @@ internal static class CauseWords
     }
 
     /// <summary>A ratio from its logarithm.</summary>
-    private static CauseEstimate Factor(CurveFit fit, int index, string what)
+    private static MixtureDiagnosis.Estimate Factor(CurveFit fit, int index, string what)
     {
         (double log, double error) = (fit.Parameters[index], fit.StandardError(index));
         double value = Math.Exp(log);
@@ -151,11 +154,11 @@ internal static class CauseWords
         );
     }
 
-    private static CauseEstimate Time(CurveFit fit, int index) =>
+    private static MixtureDiagnosis.Estimate Time(CurveFit fit, int index) =>
         Linear(fit, "dead time less the one presumed", p => SiUnits.Duration(p * 1e-3), 0, index);
 
     /// <summary>A quantity that is linear in the parameter, with an offset.</summary>
-    private static CauseEstimate Linear(
+    private static MixtureDiagnosis.Estimate Linear(
         CurveFit fit,
         string what,
         Func<double, IQuantity> of,

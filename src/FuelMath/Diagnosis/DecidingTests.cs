@@ -35,15 +35,15 @@ internal sealed class DecidingTests
 
     /// <summary>The tests, measurements first, then by separation.</summary>
     /// <param name="separation">The present separation, in standard deviations.</param>
-    internal ImmutableArray<DecidingTest> Of(double separation)
+    internal ImmutableArray<MixtureDiagnosis.DecidingTest> Of(double separation)
     {
-        (MixtureCause one, MixtureCause two) = (model.Cause, other.Cause);
-        var tests = new List<DecidingTest>();
+        (MixtureDiagnosis.Cause one, MixtureDiagnosis.Cause two) = (model.Cause, other.Cause);
+        var tests = new List<MixtureDiagnosis.DecidingTest>();
         if (CauseKinds.IsPressure(one) || CauseKinds.IsPressure(two))
         {
             tests.Add(
                 Measured(
-                    DecidingTestKind.Gauge,
+                    MixtureDiagnosis.DecidingTestKind.Gauge,
                     "Put a gauge on the rail and read it against manifold pressure at each point: the difference is the one presumed, or it is not."
                 )
             );
@@ -53,7 +53,7 @@ internal sealed class DecidingTests
         {
             tests.Add(
                 Measured(
-                    DecidingTestKind.Bench,
+                    MixtureDiagnosis.DecidingTestKind.Bench,
                     "Measure static flow, dead time and leakage of the injectors on a bench: they are those presumed, or they are not."
                 )
             );
@@ -63,7 +63,7 @@ internal sealed class DecidingTests
         {
             tests.Add(
                 Measured(
-                    DecidingTestKind.FuelSample,
+                    MixtureDiagnosis.DecidingTestKind.FuelSample,
                     "Take a sample of the fuel and measure its density and its share of alcohol: they are those presumed, or they are not."
                 )
             );
@@ -73,7 +73,7 @@ internal sealed class DecidingTests
         {
             tests.Add(
                 Measured(
-                    DecidingTestKind.AnotherPoint,
+                    MixtureDiagnosis.DecidingTestKind.AnotherPoint,
                     "Observe the manifold pressure of one point at the speed of another: an air model that errs over load or over speed alone changes with one of the two only."
                 )
             );
@@ -82,35 +82,37 @@ internal sealed class DecidingTests
         SeenMixture[] seen = model.Readings;
         ObservedState[] states = [.. seen.Select(r => r.State).Distinct()];
         double rise = Step * model.LeastPressure;
-        DecidingTest?[] changes =
+        MixtureDiagnosis.DecidingTest?[] changes =
         [
             Changed(
-                DecidingTestKind.PressureStep,
+                MixtureDiagnosis.DecidingTestKind.PressureStep,
                 $"Raise the base pressure by {Show.Bar(rise)}, within what every part allows, tell the controller, and repeat the observation",
                 Raised(states, rise),
                 false
             ),
             Changed(
-                DecidingTestKind.TwicePulses,
+                MixtureDiagnosis.DecidingTestKind.TwicePulses,
                 "Give the same fuel in twice as many pulses, where the controller can, and repeat the observation",
                 [.. states.SelectMany(s => s.After(0, 2).Readings())],
                 false
             ),
             CauseKinds.IsOfOneChamber(one) || CauseKinds.IsOfOneChamber(two)
                 ? Changed(
-                    DecidingTestKind.ChamberReading,
+                    MixtureDiagnosis.DecidingTestKind.ChamberReading,
                     "Read lambda in the exhaust port of a single chamber",
                     [.. states.SelectMany(Unread)],
                     true
                 )
                 : null,
         ];
-        tests.AddRange(changes.OfType<DecidingTest>().OrderByDescending(t => t.Separation!.Value.InSi()));
+        tests.AddRange(
+            changes.OfType<MixtureDiagnosis.DecidingTest>().OrderByDescending(t => t.Separation!.Value.InSi())
+        );
         if (separation > 0 && Math.Pow(CauseRanking.Apart / separation, 2) is var repeats and > 1 and <= MostRepeats)
         {
             tests.Add(
                 Measured(
-                    DecidingTestKind.MoreReadings,
+                    MixtureDiagnosis.DecidingTestKind.MoreReadings,
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"Repeat each observation {Math.Ceiling(repeats):0} times and take the means, if the scatter is random."
@@ -151,7 +153,12 @@ internal sealed class DecidingTests
             .Select(c => state.OfChamber(c, 1, best));
     }
 
-    private DecidingTest? Changed(DecidingTestKind kind, string what, SeenMixture[] after, bool ofChamber)
+    private MixtureDiagnosis.DecidingTest? Changed(
+        MixtureDiagnosis.DecidingTestKind kind,
+        string what,
+        SeenMixture[] after,
+        bool ofChamber
+    )
     {
         if (after.Length == 0)
         {
@@ -203,6 +210,6 @@ internal sealed class DecidingTests
         );
     }
 
-    private static DecidingTest Measured(DecidingTestKind kind, string what) =>
+    private static MixtureDiagnosis.DecidingTest Measured(MixtureDiagnosis.DecidingTestKind kind, string what) =>
         new(kind, what, null, null, null, null, null);
 }

@@ -30,7 +30,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Diagnose" />
 /// </example>
-public sealed class MixtureDiagnosis
+public sealed partial class MixtureDiagnosis
 {
     private readonly CauseRanking ranking;
 
@@ -102,7 +102,7 @@ public sealed class MixtureDiagnosis
     /// <param name="cause">The cause.</param>
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to one chamber.</exception>
-    public RankedCause Of(MixtureCause cause) =>
+    public RankedCause Of(Cause cause) =>
         CauseKinds.IsOfOneChamber(cause)
             ? throw new RefusedArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
             : Find(cause, null);
@@ -112,7 +112,7 @@ public sealed class MixtureDiagnosis
     /// <param name="chamber">The chamber, counted from 1.</param>
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to all chambers.</exception>
-    public RankedCause Of(MixtureCause cause, int chamber) =>
+    public RankedCause Of(Cause cause, int chamber) =>
         CauseKinds.IsOfOneChamber(cause)
             ? Find(cause, chamber)
             : throw new RefusedArgumentException($"{cause} belongs to all chambers.", nameof(cause));
@@ -120,7 +120,7 @@ public sealed class MixtureDiagnosis
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{(Causes.IsEmpty ? "no cause" : Causes[0].Name)}");
 
-    private RankedCause Find(MixtureCause cause, int? chamber) =>
+    private RankedCause Find(Cause cause, int? chamber) =>
         Causes.FirstOrDefault(c => c.Cause == cause && c.Chamber == chamber)
         ?? throw new RefusedArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));
 }

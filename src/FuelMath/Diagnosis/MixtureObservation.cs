@@ -9,7 +9,7 @@ namespace FuelMath;
 /// and lambda by bank or by chamber.
 /// </summary>
 /// <remarks>The air mass is not needed: the air believed by the controller follows from width and correction.</remarks>
-public sealed class MixtureObservation
+public sealed partial class MixtureObservation
 {
     /// <summary>Creates an observation.</summary>
     /// <param name="name">The name of the point; not blank.</param>

@@ -59,7 +59,7 @@ internal static class MixturePrediction
         return change.Reference is { } share ? pressure - (share * state.Boost) : pressure;
     }
 
-    private static T OfStage<T>(FittedStage stage, int index, SeenMixture seen, in InputChange<T> change)
+    private static T OfStage<T>(FittedInjectors.Stage stage, int index, SeenMixture seen, in InputChange<T> change)
         where T : struct, IScalar<T>
     {
         ObservedState state = seen.State;

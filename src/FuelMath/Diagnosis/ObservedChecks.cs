@@ -14,7 +14,7 @@ internal static class ObservedChecks
             Count(observation, "air share", observation.ChamberAir.Length, set.ChamberCount, "chambers");
         }
 
-        foreach (BankReading bank in observation.Banks)
+        foreach (MixtureObservation.BankReading bank in observation.Banks)
         {
             Count(observation, "pulse width", bank.PulseWidths.Length, set.Stages.Length, "stages");
             if (!set.Banks.Contains(bank.Bank))
@@ -31,7 +31,7 @@ internal static class ObservedChecks
             }
         }
 
-        foreach (ChamberReading chamber in observation.Chambers)
+        foreach (MixtureObservation.ChamberReading chamber in observation.Chambers)
         {
             if (chamber.Chamber > set.ChamberCount)
             {
@@ -57,7 +57,7 @@ internal static class ObservedChecks
     }
 
     /// <summary>Checks that the intended fuel mass follows from the widths.</summary>
-    internal static void Widths(MixtureObservation observation, BankReading bank, StageModel[] told)
+    internal static void Widths(MixtureObservation observation, MixtureObservation.BankReading bank, StageModel[] told)
     {
         bool all(Func<StageModel, double, bool> of) =>
             told.Zip(bank.WidthsSi).Where(p => p.Second > 0).All(p => of(p.First, p.Second));
@@ -110,7 +110,11 @@ internal static class ObservedChecks
         }
     }
 
-    private static void Correction(FittedInjectors set, MixtureObservation observation, BankReading bank)
+    private static void Correction(
+        FittedInjectors set,
+        MixtureObservation observation,
+        MixtureObservation.BankReading bank
+    )
     {
         (double low, double high) = (set.Limits.LowestCorrection.InSi(), set.Limits.HighestCorrection.InSi());
         const double slack = 1e-6;

@@ -13,7 +13,7 @@ internal sealed class ObservedState
         : this(set, observation, index, 0, 1)
     {
         ObservedChecks.Shape(set, observation);
-        foreach (BankReading bank in observation.Banks)
+        foreach (MixtureObservation.BankReading bank in observation.Banks)
         {
             ObservedChecks.Widths(observation, bank, Believed());
         }
@@ -71,13 +71,13 @@ internal sealed class ObservedState
     /// <summary>The readings of this observation.</summary>
     internal IEnumerable<SeenMixture> Readings()
     {
-        foreach (BankReading bank in Observation.Banks.Where(b => b.HasSensor))
+        foreach (MixtureObservation.BankReading bank in Observation.Banks.Where(b => b.HasSensor))
         {
             double seen = (bank.Observed?.Si ?? Target) / Target;
             yield return Reading(bank, Chambers(bank.Bank), seen, bank.UncertaintySi, $"bank {bank.Bank}");
         }
 
-        foreach (ChamberReading chamber in Observation.Chambers)
+        foreach (MixtureObservation.ChamberReading chamber in Observation.Chambers)
         {
             yield return OfChamber(chamber.Chamber - 1, chamber.Observed.Si / Target, chamber.UncertaintySi);
         }
@@ -86,7 +86,7 @@ internal sealed class ObservedState
     /// <summary>A reading of one chamber, counted from 0.</summary>
     internal SeenMixture OfChamber(int chamber, double seen, double uncertainty)
     {
-        BankReading bank = Observation.Banks.First(b => b.Bank == set.Banks[chamber]);
+        MixtureObservation.BankReading bank = Observation.Banks.First(b => b.Bank == set.Banks[chamber]);
         return Reading(bank, [chamber], seen, uncertainty, $"chamber {chamber + 1}");
     }
 
@@ -97,7 +97,13 @@ internal sealed class ObservedState
 
     private int[] Chambers(int bank) => [.. Enumerable.Range(0, set.ChamberCount).Where(c => set.Banks[c] == bank)];
 
-    private SeenMixture Reading(BankReading bank, int[] chambers, double seen, double uncertainty, string place)
+    private SeenMixture Reading(
+        MixtureObservation.BankReading bank,
+        int[] chambers,
+        double seen,
+        double uncertainty,
+        string place
+    )
     {
         double commanded = Commanded(bank);
         double[] widths = bank.WidthsSi;
@@ -116,7 +122,7 @@ internal sealed class ObservedState
     }
 
     /// <summary>The fuel per chamber and cycle intended by the controller, correction included, kg.</summary>
-    private double Commanded(BankReading bank)
+    private double Commanded(MixtureObservation.BankReading bank)
     {
         StageModel[] told = Believed(0, 1);
         double mass = 0;

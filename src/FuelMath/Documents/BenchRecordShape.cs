@@ -9,7 +9,7 @@ internal static class BenchRecordShape
     private const int MostReadings = 1000;
     private const int MostInjectors = 200;
 
-    private static readonly ObjectShape<BenchSeries> Series = new(o =>
+    private static readonly ObjectShape<BenchedInjector.Series> Series = new(o =>
     {
         o.Is("bench-series", "Readings of one injector in one state; one or more of any kind.");
         var flow = o.Optional("staticFlow", FlowReadingShapes.Static.List(1, MostReadings), s => s.StaticFlow)
@@ -53,8 +53,8 @@ internal static class BenchRecordShape
 
     private static ImmutableArray<Fuel> FluidsOf(BenchRecord record)
     {
-        IEnumerable<BenchSeries> all = record.Injectors.SelectMany(i =>
-            new[] { i.Before, i.Now }.OfType<BenchSeries>()
+        IEnumerable<BenchedInjector.Series> all = record.Injectors.SelectMany(i =>
+            new[] { i.Before, i.Now }.OfType<BenchedInjector.Series>()
         );
         return SystemLists.Fuels(
             all.SelectMany(s =>

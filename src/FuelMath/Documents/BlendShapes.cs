@@ -6,7 +6,7 @@ internal static class BlendShapes
     /// <summary>A component is any fuel, also a blend.</summary>
     private static readonly DeferredShape<Fuel> AnyFuel = new("a fuel by name or in full", () => FuelShape.Part);
 
-    private static readonly ListShape<FuelPart> Parts = new ObjectShape<FuelPart>(o =>
+    private static readonly ListShape<FuelBlend.Part> Parts = new ObjectShape<FuelBlend.Part>(o =>
     {
         o.Is("blend-part", "A fuel and its share in a blend.");
         var fraction = o.Required("fraction", QuantityShapes.Ratio.NotNegative, p => p.Fraction).Says("Its share.");

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>A system brief: the required inputs and those that may be left out.</summary>
 internal static class BriefShape
 {
-    private static readonly ObjectShape<PumpFlowPoint> PumpPoint = new(o =>
+    private static readonly ObjectShape<SystemBrief.PumpPoint> PumpPoint = new(o =>
     {
         o.Is("pump-flow-point", "Flow against a pressure rise.");
         var rise = o.Required("pressureRise", QuantityShapes.PressureDifference.NotNegative, p => p.PressureRise)
@@ -15,7 +15,7 @@ internal static class BriefShape
         return f => new(f.Of(rise), f.Of(flow));
     });
 
-    private static readonly ObjectShape<BriefPoint> Point = new(o =>
+    private static readonly ObjectShape<SystemBrief.Point> Point = new(o =>
     {
         o.Is("brief-point", "Where an engine is asked about.");
         var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
@@ -59,28 +59,29 @@ internal static class BriefShape
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, b => b.Reference)
                 .Says("What acts on the spring side of the regulator's diaphragm.");
             var points = o.Required("points", Point.List(1, 100), b => b.Points).Says("Where it is to run.");
-            Known(BriefInput.VolumetricEfficiency, QuantityShapes.Ratio.Positive)
+            Known(SystemBrief.Input.VolumetricEfficiency, QuantityShapes.Ratio.Positive)
                 .Says("Volumetric efficiency at manifold density.");
-            Known(BriefInput.InjectorFlow, QuantityShapes.Ratio.Positive)
+            Known(SystemBrief.Input.InjectorFlow, QuantityShapes.Ratio.Positive)
                 .Says("What the fitted injectors flow over what the controller was told.");
-            Known(BriefInput.DeadTime, QuantityShapes.Duration.Positive)
+            Known(SystemBrief.Input.DeadTime, QuantityShapes.Duration.Positive)
                 .Says("Dead time at 14 V, which the controller was told, too.");
-            Known(BriefInput.PumpCurrent, QuantityShapes.Current.Positive).Says("What the pump draws.");
-            Known(BriefInput.CircuitResistance, QuantityShapes.SmallResistance.Positive)
+            Known(SystemBrief.Input.PumpCurrent, QuantityShapes.Current.Positive).Says("What the pump draws.");
+            Known(SystemBrief.Input.CircuitResistance, QuantityShapes.SmallResistance.Positive)
                 .Says("Contacts and relay in each circuit, beside its wires.");
-            Known(BriefInput.SupplyVoltage, QuantityShapes.Voltage.Positive)
+            Known(SystemBrief.Input.SupplyVoltage, QuantityShapes.Voltage.Positive)
                 .Says("Voltage at the source, engine running.");
-            Known(BriefInput.FilterLoss, QuantityShapes.PressureDifference.Positive)
+            Known(SystemBrief.Input.FilterLoss, QuantityShapes.PressureDifference.Positive)
                 .Says("What the filter loses at 200 L/h.");
-            Known(BriefInput.FeedBore, QuantityShapes.SmallLength.Positive).Says("Bore of the hose to the rail.");
-            Known(BriefInput.HoseLength, QuantityShapes.Length.Positive)
+            Known(SystemBrief.Input.FeedBore, QuantityShapes.SmallLength.Positive)
+                .Says("Bore of the hose to the rail.");
+            Known(SystemBrief.Input.HoseLength, QuantityShapes.Length.Positive)
                 .Says("Length of the hose to the rail, and of that back.");
-            Known(BriefInput.ReturnBore, QuantityShapes.SmallLength.Positive)
+            Known(SystemBrief.Input.ReturnBore, QuantityShapes.SmallLength.Positive)
                 .Says("Bore of the hose back to the tank.");
-            Known(BriefInput.RegulatorSlope, QuantityShapes.PressureDifference.Positive)
+            Known(SystemBrief.Input.RegulatorSlope, QuantityShapes.PressureDifference.Positive)
                 .Says("By how much the regulator's pressure rises for each 100 L/h that it passes.");
-            Known(BriefInput.FuelTemperature, QuantityShapes.Temperature).Says("Temperature of the fuel.");
-            Known(BriefInput.ChargeTemperature, QuantityShapes.Temperature).Says("Temperature of the charge.");
+            Known(SystemBrief.Input.FuelTemperature, QuantityShapes.Temperature).Says("Temperature of the fuel.");
+            Known(SystemBrief.Input.ChargeTemperature, QuantityShapes.Temperature).Says("Temperature of the charge.");
             return f =>
             {
                 // First the list, so that a fault in it is told once and at its place.
@@ -99,7 +100,7 @@ internal static class BriefShape
                 );
             };
 
-            Undescribed<ValueProperty<SystemBrief, T?>> Known<T>(BriefInput input, Shape<T> shape)
+            Undescribed<ValueProperty<SystemBrief, T?>> Known<T>(SystemBrief.Input input, Shape<T> shape)
                 where T : struct, IQuantity
             {
                 string word = input.ToString();

@@ -7,11 +7,11 @@ internal static class CommandShape
         new WordOrShape<FuelCommand>(
             ChoiceShape.Of(("cut", FuelCommand.Cut), ("all open", FuelCommand.AllOpen)),
             new UnionShape<FuelCommand>(
-                AtLambda("hold lambda", FuelCommandKind.HoldLambda, FuelCommand.HoldLambda),
-                AtLambda("open loop", FuelCommandKind.OpenLoop, FuelCommand.OpenLoop),
+                AtLambda("hold lambda", FuelCommand.CommandKind.HoldLambda, FuelCommand.HoldLambda),
+                AtLambda("open loop", FuelCommand.CommandKind.OpenLoop, FuelCommand.OpenLoop),
                 new(o =>
                 {
-                    Begin(o, "pulse widths", FuelCommandKind.PulseWidths);
+                    Begin(o, "pulse widths", FuelCommand.CommandKind.PulseWidths);
                     var widths = o.Required(
                             "widths",
                             QuantityShapes.Duration.NotNegative.List(1, 2),
@@ -25,7 +25,7 @@ internal static class CommandShape
 
     private static ObjectShape<FuelCommand> AtLambda(
         string word,
-        FuelCommandKind kind,
+        FuelCommand.CommandKind kind,
         Func<Lambda, FuelCommand> make
     ) =>
         new(o =>
@@ -35,7 +35,7 @@ internal static class CommandShape
             return f => make(f.Of(lambda));
         });
 
-    private static void Begin(ObjectBuilder<FuelCommand> o, string word, FuelCommandKind kind)
+    private static void Begin(ObjectBuilder<FuelCommand> o, string word, FuelCommand.CommandKind kind)
     {
         o.Is(word.Replace(' ', '-'), "The command to the injectors.");
         o.Kind(word, "Which kind of command it is.", c => c.Kind == kind);

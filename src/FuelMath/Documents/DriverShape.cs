@@ -10,7 +10,11 @@ internal static class DriverShape
                 new(o =>
                 {
                     o.Is("ballast-driver", "A saturated driver with a ballast resistor.");
-                    o.Kind("saturated with ballast", "Which driver it is.", d => d.Kind == DriverKind.Saturated);
+                    o.Kind(
+                        "saturated with ballast",
+                        "Which driver it is.",
+                        d => d.Kind == InjectorDriver.DriverKind.Saturated
+                    );
                     var ballast = o.Required("ballast", QuantityShapes.Resistance.Positive, d => d.Ballast)
                         .Says("Resistance in series with the coil.");
                     return f => InjectorDriver.FromBallast(f.Of(ballast));
@@ -18,7 +22,11 @@ internal static class DriverShape
                 new(o =>
                 {
                     o.Is("peak-and-hold-driver", "A driver that limits the current.");
-                    o.Kind("peak and hold", "Which driver it is.", d => d.Kind == DriverKind.PeakAndHold);
+                    o.Kind(
+                        "peak and hold",
+                        "Which driver it is.",
+                        d => d.Kind == InjectorDriver.DriverKind.PeakAndHold
+                    );
                     var peak = o.Required("peak", QuantityShapes.Current.Positive, d => d.Peak!.Value)
                         .Says("The current that it drives to.");
                     var hold = o.Required("hold", QuantityShapes.Current.Positive, d => d.Hold!.Value)

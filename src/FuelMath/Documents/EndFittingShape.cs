@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>The fitting on one end of a hose.</summary>
 internal static class EndFittingShape
 {
-    internal static ObjectShape<EndFitting> Shape { get; } =
+    internal static ObjectShape<HoseAssembly.EndFitting> Shape { get; } =
         new(o =>
         {
             o.Is("end-fitting", "The fitting on one end of a hose.");

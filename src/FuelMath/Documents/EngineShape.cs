@@ -9,14 +9,14 @@ internal static class EngineShape
         new(
             new(o =>
             {
-                var name = Begin(o, "four-stroke", "A four-stroke engine.", EngineCycle.FourStroke);
+                var name = Begin(o, "four-stroke", "A four-stroke engine.", Engine.WorkingCycle.FourStroke);
                 var (cylinders, displacement) = Cylinders(o);
                 var efficiency = Efficiency(o);
                 return f => Engine.FourStroke(f.Of(name), f.Of(cylinders), f.Of(displacement), f.Of(efficiency));
             }),
             new(o =>
             {
-                var name = Begin(o, "two-stroke", "A two-stroke engine.", EngineCycle.TwoStroke);
+                var name = Begin(o, "two-stroke", "A two-stroke engine.", Engine.WorkingCycle.TwoStroke);
                 var (cylinders, displacement) = Cylinders(o);
                 var delivery = o.Required("deliveryRatio", VolumetricEfficiencyShape.Shape, e => e.VolumetricEfficiency)
                     .Says("Air sent in over air that fills the displacement at manifold density.");
@@ -31,7 +31,7 @@ internal static class EngineShape
             }),
             new(o =>
             {
-                var name = Begin(o, "rotary", "A rotary engine with three-sided rotors.", EngineCycle.Rotary);
+                var name = Begin(o, "rotary", "A rotary engine with three-sided rotors.", Engine.WorkingCycle.Rotary);
                 var rotors = o.Required("rotors", new CountShape(1, 64), e => e.Chambers).Says("How many rotors.");
                 var chamber = o.Required(
                         "chamberDisplacement",
@@ -48,7 +48,7 @@ internal static class EngineShape
         ObjectBuilder<Engine> o,
         string word,
         string description,
-        EngineCycle cycle
+        Engine.WorkingCycle cycle
     )
     {
         o.Is(word, description);

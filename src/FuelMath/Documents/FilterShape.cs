@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A filter by points of flow and pressure loss.</summary>
 internal static class FilterShape
 {
-    private static readonly ObjectShape<FilterPoint> Point = new(o =>
+    private static readonly ObjectShape<Filter.Point> Point = new(o =>
     {
         o.Is("filter-point", "Pressure lost at a flow.");
         var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, p => p.Flow).Says("Volume flow.");
@@ -14,7 +14,7 @@ internal static class FilterShape
         return f => new(f.Of(loss), f.Of(flow));
     });
 
-    private static readonly ObjectShape<FilterLoadingPoint> LoadingPoint = new(o =>
+    private static readonly ObjectShape<FilterLoading.Point> LoadingPoint = new(o =>
     {
         o.Is("filter-loading-point", "Pressure lost with a mass of dirt.");
         var heldMass = o.Required("retained", QuantityShapes.Mass.NotNegative, p => p.Retained)

@@ -8,41 +8,41 @@ internal static class FittingEndShape
 {
     private const string MetricSays = "Diameter of its thread in whole millimeters, as it is called: 14 for M14x1.5.";
 
-    private static readonly ChoiceShape<EndForm> Threaded = ChoiceShape.Of(
-        ("37 degree flare", EndForm.Flare37),
-        ("O-ring boss", EndForm.ORingBoss),
-        ("45 degree flare", EndForm.Flare45),
-        ("metric O-ring port", EndForm.MetricORingPort),
-        ("NPT", EndForm.PipeTaper),
-        ("NPTF", EndForm.PipeTaperDryseal),
-        ("ISO 228", EndForm.PipeParallelBonded),
-        ("ISO 7", EndForm.PipeTaperWhitworth),
-        ("banjo", EndForm.Banjo),
-        ("inverted flare", EndForm.InvertedFlare),
-        ("bubble flare", EndForm.BubbleFlare)
+    private static readonly ChoiceShape<FittingEnd.EndForm> Threaded = ChoiceShape.Of(
+        ("37 degree flare", FittingEnd.EndForm.Flare37),
+        ("O-ring boss", FittingEnd.EndForm.ORingBoss),
+        ("45 degree flare", FittingEnd.EndForm.Flare45),
+        ("metric O-ring port", FittingEnd.EndForm.MetricORingPort),
+        ("NPT", FittingEnd.EndForm.PipeTaper),
+        ("NPTF", FittingEnd.EndForm.PipeTaperDryseal),
+        ("ISO 228", FittingEnd.EndForm.PipeParallelBonded),
+        ("ISO 7", FittingEnd.EndForm.PipeTaperWhitworth),
+        ("banjo", FittingEnd.EndForm.Banjo),
+        ("inverted flare", FittingEnd.EndForm.InvertedFlare),
+        ("bubble flare", FittingEnd.EndForm.BubbleFlare)
     );
 
     internal static UnionShape<FittingEnd> Shape { get; } =
         new(
-            Dash(EndForm.Flare37, EndTables.InchStraight, FittingEnd.Flare37),
-            Dash(EndForm.ORingBoss, EndTables.InchStraight, FittingEnd.ORingBoss),
-            Dash(EndForm.Flare45, EndTables.Flare45, FittingEnd.Flare45),
+            Dash(FittingEnd.EndForm.Flare37, EndTables.InchStraight, FittingEnd.Flare37),
+            Dash(FittingEnd.EndForm.ORingBoss, EndTables.InchStraight, FittingEnd.ORingBoss),
+            Dash(FittingEnd.EndForm.Flare45, EndTables.Flare45, FittingEnd.Flare45),
             Sized(
-                EndForm.MetricORingPort,
+                FittingEnd.EndForm.MetricORingPort,
                 "size",
                 MetricSays,
                 Whole(EndTables.MetricPort),
                 Number,
                 FittingEnd.MetricORingPort
             ),
-            Pipe(EndForm.PipeTaper, EndTables.Npt, FittingEnd.PipeTaper),
-            Pipe(EndForm.PipeTaperDryseal, EndTables.Nptf, FittingEnd.PipeTaperDryseal),
-            Pipe(EndForm.PipeParallelBonded, EndTables.ParallelPipe, FittingEnd.PipeParallelBonded),
-            Pipe(EndForm.PipeTaperWhitworth, EndTables.TaperPipe, FittingEnd.PipeTaperWhitworth),
+            Pipe(FittingEnd.EndForm.PipeTaper, EndTables.Npt, FittingEnd.PipeTaper),
+            Pipe(FittingEnd.EndForm.PipeTaperDryseal, EndTables.Nptf, FittingEnd.PipeTaperDryseal),
+            Pipe(FittingEnd.EndForm.PipeParallelBonded, EndTables.ParallelPipe, FittingEnd.PipeParallelBonded),
+            Pipe(FittingEnd.EndForm.PipeTaperWhitworth, EndTables.TaperPipe, FittingEnd.PipeTaperWhitworth),
             new(o =>
             {
                 o.Is("quick-connect-end", "A quick connect.");
-                o.Kind("quick connect", e => e.Form == EndForm.QuickConnect);
+                o.Kind("quick connect", e => e.Form == FittingEnd.EndForm.QuickConnect);
                 var diameter = o.Required("tubeDiameter", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Outside diameter of the tube end.");
                 var gender = Gender(o);
@@ -51,7 +51,10 @@ internal static class FittingEndShape
             new(o =>
             {
                 o.Is("hose-barb-end", "A barb for a hose, which goes on with a clamp.");
-                o.Kind("hose barb", e => e.Form == EndForm.HoseBarb && e.Gender == EndGender.Male);
+                o.Kind(
+                    "hose barb",
+                    e => e.Form == FittingEnd.EndForm.HoseBarb && e.Gender == FittingEnd.EndGender.Male
+                );
                 var bore = o.Required("hoseBore", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Bore of the hose.");
                 return f => FittingEnd.HoseBarb(f.Of(bore));
@@ -59,7 +62,7 @@ internal static class FittingEndShape
             new(o =>
             {
                 o.Is("open-hose-end", "The open end of a hose that goes on a barb.");
-                o.Kind("open hose", e => e.Form == EndForm.HoseBarb);
+                o.Kind("open hose", e => e.Form == FittingEnd.EndForm.HoseBarb);
                 var bore = o.Required("hoseBore", QuantityShapes.SmallLength.Positive, e => e.Diameter)
                     .Says("Bore of the hose.");
                 return f => FittingEnd.OpenHose(f.Of(bore));
@@ -77,15 +80,15 @@ internal static class FittingEndShape
         );
 
     private static ObjectShape<FittingEnd> Dash(
-        EndForm form,
+        FittingEnd.EndForm form,
         ImmutableSortedDictionary<int, ScrewThread> table,
-        Func<int, EndGender, FittingEnd> make
+        Func<int, FittingEnd.EndGender, FittingEnd> make
     ) => Sized(form, "dash", "Its dash size, a whole number without the dash.", Whole(table), Number, make);
 
     private static ObjectShape<FittingEnd> Pipe(
-        EndForm form,
+        FittingEnd.EndForm form,
         ImmutableSortedDictionary<string, ScrewThread> table,
-        Func<string, EndGender, FittingEnd> make
+        Func<string, FittingEnd.EndGender, FittingEnd> make
     ) =>
         Sized(
             form,
@@ -100,12 +103,12 @@ internal static class FittingEndShape
         new(new CountShape(1, 100), table.Keys);
 
     private static ObjectShape<FittingEnd> Sized<TSize>(
-        EndForm form,
+        FittingEnd.EndForm form,
         string name,
         string description,
         Shape<TSize> shape,
         Func<FittingEnd, TSize> get,
-        Func<TSize, EndGender, FittingEnd> make
+        Func<TSize, FittingEnd.EndGender, FittingEnd> make
     ) =>
         new(o =>
         {
@@ -117,8 +120,12 @@ internal static class FittingEndShape
             return f => make(f.Of(size), f.Of(gender));
         });
 
-    private static ValueProperty<FittingEnd, EndGender> Gender(ObjectBuilder<FittingEnd> o) =>
-        o.Required("gender", ChoiceShape.Of(("male", EndGender.Male), ("female", EndGender.Female)), e => e.Gender)
+    private static ValueProperty<FittingEnd, FittingEnd.EndGender> Gender(ObjectBuilder<FittingEnd> o) =>
+        o.Required(
+                "gender",
+                ChoiceShape.Of(("male", FittingEnd.EndGender.Male), ("female", FittingEnd.EndGender.Female)),
+                e => e.Gender
+            )
             .Says("A stud, cone, bolt, tube nut, tube end or barb is male; what it goes into is female.");
 
     private static int Number(FittingEnd end) => int.Parse(end.TableSize!, CultureInfo.InvariantCulture);

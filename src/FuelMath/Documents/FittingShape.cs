@@ -15,9 +15,9 @@ internal static class FittingShape
             var basis = o.Required(
                     "basis",
                     ChoiceShape.Of(
-                        ("published", LossBasis.Published),
-                        ("supplied", LossBasis.Supplied),
-                        ("estimate", LossBasis.Estimate)
+                        ("published", Fitting.LossBasis.Published),
+                        ("supplied", Fitting.LossBasis.Supplied),
+                        ("estimate", Fitting.LossBasis.Estimate)
                     ),
                     f => f.Basis
                 )

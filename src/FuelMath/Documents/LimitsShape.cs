@@ -8,23 +8,26 @@ internal static class LimitsShape
 {
     private const string Own = "own";
 
-    private static readonly ListShape<OwnLimit> OwnList = new ObjectShape<OwnLimit>(o =>
+    private static readonly ListShape<Limits.OwnLimit> OwnList = new ObjectShape<Limits.OwnLimit>(o =>
     {
         o.Is("own-limit", "One limit of the owner's, and why.");
-        List<(Property<OwnLimit> Property, Func<Fields<OwnLimit>, string, OwnLimit> Make)> limits = [];
-        Limit(LimitKind.DutyCycle, QuantityShapes.Ratio.Positive);
-        Limit(LimitKind.PumpReserve, QuantityShapes.Ratio.NotNegative);
-        Limit(LimitKind.PressureDeviation, QuantityShapes.Ratio.Positive);
-        Limit(LimitKind.MixtureDeviation, QuantityShapes.Ratio.Positive);
-        Limit(LimitKind.VoltageDrop, QuantityShapes.Voltage.Positive);
-        Limit(LimitKind.FeedVelocity, QuantityShapes.Speed.Positive);
-        Limit(LimitKind.SuctionVelocity, QuantityShapes.Speed.Positive);
-        Limit(LimitKind.VaporMargin, QuantityShapes.PressureDifference.NotNegative);
+        List<(
+            Property<Limits.OwnLimit> Property,
+            Func<Fields<Limits.OwnLimit>, string, Limits.OwnLimit> Make
+        )> limits = [];
+        Limit(Limits.Kind.DutyCycle, QuantityShapes.Ratio.Positive);
+        Limit(Limits.Kind.PumpReserve, QuantityShapes.Ratio.NotNegative);
+        Limit(Limits.Kind.PressureDeviation, QuantityShapes.Ratio.Positive);
+        Limit(Limits.Kind.MixtureDeviation, QuantityShapes.Ratio.Positive);
+        Limit(Limits.Kind.VoltageDrop, QuantityShapes.Voltage.Positive);
+        Limit(Limits.Kind.FeedVelocity, QuantityShapes.Speed.Positive);
+        Limit(Limits.Kind.SuctionVelocity, QuantityShapes.Speed.Positive);
+        Limit(Limits.Kind.VaporMargin, QuantityShapes.PressureDifference.NotNegative);
         var reason = o.Required("reason", TextShape.Note, l => l.Reason).Says("Why.");
         o.ExactlyOne([.. limits.Select(l => l.Property)]);
         return f => limits.First(l => f.Has(l.Property)).Make(f, f.Of(reason));
 
-        void Limit<T>(LimitKind kind, Shape<T> shape)
+        void Limit<T>(Limits.Kind kind, Shape<T> shape)
             where T : struct, IQuantity
         {
             string word = kind.ToString();
@@ -101,7 +104,7 @@ internal static class LimitsShape
 
     internal static Shape<Limits> Shape { get; } = new Forms();
 
-    private static Limits With(Limits limits, ImmutableArray<OwnLimit> own) =>
+    private static Limits With(Limits limits, ImmutableArray<Limits.OwnLimit> own) =>
         own.Aggregate(limits, (now, next) => now.With(next));
 
     private static Limits Standing(Limits limits) => limits.Standing ?? limits;

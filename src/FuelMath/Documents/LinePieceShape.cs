@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>One piece of a line plan.</summary>
 internal static class LinePieceShape
 {
-    internal static UnionShape<LinePiece> Shape { get; } =
+    internal static UnionShape<LinePlan.Piece> Shape { get; } =
         new(
             new(o =>
             {
@@ -11,7 +11,7 @@ internal static class LinePieceShape
                 o.Kind("from port", p => p.IsPort && p.Start is null);
                 var name = o.Named(p => p.Name);
                 var end = o.Required("end", FittingEndShape.Shape, p => p.End!).Says("Its end.");
-                return f => LinePiece.FromPort(f.Of(name), f.Of(end));
+                return f => LinePlan.Piece.FromPort(f.Of(name), f.Of(end));
             }),
             new(o =>
             {
@@ -19,7 +19,7 @@ internal static class LinePieceShape
                 o.Kind("to port", p => p.IsPort);
                 var name = o.Named(p => p.Name);
                 var end = o.Required("end", FittingEndShape.Shape, p => p.Start!).Says("Its end.");
-                return f => LinePiece.ToPort(f.Of(name), f.Of(end));
+                return f => LinePlan.Piece.ToPort(f.Of(name), f.Of(end));
             }),
             new(o =>
             {
@@ -31,7 +31,7 @@ internal static class LinePieceShape
                 var second = o.Required("second", FittingEndShape.Shape, p => p.End!)
                     .Says("Its end towards the end of the line.");
                 var loss = o.Required("loss", FittingShape.Shape, p => p.AdapterLoss!).Says("What it costs.");
-                return f => LinePiece.Between(new(f.Of(name), f.Of(first), f.Of(second)), f.Of(loss));
+                return f => LinePlan.Piece.Between(new(f.Of(name), f.Of(first), f.Of(second)), f.Of(loss));
             }),
             new(o =>
             {
@@ -56,7 +56,7 @@ internal static class LinePieceShape
                     .Says("The fitting towards the end of the line.");
                 var source = o.Source(p => p.Hose!.Hose.Source);
                 return f =>
-                    LinePiece.Along(
+                    LinePlan.Piece.Along(
                         new(
                             f.Of(name),
                             f.Of(stock),

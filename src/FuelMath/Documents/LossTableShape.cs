@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A part known by readings of its pressure loss only.</summary>
 internal static class LossTableShape
 {
-    private static readonly ObjectShape<MeasuredLoss> Reading = new(o =>
+    private static readonly ObjectShape<LossTable.Point> Reading = new(o =>
     {
         o.Is("measured-loss", "Pressure lost at a flow.");
         var flow = o.Required("flow", QuantityShapes.VolumeFlow.Positive, r => r.Flow).Says("Volume flow.");

@@ -7,7 +7,7 @@ internal static class MeshShape
 {
     private const int Most = 300;
 
-    private static readonly ObjectShape<WiringBranch> Branch = new(o =>
+    private static readonly ObjectShape<WiringMesh.Branch> Branch = new(o =>
     {
         o.Is("wiring-branch", "A way for current between two nodes.");
         var name = o.Named(b => b.Name);
@@ -20,21 +20,21 @@ internal static class MeshShape
         return f => new(f.Of(name), f.Of(from), f.Of(to), f.Of(wires), f.Of(contacts));
     });
 
-    private static readonly UnionShape<WiringSource> Source = new(
+    private static readonly UnionShape<WiringMesh.Source> Source = new(
         new(o =>
         {
-            var source = BeginSource(o, WiringSourceKind.Held, "held", "A voltage that no current moves.");
+            var source = BeginSource(o, WiringMesh.SourceKind.Held, "held", "A voltage that no current moves.");
             return f =>
             {
                 var (name, positive, negative, voltage) = source(f);
-                return WiringSource.Held(name, positive, negative, voltage);
+                return WiringMesh.Source.Held(name, positive, negative, voltage);
             };
         }),
         new(o =>
         {
             var source = BeginSource(
                 o,
-                WiringSourceKind.Battery,
+                WiringMesh.SourceKind.Battery,
                 "battery",
                 "A voltage behind an internal resistance."
             );
@@ -47,14 +47,14 @@ internal static class MeshShape
             return f =>
             {
                 var (name, positive, negative, voltage) = source(f);
-                return WiringSource.Battery(name, positive, negative, voltage, f.Of(inside));
+                return WiringMesh.Source.Battery(name, positive, negative, voltage, f.Of(inside));
             };
         }),
         new(o =>
         {
             var source = BeginSource(
                 o,
-                WiringSourceKind.Alternator,
+                WiringMesh.SourceKind.Alternator,
                 "alternator",
                 "A regulated voltage up to a greatest current."
             );
@@ -63,34 +63,34 @@ internal static class MeshShape
             return f =>
             {
                 var (name, positive, negative, voltage) = source(f);
-                return WiringSource.Alternator(name, positive, negative, voltage, f.Of(limit));
+                return WiringMesh.Source.Alternator(name, positive, negative, voltage, f.Of(limit));
             };
         })
     );
 
-    private static readonly UnionShape<WiringLoad> Load = new(
+    private static readonly UnionShape<WiringMesh.Load> Load = new(
         LoadOf(
-            WiringLoadKind.ConstantCurrent,
+            WiringMesh.LoadKind.ConstantCurrent,
             "constant current",
             "The same current at any voltage.",
             o => o.Required("current", QuantityShapes.Current.NotNegative, l => l.Current!.Value).Says("Its current."),
-            WiringLoad.ConstantCurrent
+            WiringMesh.Load.ConstantCurrent
         ),
         LoadOf(
-            WiringLoadKind.Resistance,
+            WiringMesh.LoadKind.Resistance,
             "resistance",
             "Current in proportion to voltage.",
             o =>
                 o.Required("resistance", QuantityShapes.Resistance.Positive, l => l.Resistance!.Value)
                     .Says("Its resistance."),
-            WiringLoad.FromResistance
+            WiringMesh.Load.FromResistance
         ),
         LoadOf(
-            WiringLoadKind.ConstantPower,
+            WiringMesh.LoadKind.ConstantPower,
             "constant power",
             "The same power at any voltage.",
             o => o.Required("power", QuantityShapes.Power.NotNegative, l => l.Power!.Value).Says("Its power."),
-            WiringLoad.ConstantPower
+            WiringMesh.Load.ConstantPower
         )
     );
 
@@ -109,9 +109,9 @@ internal static class MeshShape
             return f => new(f.Of(name), f.Of(reference), f.Of(branches), f.Of(sources), f.Of(loads));
         });
 
-    private static Func<Fields<WiringSource>, (string, string, string, ElectricPotential)> BeginSource(
-        ObjectBuilder<WiringSource> o,
-        WiringSourceKind kind,
+    private static Func<Fields<WiringMesh.Source>, (string, string, string, ElectricPotential)> BeginSource(
+        ObjectBuilder<WiringMesh.Source> o,
+        WiringMesh.SourceKind kind,
         string word,
         string description
     )
@@ -127,12 +127,12 @@ internal static class MeshShape
         return f => (f.Of(name), f.Of(positive), f.Of(negative), f.Of(voltage));
     }
 
-    private static ObjectShape<WiringLoad> LoadOf<TAmount>(
-        WiringLoadKind kind,
+    private static ObjectShape<WiringMesh.Load> LoadOf<TAmount>(
+        WiringMesh.LoadKind kind,
         string word,
         string description,
-        Func<ObjectBuilder<WiringLoad>, ValueProperty<WiringLoad, TAmount>> amountOf,
-        Func<string, string, string, TAmount, WiringLoad> make
+        Func<ObjectBuilder<WiringMesh.Load>, ValueProperty<WiringMesh.Load, TAmount>> amountOf,
+        Func<string, string, string, TAmount, WiringMesh.Load> make
     ) =>
         new(o =>
         {

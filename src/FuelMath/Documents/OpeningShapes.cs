@@ -31,7 +31,10 @@ internal static class OpeningShapes
             var density = FluidDensity(o, n => n.Density);
             var backflow = o.Required(
                     "backflow",
-                    ChoiceShape.Of(("prevented", Backflow.Prevented), ("allowed", Backflow.Allowed)),
+                    ChoiceShape.Of(
+                        ("prevented", InjectorDraw.Backflow.Prevented),
+                        ("allowed", InjectorDraw.Backflow.Allowed)
+                    ),
                     n => n.Backflow
                 )
                 .Says("What it does when the space has the higher pressure.");

@@ -19,7 +19,7 @@ internal static class OtherReadingShapes
             return f => new(f.Of(voltage), f.Of(deadTime), f.Of(step), f.Of(conditions));
         });
 
-    internal static UnionShape<LeakageReading> Leakage { get; } =
+    internal static UnionShape<LeakageVerdict.Reading> Leakage { get; } =
         new(
             new(o =>
             {
@@ -29,7 +29,7 @@ internal static class OtherReadingShapes
                     .Says("How many drops fell.");
                 var over = Over(o);
                 var conditions = o.Conditions(r => r.Conditions);
-                return f => LeakageReading.FromDrops(f.Of(drops), f.Of(over), f.Of(conditions));
+                return f => LeakageVerdict.Reading.FromDrops(f.Of(drops), f.Of(over), f.Of(conditions));
             }),
             new(o =>
             {
@@ -41,11 +41,12 @@ internal static class OtherReadingShapes
                     .Says("The smallest step that the glass can be read in.");
                 var over = Over(o);
                 var conditions = o.Conditions(r => r.Conditions);
-                return f => LeakageReading.FromVolume(f.Of(collected), f.Of(step), f.Of(over), f.Of(conditions));
+                return f =>
+                    LeakageVerdict.Reading.FromVolume(f.Of(collected), f.Of(step), f.Of(over), f.Of(conditions));
             })
         );
 
-    internal static ObjectShape<CoilReading> Coil { get; } =
+    internal static ObjectShape<CoilVerdict.Reading> Coil { get; } =
         new(o =>
         {
             o.Is("coil-reading", "A resistance of a coil.");
@@ -58,6 +59,6 @@ internal static class OtherReadingShapes
             return f => new(new(f.Of(resistance), f.Of(temperature)), f.Of(step));
         });
 
-    private static ValueProperty<LeakageReading, Duration> Over(ObjectBuilder<LeakageReading> o) =>
+    private static ValueProperty<LeakageVerdict.Reading, Duration> Over(ObjectBuilder<LeakageVerdict.Reading> o) =>
         o.Required("over", RawShapes.Duration.Positive, r => r.Over).Says("In which time.");
 }

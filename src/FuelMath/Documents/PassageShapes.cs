@@ -16,8 +16,8 @@ internal static class PassageShapes
             var friction = o.Required(
                     "friction",
                     ChoiceShape.Of(
-                        ("Colebrook, straight passage", FrictionLaw.ColebrookStraightPassage),
-                        ("Swamee-Jain, cubic passage", FrictionLaw.SwameeJainCubicPassage)
+                        ("Colebrook, straight passage", FuelMath.Pipe.FrictionLaw.ColebrookStraightPassage),
+                        ("Swamee-Jain, cubic passage", FuelMath.Pipe.FrictionLaw.SwameeJainCubicPassage)
                     ),
                     p => p.Friction
                 )

@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>The curve of a pump in a network.</summary>
 internal static class PlainPumpShape
 {
-    private static readonly ObjectShape<PlainPumpPoint> Point = new(o =>
+    private static readonly ObjectShape<PlainPump.Point> Point = new(o =>
     {
         o.Is("plain-pump-point", "A point of a pump's curve.");
         var flow = o.Required("flow", QuantityShapes.VolumeFlow.NotNegative, p => p.Flow).Says("Volume flow.");
@@ -36,7 +36,7 @@ internal static class PlainPumpShape
     private static ObjectShape<PlainPump> Table(
         string word,
         bool isSmooth,
-        Func<IEnumerable<PlainPumpPoint>, OutsideRange, PlainPump> make
+        Func<IEnumerable<PlainPump.Point>, OutsideRange, PlainPump> make
     ) =>
         new(o =>
         {

@@ -5,7 +5,7 @@ internal static class PlanShape
 {
     private const int Most = 1000;
 
-    private static readonly UnionShape<NetworkNode> Node = new(
+    private static readonly UnionShape<Network.Node> Node = new(
         new(o =>
         {
             o.Is("tank", "Fuel at a known pressure.");
@@ -14,7 +14,7 @@ internal static class PlanShape
             var pressure = NetworkNodeShape.Pressure(o);
             var elevation = NetworkNodeShape.Elevation(o);
             o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
-            return f => NetworkNode.FixedPressure(f.Of(name), f.Of(pressure), f.Of(elevation));
+            return f => Network.Node.FixedPressure(f.Of(name), f.Of(pressure), f.Of(elevation));
         }),
         NetworkNodeShape.SurgeTank,
         new(o =>
@@ -24,7 +24,7 @@ internal static class PlanShape
             var name = o.Named(n => n.Name);
             var elevation = NetworkNodeShape.Elevation(o);
             o.Place(n => n.Forward, n => n.Left, (n, forward, left) => n.AtPlace(forward, left));
-            return f => NetworkNode.Junction(f.Of(name), f.Of(elevation));
+            return f => Network.Node.Junction(f.Of(name), f.Of(elevation));
         })
     );
 

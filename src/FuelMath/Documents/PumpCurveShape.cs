@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>Flow and current of a pump at one voltage.</summary>
 internal static class PumpCurveShape
 {
-    private static readonly ObjectShape<PumpPoint> Point = new(o =>
+    private static readonly ObjectShape<PumpCurve.Point> Point = new(o =>
     {
         o.Is("pump-point", "Flow and current against a pressure rise.");
         var rise = o.Required("pressureRise", QuantityShapes.PressureDifference.NotNegative, p => p.PressureRise)

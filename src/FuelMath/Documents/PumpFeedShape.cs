@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>The feed of one pump.</summary>
 internal static class PumpFeedShape
 {
-    internal static ObjectShape<PumpFeed> Shape { get; } =
+    internal static ObjectShape<PowerSupply.PumpFeed> Shape { get; } =
         new(o =>
         {
             o.Is("pump-feed", "A pump with a circuit of its own, or a load of its own in a mesh.");

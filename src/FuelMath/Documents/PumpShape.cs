@@ -25,10 +25,10 @@ internal static class PumpShape
             o.With(
                     "principle",
                     ChoiceShape.Of(
-                        ("displacement", PumpPrinciple.Displacement),
-                        ("rotodynamic", PumpPrinciple.Rotodynamic)
+                        ("displacement", Pump.WorkingPrinciple.Displacement),
+                        ("rotodynamic", Pump.WorkingPrinciple.Rotodynamic)
                     ),
-                    p => p.Principle == PumpPrinciple.NotKnown ? null : p.Principle,
+                    p => p.Principle == Pump.WorkingPrinciple.NotKnown ? null : p.Principle,
                     (p, v) => p.WithPrinciple(v)
                 )
                 .Says(

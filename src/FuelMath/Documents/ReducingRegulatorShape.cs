@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A reducing regulator by two readings and its dimensions.</summary>
 internal static class ReducingRegulatorShape
 {
-    private static readonly ObjectShape<ReducingReading> Reading = new(o =>
+    private static readonly ObjectShape<ReducingRegulator.BenchReading> Reading = new(o =>
     {
         o.Is("reducing-reading", "Pressure held at a flow from a supply.");
         var difference = o.Required(

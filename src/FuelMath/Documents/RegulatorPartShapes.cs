@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>Shapes common to both types of regulator.</summary>
 internal static class RegulatorPartShapes
 {
-    internal static ObjectShape<RegulatorRestriction> Restriction { get; } =
+    internal static ObjectShape<RegulatorMechanics.Restriction> Restriction { get; } =
         new(o =>
         {
             o.Is("regulator-restriction", "What a regulator loses when open to its stop.");

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A bypass regulator by two readings and its dimensions.</summary>
 internal static class RegulatorShape
 {
-    private static readonly ObjectShape<RegulatorReading> Reading = new(o =>
+    private static readonly ObjectShape<BypassRegulator.BenchReading> Reading = new(o =>
     {
         o.Is("regulator-reading", "Pressure held at a bypassed flow.");
         var difference = o.Required(

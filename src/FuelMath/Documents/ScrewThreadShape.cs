@@ -12,11 +12,11 @@ internal static class ScrewThreadShape
             var profile = o.Required(
                     "profile",
                     ChoiceShape.Of(
-                        ("unified", ThreadForm.Unified),
-                        ("metric", ThreadForm.Metric),
-                        ("American taper pipe", ThreadForm.AmericanPipeTaper),
-                        ("Whitworth parallel pipe", ThreadForm.WhitworthPipeParallel),
-                        ("Whitworth taper pipe", ThreadForm.WhitworthPipeTaper)
+                        ("unified", ScrewThread.Profile.Unified),
+                        ("metric", ScrewThread.Profile.Metric),
+                        ("American taper pipe", ScrewThread.Profile.AmericanPipeTaper),
+                        ("Whitworth parallel pipe", ScrewThread.Profile.WhitworthPipeParallel),
+                        ("Whitworth taper pipe", ScrewThread.Profile.WhitworthPipeTaper)
                     ),
                     t => t.Form,
                     parameter: "form"

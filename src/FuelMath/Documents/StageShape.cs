@@ -17,11 +17,11 @@ internal static class StageShape
         o.With(
                 "railReference",
                 ChoiceShape.Of(
-                    ("manifold", RailReference.Manifold),
-                    ("fixed", RailReference.Fixed),
-                    ("measured", RailReference.Measured)
+                    ("manifold", RailPressure.Reference.Manifold),
+                    ("fixed", RailPressure.Reference.Fixed),
+                    ("measured", RailPressure.Reference.Measured)
                 ),
-                b => b.RailReference == RailReference.Manifold ? null : b.RailReference,
+                b => b.RailReference == RailPressure.Reference.Manifold ? null : b.RailReference,
                 (b, v) => b.WithRailReference(v)
             )
             .Says(
@@ -34,7 +34,7 @@ internal static class StageShape
         return f => new(f.Of(believedInjector), f.Of(believedPressure), f.Of(believedFuel), f.Of(believedTemperature));
     });
 
-    private static readonly ObjectShape<InjectorSeat> Seat = new(o =>
+    private static readonly ObjectShape<InjectorStage.Seat> Seat = new(o =>
     {
         o.Is("injector-seat", "An injector in its place.");
         var chamber = o.Required("chamber", new CountShape(1, 64), s => s.Chamber)
@@ -52,7 +52,10 @@ internal static class StageShape
             var name = o.Named(s => s.Name);
             var discharge = o.Required(
                     "discharge",
-                    ChoiceShape.Of(("manifold", InjectorDischarge.Manifold), ("ambient", InjectorDischarge.Ambient)),
+                    ChoiceShape.Of(
+                        ("manifold", InjectorStage.DischargePlace.Manifold),
+                        ("ambient", InjectorStage.DischargePlace.Ambient)
+                    ),
                     s => s.Discharge
                 )
                 .Says("Where its injectors spray into.");

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>A whole fuel system. Fuels and injectors stand once, in lists at the root, and are referred to by name.</summary>
 internal static class SystemShape
 {
-    private static readonly ObjectShape<StagingRule> Rule = new(o =>
+    private static readonly ObjectShape<StageSchedule.Transition> Rule = new(o =>
     {
         o.Is("staging-rule", "How primaries and secondaries share the fuel.");
         var transition = o.Required("transitionDutyCycle", QuantityShapes.Ratio.Positive, r => r.TransitionDutyCycle)

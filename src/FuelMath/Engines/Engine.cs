@@ -14,7 +14,7 @@ namespace FuelMath;
 /// A predicted mixture is no clearance to load an engine: start rich and at light load, and watch a sensor.
 /// </para>
 /// </remarks>
-public sealed class Engine
+public sealed partial class Engine
 {
     private const int MostChambers = 64;
 
@@ -23,7 +23,7 @@ public sealed class Engine
 
     private Engine(
         string name,
-        EngineCycle cycle,
+        WorkingCycle cycle,
         int chambers,
         double chamber,
         double displacement,
@@ -45,7 +45,7 @@ public sealed class Engine
     public string Name { get; }
 
     /// <summary>How often a chamber takes in air.</summary>
-    public EngineCycle Cycle { get; }
+    public WorkingCycle Cycle { get; }
 
     /// <summary>Cylinders, or rotors.</summary>
     public int Chambers { get; }
@@ -62,7 +62,7 @@ public sealed class Engine
     /// <summary>Air kept in the chamber over air sent in: 100 % except for a two-stroke.</summary>
     public Ratio TrappingEfficiency => SiUnits.Ratio(trapping);
 
-    private double CyclesPerRevolution => Cycle == EngineCycle.FourStroke ? 0.5 : 1;
+    private double CyclesPerRevolution => Cycle == WorkingCycle.FourStroke ? 0.5 : 1;
 
     /// <summary>A four-stroke.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -80,7 +80,7 @@ public sealed class Engine
     ) =>
         new(
             name,
-            EngineCycle.FourStroke,
+            WorkingCycle.FourStroke,
             Guard.InRange(cylinders, 1, MostChambers),
             Guard.Positive(displacement, displacement.InSi()) / cylinders,
             displacement.InSi(),
@@ -106,7 +106,7 @@ public sealed class Engine
     ) =>
         new(
             name,
-            EngineCycle.TwoStroke,
+            WorkingCycle.TwoStroke,
             Guard.InRange(cylinders, 1, MostChambers),
             Guard.Positive(displacement, displacement.InSi()) / cylinders,
             displacement.InSi(),
@@ -132,7 +132,7 @@ public sealed class Engine
     ) =>
         new(
             name,
-            EngineCycle.Rotary,
+            WorkingCycle.Rotary,
             Guard.InRange(rotors, 1, MostChambers),
             Guard.Positive(chamberDisplacement, chamberDisplacement.InSi()),
             chamberDisplacement.InSi() * rotors,

@@ -25,7 +25,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Filter" />
 /// </example>
-public sealed class Filter : FlowPart
+public sealed partial class Filter : FlowPart
 {
     private readonly double linear;
     private readonly double cleanLinear;
@@ -34,7 +34,7 @@ public sealed class Filter : FlowPart
 
     private Filter(
         string name,
-        ImmutableArray<FilterPoint> points,
+        ImmutableArray<Point> points,
         Density density,
         DynamicViscosity viscosity,
         DataSource source
@@ -82,7 +82,7 @@ public sealed class Filter : FlowPart
     public string Name { get; }
 
     /// <summary>The points of the fit, flow ascending, in the units they were given in.</summary>
-    public ImmutableArray<FilterPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>Density of the test fluid.</summary>
     public Density TestDensity { get; }
@@ -167,7 +167,7 @@ public sealed class Filter : FlowPart
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static Filter Fit(
         string name,
-        IEnumerable<FilterPoint> points,
+        IEnumerable<Point> points,
         Density density,
         DynamicViscosity viscosity,
         DataSource source

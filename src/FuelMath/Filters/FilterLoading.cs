@@ -15,7 +15,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [ISO-16889] the test; [Forchheimer-1901] the term of the medium.</para>
 /// </remarks>
-public sealed class FilterLoading
+public sealed partial class FilterLoading
 {
     private readonly Curve losses;
     private readonly double flow;
@@ -32,7 +32,7 @@ public sealed class FilterLoading
     public FilterLoading(
         VolumeFlow testFlow,
         DynamicViscosity testViscosity,
-        IEnumerable<FilterLoadingPoint> points,
+        IEnumerable<Point> points,
         DataSource source
     )
     {
@@ -64,7 +64,7 @@ public sealed class FilterLoading
     public DynamicViscosity TestViscosity { get; }
 
     /// <summary>The points, mass ascending.</summary>
-    public ImmutableArray<FilterLoadingPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }

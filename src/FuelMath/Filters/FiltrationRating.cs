@@ -15,7 +15,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Rating" />
 /// </example>
-public sealed class FiltrationRating
+public sealed partial class FiltrationRating
 {
     /// <summary>Creates a rating by beta ratios.</summary>
     /// <param name="name">The filter's name in messages; not blank.</param>
@@ -23,7 +23,7 @@ public sealed class FiltrationRating
     /// <param name="source">Where they come from.</param>
     /// <exception cref="ArgumentNullException">Points or source are null.</exception>
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
-    public FiltrationRating(string name, IEnumerable<BetaPoint> points, DataSource source)
+    public FiltrationRating(string name, IEnumerable<Point> points, DataSource source)
     {
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
@@ -54,7 +54,7 @@ public sealed class FiltrationRating
     public string Name { get; }
 
     /// <summary>The points, size ascending; none for a nominal rating.</summary>
-    public ImmutableArray<BetaPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>The nominal size of a nominal rating; else null.</summary>
     public Length? NominalSize { get; }
@@ -94,10 +94,10 @@ public sealed class FiltrationRating
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
-        List<BetaPoint> shared = [];
-        foreach (BetaPoint one in first.Points)
+        List<Point> shared = [];
+        foreach (Point one in first.Points)
         {
-            foreach (BetaPoint other in second.Points.Where(p => AreSame(p.Size, one.Size)))
+            foreach (Point other in second.Points.Where(p => AreSame(p.Size, one.Size)))
             {
                 Real both = Filtration.InSeries(new Real(one.BetaRatio.InSi()), new Real(other.BetaRatio.InSi()));
                 shared.Add(new(one.Size, SiUnits.Ratio(both.Value)));
@@ -120,7 +120,7 @@ public sealed class FiltrationRating
     /// </exception>
     public Ratio BetaRatioAt(Length size)
     {
-        foreach (BetaPoint point in Points.Where(p => AreSame(p.Size, size)))
+        foreach (Point point in Points.Where(p => AreSame(p.Size, size)))
         {
             return point.BetaRatio;
         }
@@ -170,7 +170,7 @@ public sealed class FiltrationRating
         }
 
         // The largest tested size that passes the passage: coarser particles are held back no worse.
-        BetaPoint[] finer = [.. Points.Where(p => p.Size.InSi() <= passage * (1 + Guard.EdgeTolerance))];
+        Point[] finer = [.. Points.Where(p => p.Size.InSi() <= passage * (1 + Guard.EdgeTolerance))];
         if (finer.Length == 0)
         {
             return
@@ -185,7 +185,7 @@ public sealed class FiltrationRating
             ];
         }
 
-        BetaPoint point = finer[^1];
+        Point point = finer[^1];
         return point.Efficiency.InSi() >= least
             ? []
             :

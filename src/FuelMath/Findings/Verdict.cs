@@ -17,18 +17,18 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Verdict" />
 /// </example>
-public sealed class Verdict
+public sealed partial class Verdict
 {
     private Verdict(ImmutableArray<Finding> findings)
     {
         Findings = findings;
-        Kind = findings.Select(KindOf).DefaultIfEmpty(VerdictKind.Holds).Max();
-        Reasons = Kind == VerdictKind.Holds ? [] : [.. findings.Where(f => KindOf(f) == Kind)];
+        Kind = findings.Select(KindOf).DefaultIfEmpty(Outcome.Holds).Max();
+        Reasons = Kind == Outcome.Holds ? [] : [.. findings.Where(f => KindOf(f) == Kind)];
         NotJudged = [.. findings.Where(f => f.IsNotKnown)];
     }
 
     /// <summary>The kind of verdict.</summary>
-    public VerdictKind Kind { get; }
+    public Outcome Kind { get; }
 
     /// <summary>The findings that decide it; empty when it holds.</summary>
     public ImmutableArray<Finding> Reasons { get; }
@@ -71,14 +71,14 @@ public sealed class Verdict
     /// <param name="finding">The finding.</param>
     /// <returns>The kind.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="finding"/> is null.</exception>
-    public static VerdictKind KindOf(Finding finding)
+    public static Outcome KindOf(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
         return finding.Severity switch
         {
-            Severity.Danger => VerdictKind.DoNotRun,
-            Severity.Warning => finding.IsNotKnown ? VerdictKind.NotKnown : VerdictKind.ActFirst,
-            _ => VerdictKind.Holds,
+            Severity.Danger => Outcome.DoNotRun,
+            Severity.Warning => finding.IsNotKnown ? Outcome.NotKnown : Outcome.ActFirst,
+            _ => Outcome.Holds,
         };
     }
 
@@ -98,12 +98,12 @@ public sealed class Verdict
     }
 
     /// <summary>The words for a kind.</summary>
-    internal static string Words(VerdictKind kind) =>
+    internal static string Words(Outcome kind) =>
         kind switch
         {
-            VerdictKind.Holds => "holds",
-            VerdictKind.ActFirst => "act first",
-            VerdictKind.DoNotRun => "do not run",
+            Outcome.Holds => "holds",
+            Outcome.ActFirst => "act first",
+            Outcome.DoNotRun => "do not run",
             _ => "not known",
         };
 

@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>Finds the adapters that join two ends in the fewest pieces.</summary>
-public static class AdapterSearch
+public static partial class AdapterSearch
 {
     /// <summary>
     /// Finds all shortest chains of adapters from a list; an adapter of the list may be used more than once.
@@ -22,7 +22,7 @@ public static class AdapterSearch
     /// A breadth-first search from either end. Ends of one form and size are examined once, so a list of ten thousand
     /// adapters takes a fraction of a second. An adapter with two equal ends is used in one direction only.
     /// </remarks>
-    public static ImmutableArray<AdapterPath> Shortest(
+    public static ImmutableArray<Route> Shortest(
         FittingEnd from,
         FittingEnd to,
         IEnumerable<Adapter> available,
@@ -35,7 +35,7 @@ public static class AdapterSearch
         Guard.InRange(mostPaths, 1, 1000);
         AdapterSide[] sides = [.. available.SelectMany(AdapterSide.Of)];
         Joint direct = Joint.Between(from, to);
-        if (direct.Verdict == JointVerdict.Seals)
+        if (direct.Verdict == Joint.Outcome.Seals)
         {
             return [new([], [direct])];
         }
@@ -102,14 +102,14 @@ public static class AdapterSearch
     /// Every chain, in the order of the list, enumerated like the digits of a counter; there are no dead ends, because
     /// every side is in a shortest chain.
     /// </summary>
-    private static ImmutableArray<AdapterPath> Chains(
+    private static ImmutableArray<Route> Chains(
         FittingEnd from,
         FittingEnd to,
         ImmutableArray<ImmutableArray<AdapterSide>> steps,
         int mostPaths
     )
     {
-        var found = ImmutableArray.CreateBuilder<AdapterPath>();
+        var found = ImmutableArray.CreateBuilder<Route>();
         var chosen = new AdapterSide[steps.Length];
         var next = new int[steps.Length];
         int step = 0;
@@ -141,7 +141,7 @@ public static class AdapterSearch
         return found.ToImmutable();
     }
 
-    private static AdapterPath Path(FittingEnd from, AdapterSide[] chain, FittingEnd to)
+    private static Route Path(FittingEnd from, AdapterSide[] chain, FittingEnd to)
     {
         var joints = ImmutableArray.CreateBuilder<Joint>();
         FittingEnd end = from;

@@ -9,7 +9,7 @@ internal sealed class AdapterWays
     private readonly Dictionary<EndSize, List<int>> places = [];
 
     /// <summary>Those sizes by form and gender, in the order of diameter.</summary>
-    private readonly Dictionary<(EndForm, EndGender), EndSize[]> sizes;
+    private readonly Dictionary<(FittingEnd.EndForm, FittingEnd.EndGender), EndSize[]> sizes;
 
     internal AdapterWays(AdapterSide[] sides)
     {
@@ -70,7 +70,8 @@ internal sealed class AdapterWays
     /// <summary>The sizes of the other gender near this diameter, which include all that an end seals with.</summary>
     private IEnumerable<EndSize> Near(FittingEnd end)
     {
-        EndGender other = end.Gender == EndGender.Male ? EndGender.Female : EndGender.Male;
+        FittingEnd.EndGender other =
+            end.Gender == FittingEnd.EndGender.Male ? FittingEnd.EndGender.Female : FittingEnd.EndGender.Male;
         if (!sizes.TryGetValue((JointRules.SealForm(end.Form), other), out EndSize[]? ordered))
         {
             yield break;

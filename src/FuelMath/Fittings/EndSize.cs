@@ -2,10 +2,10 @@ namespace FuelMath;
 
 /// <summary>The properties of an end that decide what it seals with.</summary>
 internal readonly record struct EndSize(
-    EndForm Form,
-    EndGender Gender,
+    FittingEnd.EndForm Form,
+    FittingEnd.EndGender Gender,
     double Diameter,
-    ThreadForm? Profile,
+    ScrewThread.Profile? Profile,
     double Pitch
 )
 {

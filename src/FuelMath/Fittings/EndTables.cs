@@ -92,7 +92,7 @@ internal static class EndTables
 
     /// <summary>Outside diameter of pipe, in, and threads an inch. Source: [ASME-B1.20.1] NPT.</summary>
     internal static readonly ImmutableSortedDictionary<string, ScrewThread> Npt = Pipe(
-        ThreadForm.AmericanPipeTaper,
+        ScrewThread.Profile.AmericanPipeTaper,
         "{0} NPT",
         Inch,
         ("1/16", 0.3125, 27),
@@ -113,7 +113,7 @@ internal static class EndTables
 
     /// <summary>Major diameter, mm, and threads an inch. Source: [ISO-228] parallel pipe threads.</summary>
     internal static readonly ImmutableSortedDictionary<string, ScrewThread> ParallelPipe = Pipe(
-        ThreadForm.WhitworthPipeParallel,
+        ScrewThread.Profile.WhitworthPipeParallel,
         "G {0}",
         1e-3,
         ("1/8", 9.728, 28),
@@ -126,7 +126,7 @@ internal static class EndTables
 
     /// <summary>The same, tapered; the diameter is that of the gauge plane. Source: [ISO-7] taper pipe threads.</summary>
     internal static readonly ImmutableSortedDictionary<string, ScrewThread> TaperPipe = Pipe(
-        ThreadForm.WhitworthPipeTaper,
+        ScrewThread.Profile.WhitworthPipeTaper,
         "R {0}",
         1e-3,
         ("1/8", 9.728, 28),
@@ -162,7 +162,7 @@ internal static class EndTables
             r => r.Dash,
             r => new ScrewThread(
                 r.Name,
-                ThreadForm.Unified,
+                ScrewThread.Profile.Unified,
                 SiUnits.Length(r.Inches * Inch),
                 SiUnits.Length(Inch / r.ThreadsAnInch)
             )
@@ -177,7 +177,7 @@ internal static class EndTables
         );
 
     private static ImmutableSortedDictionary<string, ScrewThread> Pipe(
-        ThreadForm form,
+        ScrewThread.Profile form,
         string name,
         double unit,
         params (string Size, double Diameter, double ThreadsAnInch)[] rows

@@ -20,7 +20,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="HoseEnds" />
 /// </example>
-public sealed class Fitting : FlowPart
+public sealed partial class Fitting : FlowPart
 {
     private readonly double bore;
     private readonly double coefficient;

@@ -29,7 +29,7 @@ public sealed class FittingSeries
     public ImmutableArray<Fitting> Fittings { get; }
 
     /// <summary>Those of them whose coefficient is an estimate.</summary>
-    public ImmutableArray<Fitting> Estimates => [.. Fittings.Where(f => f.Basis == LossBasis.Estimate)];
+    public ImmutableArray<Fitting> Estimates => [.. Fittings.Where(f => f.Basis == Fitting.LossBasis.Estimate)];
 
     /// <summary>The sum of their coefficients for one bore.</summary>
     /// <param name="bore">The bore; greater than zero.</param>

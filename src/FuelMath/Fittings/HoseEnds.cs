@@ -42,7 +42,7 @@ public static class HoseEnds
             name,
             bore,
             SiUnits.Ratio(Steps(bore, hoseBore)),
-            LossBasis.Published,
+            Fitting.LossBasis.Published,
             new DataSource("Rennels-Hudson-2012", "sharp-edged contraction and expansion")
         );
 
@@ -59,7 +59,7 @@ public static class HoseEnds
             name,
             bore,
             SiUnits.Ratio(Bend(turn, AssumedBendRatio, AssumedFriction) + Steps(bore, hoseBore)),
-            LossBasis.Estimate,
+            Fitting.LossBasis.Estimate,
             new DataSource("Rennels-Hudson-2012", "chapter 15, with 1.5 bores of radius and a factor of 0.025 assumed")
         );
 
@@ -89,7 +89,7 @@ public static class HoseEnds
             name,
             bore,
             SiUnits.Ratio(Bend(turn, r / d, f) + Steps(bore, hoseBore)),
-            LossBasis.Published,
+            Fitting.LossBasis.Published,
             new DataSource("Rennels-Hudson-2012", "chapter 15, smooth bends")
         );
     }
@@ -110,7 +110,7 @@ public static class HoseEnds
             name,
             bore,
             SiUnits.Ratio(BendLoss.MiterBend(new Real(Math.Sin(angle / 2))).Value + Steps(bore, hoseBore)),
-            isChecked ? LossBasis.Published : LossBasis.Estimate,
+            isChecked ? Fitting.LossBasis.Published : Fitting.LossBasis.Estimate,
             new DataSource(
                 "Rennels-Hudson-2012",
                 isChecked ? "chapter 15, miter bends" : "chapter 15, miter bends, carried past 150 degrees"

@@ -17,13 +17,13 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Joint" />
 /// </example>
-public sealed class Joint
+public sealed partial class Joint
 {
     internal Joint(
         FittingEnd first,
         FittingEnd second,
-        JointVerdict verdict,
-        JointTrap trap,
+        Outcome verdict,
+        KnownTrap trap,
         string reason,
         ImmutableArray<string> cautions
     )
@@ -38,10 +38,10 @@ public sealed class Joint
     public FittingEnd Second { get; }
 
     /// <summary>The verdict.</summary>
-    public JointVerdict Verdict { get; }
+    public Outcome Verdict { get; }
 
     /// <summary>The known trap that this joint matches, or none.</summary>
-    public JointTrap Trap { get; }
+    public KnownTrap Trap { get; }
 
     /// <summary>Why, in words.</summary>
     public string Reason { get; }

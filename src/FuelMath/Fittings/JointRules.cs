@@ -19,8 +19,8 @@ internal static class JointRules
             return Apart(
                 first,
                 second,
-                JointTrap.None,
-                $"Both ends are {(first.Gender == EndGender.Male ? "male" : "female")}: {first} and {second}. A piece between them is needed."
+                Joint.KnownTrap.None,
+                $"Both ends are {(first.Gender == FittingEnd.EndGender.Male ? "male" : "female")}: {first} and {second}. A piece between them is needed."
             );
         }
 
@@ -29,7 +29,7 @@ internal static class JointRules
             : Apart(
                 first,
                 second,
-                JointTrap.None,
+                Joint.KnownTrap.None,
                 $"{Capital(first)} and {second}: one has a thread and the other has none."
             );
     }
@@ -41,7 +41,7 @@ internal static class JointRules
         && (
             (first.Thread, second.Thread) switch
             {
-                ({ } one, { } other) => one.FitInto(other) == ThreadFit.Same,
+                ({ } one, { } other) => one.FitInto(other) == ScrewThread.Fit.Same,
                 (null, null) => SameDiameter(first, second),
                 _ => false,
             }
@@ -50,7 +50,8 @@ internal static class JointRules
     /// <summary>
     /// One form for all that seal with each other: dryseal seals with plain taper pipe, with sealant.
     /// </summary>
-    internal static EndForm SealForm(EndForm form) => form == EndForm.PipeTaperDryseal ? EndForm.PipeTaper : form;
+    internal static FittingEnd.EndForm SealForm(FittingEnd.EndForm form) =>
+        form == FittingEnd.EndForm.PipeTaperDryseal ? FittingEnd.EndForm.PipeTaper : form;
 
     /// <summary>The greatest relative difference between the diameters of two ends that seal.</summary>
     internal const double WidestApart = SameHose;
@@ -58,7 +59,7 @@ internal static class JointRules
     private static bool SameDiameter(FittingEnd first, FittingEnd second)
     {
         (double a, double b) = (first.Diameter.InSi(), second.Diameter.InSi());
-        return Math.Abs(a - b) / Math.Max(a, b) <= (first.Form == EndForm.HoseBarb ? SameHose : SameTube);
+        return Math.Abs(a - b) / Math.Max(a, b) <= (first.Form == FittingEnd.EndForm.HoseBarb ? SameHose : SameTube);
     }
 
     private static Joint Plain(FittingEnd first, FittingEnd second)
@@ -68,14 +69,14 @@ internal static class JointRules
             return Apart(
                 first,
                 second,
-                JointTrap.None,
+                Joint.KnownTrap.None,
                 $"{Capital(first)} and {second}: a quick connect needs its own tube end or coupler, and a hose a barb. A hose pushed over a smooth tube end blows off."
             );
         }
 
         return !SameDiameter(first, second)
-                ? Apart(first, second, JointTrap.None, $"Same form, other size: {first.Size} and {second.Size}.")
-            : first.Form == EndForm.HoseBarb
+                ? Apart(first, second, Joint.KnownTrap.None, $"Same form, other size: {first.Size} and {second.Size}.")
+            : first.Form == FittingEnd.EndForm.HoseBarb
                 ? Tight(
                     first,
                     second,
@@ -95,9 +96,10 @@ internal static class JointRules
     private static Joint Threaded(FittingEnd first, FittingEnd second)
     {
         string threads = $"{first.Thread!.Designation} and {second.Thread!.Designation}";
-        (FittingEnd male, FittingEnd female) = first.Gender == EndGender.Male ? (first, second) : (second, first);
-        ThreadFit fit = male.Thread!.FitInto(female.Thread!);
-        if (fit == ThreadFit.Different && female.Thread!.FitInto(male.Thread!) == ThreadFit.StartsThenBinds)
+        (FittingEnd male, FittingEnd female) =
+            first.Gender == FittingEnd.EndGender.Male ? (first, second) : (second, first);
+        ScrewThread.Fit fit = male.Thread!.FitInto(female.Thread!);
+        if (fit == ScrewThread.Fit.Different && female.Thread!.FitInto(male.Thread!) == ScrewThread.Fit.StartsThenBinds)
         {
             return Apart(
                 first,
@@ -110,34 +112,36 @@ internal static class JointRules
 
         return fit switch
         {
-            ThreadFit.Same => SameThread(first, second),
-            ThreadFit.SameSizeOtherForm => OtherProfile(first, second, threads),
-            ThreadFit.StartsThenBinds => Apart(
+            ScrewThread.Fit.Same => SameThread(first, second),
+            ScrewThread.Fit.SameSizeOtherForm => OtherProfile(first, second, threads),
+            ScrewThread.Fit.StartsThenBinds => Apart(
                 first,
                 second,
                 NearTrap(first, second),
                 $"The threads {threads} are not the same, though near enough to start.",
                 "It starts by hand and then binds: force strips the softer thread, often that of the rail or tank."
             ),
-            _ => Apart(first, second, JointTrap.None, $"The threads differ: {threads}."),
+            _ => Apart(first, second, Joint.KnownTrap.None, $"The threads differ: {threads}."),
         };
     }
 
-    private static JointTrap NearTrap(FittingEnd first, FittingEnd second) =>
-        IsAmericanWithWhitworth(first, second) ? JointTrap.AmericanAndWhitworthPipe : JointTrap.NearlyTheSameThread;
+    private static Joint.KnownTrap NearTrap(FittingEnd first, FittingEnd second) =>
+        IsAmericanWithWhitworth(first, second)
+            ? Joint.KnownTrap.AmericanAndWhitworthPipe
+            : Joint.KnownTrap.NearlyTheSameThread;
 
     private static Joint OtherProfile(FittingEnd first, FittingEnd second, string threads) =>
         IsAmericanWithWhitworth(first, second)
             ? Leaks(
                 first,
                 second,
-                JointTrap.AmericanAndWhitworthPipe,
+                Joint.KnownTrap.AmericanAndWhitworthPipe,
                 $"The threads {threads} have one pitch, but flanks of 60 and of 55 degrees: they touch on lines and leave a spiral path."
             )
             : Leaks(
                 first,
                 second,
-                JointTrap.ParallelAndTaperPipe,
+                Joint.KnownTrap.ParallelAndTaperPipe,
                 $"One of the threads {threads} tapers and the other does not: it wedges on a turn or two before the face can press a washer, and the threads alone do not seal."
             );
 
@@ -153,74 +157,81 @@ internal static class JointRules
             );
         }
 
-        (FittingEnd male, FittingEnd female) = first.Gender == EndGender.Male ? (first, second) : (second, first);
+        (FittingEnd male, FittingEnd female) =
+            first.Gender == FittingEnd.EndGender.Male ? (first, second) : (second, first);
         string thread = first.Thread!.Designation;
         return (male.Form, female.Form) switch
         {
-            (EndForm.PipeTaper, EndForm.PipeTaperDryseal) or (EndForm.PipeTaperDryseal, EndForm.PipeTaper) => new(
+            (FittingEnd.EndForm.PipeTaper, FittingEnd.EndForm.PipeTaperDryseal)
+            or (FittingEnd.EndForm.PipeTaperDryseal, FittingEnd.EndForm.PipeTaper) => new(
                 first,
                 second,
-                JointVerdict.Seals,
-                JointTrap.DrysealAndPlainPipe,
+                Joint.Outcome.Seals,
+                Joint.KnownTrap.DrysealAndPlainPipe,
                 "Dryseal and plain taper pipe thread share diameter, pitch and taper, but only two dryseal threads crush into each other. With sealant they seal like two plain ones.",
-                [.. Care(EndForm.PipeTaper), "Not without sealant."]
+                [.. Care(FittingEnd.EndForm.PipeTaper), "Not without sealant."]
             ),
-            (EndForm.Flare37, EndForm.ORingBoss) => Leaks(
+            (FittingEnd.EndForm.Flare37, FittingEnd.EndForm.ORingBoss) => Leaks(
                 first,
                 second,
-                JointTrap.FlareInORingBoss,
+                Joint.KnownTrap.FlareInORingBoss,
                 $"Both threads are {thread}, so the flare screws into the boss and feels right. But the flare seals on a cone of 37 degrees, and the boss has no cone: it seals by an O-ring in its chamfer, and the flare carries no O-ring. Nothing seals but the threads, which do not.",
                 "An adapter from O-ring boss to male flare belongs between: it is one piece."
             ),
-            (EndForm.ORingBoss, EndForm.Flare37) => Leaks(
+            (FittingEnd.EndForm.ORingBoss, FittingEnd.EndForm.Flare37) => Leaks(
                 first,
                 second,
-                JointTrap.ORingStudInFlareNut,
+                Joint.KnownTrap.ORingStudInFlareNut,
                 $"Both threads are {thread}, so the nut runs onto the stud. But the nut's cone of 37 degrees finds no cone, and the stud's O-ring finds no chamfer: it is pinched at the rim of the nut."
             ),
-            (EndForm.Flare37, EndForm.Flare45) or (EndForm.Flare45, EndForm.Flare37) => Leaks(
+            (FittingEnd.EndForm.Flare37, FittingEnd.EndForm.Flare45)
+            or (FittingEnd.EndForm.Flare45, FittingEnd.EndForm.Flare37) => Leaks(
                 first,
                 second,
-                JointTrap.Flare37AndFlare45,
+                Joint.KnownTrap.Flare37AndFlare45,
                 $"Both threads are {thread}, but the cones stand at 37 and at 45 degrees: they touch on a thin ring, which leaks, or cracks the flare when it is tightened until it does not."
             ),
-            (EndForm.InvertedFlare, EndForm.BubbleFlare) or (EndForm.BubbleFlare, EndForm.InvertedFlare) => Leaks(
+            (FittingEnd.EndForm.InvertedFlare, FittingEnd.EndForm.BubbleFlare)
+            or (FittingEnd.EndForm.BubbleFlare, FittingEnd.EndForm.InvertedFlare) => Leaks(
                 first,
                 second,
-                JointTrap.InvertedAndBubbleFlare,
+                Joint.KnownTrap.InvertedAndBubbleFlare,
                 $"Both nuts are {thread}, but an inverted flare sits on a raised seat and a bubble flare in a hollow one: each meets the other's seat on an edge."
             ),
             _ => Leaks(
                 first,
                 second,
-                JointTrap.SameThreadOtherSeal,
+                Joint.KnownTrap.SameThreadOtherSeal,
                 $"Both threads are {thread}, but {male} seals {EndWords.Place(male.Form)}, and {female} seals {EndWords.Place(female.Form)}: neither finds its seat."
             ),
         };
     }
 
-    private static string[] Care(EndForm form) =>
+    private static string[] Care(FittingEnd.EndForm form) =>
         form switch
         {
-            EndForm.Flare37 or EndForm.Flare45 =>
+            FittingEnd.EndForm.Flare37 or FittingEnd.EndForm.Flare45 =>
             [
                 "Cones clean and without scratches; no sealant on a flare: it keeps the cones apart.",
             ],
-            EndForm.ORingBoss or EndForm.MetricORingPort =>
+            FittingEnd.EndForm.ORingBoss or FittingEnd.EndForm.MetricORingPort =>
             [
                 "Its O-ring must be there, whole, oiled and of a rubber that suits the fuel: ask the maker.",
             ],
-            EndForm.PipeTaper or EndForm.PipeTaperWhitworth =>
+            FittingEnd.EndForm.PipeTaper or FittingEnd.EndForm.PipeTaperWhitworth =>
             [
                 "Sealant that suits the fuel, none on the first thread; a taper splits a housing that is over-tightened.",
             ],
-            EndForm.PipeTaperDryseal => ["Once opened, a dryseal thread needs sealant."],
-            EndForm.Banjo => ["New washers each time, one on either side of the ring; faces flat and clean."],
-            EndForm.PipeParallelBonded =>
+            FittingEnd.EndForm.PipeTaperDryseal => ["Once opened, a dryseal thread needs sealant."],
+            FittingEnd.EndForm.Banjo =>
+            [
+                "New washers each time, one on either side of the ring; faces flat and clean.",
+            ],
+            FittingEnd.EndForm.PipeParallelBonded =>
             [
                 "A bonded washer of the right size, whose rubber suits the fuel: ask the maker.",
             ],
-            EndForm.InvertedFlare or EndForm.BubbleFlare =>
+            FittingEnd.EndForm.InvertedFlare or FittingEnd.EndForm.BubbleFlare =>
             [
                 "One kind of flare on the tube, the one that the seat is made for.",
             ],
@@ -229,29 +240,40 @@ internal static class JointRules
 
     private static bool IsAmericanWithWhitworth(FittingEnd first, FittingEnd second)
     {
-        (ThreadForm a, ThreadForm b) = (first.Thread!.Form, second.Thread!.Form);
-        return (a == ThreadForm.AmericanPipeTaper && IsWhitworth(b))
-            || (b == ThreadForm.AmericanPipeTaper && IsWhitworth(a));
+        (ScrewThread.Profile a, ScrewThread.Profile b) = (first.Thread!.Form, second.Thread!.Form);
+        return (a == ScrewThread.Profile.AmericanPipeTaper && IsWhitworth(b))
+            || (b == ScrewThread.Profile.AmericanPipeTaper && IsWhitworth(a));
 
-        static bool IsWhitworth(ThreadForm form) =>
-            form is ThreadForm.WhitworthPipeParallel or ThreadForm.WhitworthPipeTaper;
+        static bool IsWhitworth(ScrewThread.Profile form) =>
+            form is ScrewThread.Profile.WhitworthPipeParallel or ScrewThread.Profile.WhitworthPipeTaper;
     }
 
     private static Joint Tight(FittingEnd a, FittingEnd b, string reason, params string[] cautions) =>
-        new(a, b, JointVerdict.Seals, JointTrap.None, reason, [.. cautions]);
+        new(a, b, Joint.Outcome.Seals, Joint.KnownTrap.None, reason, [.. cautions]);
 
-    private static Joint Leaks(FittingEnd a, FittingEnd b, JointTrap trap, string reason, params string[] cautions) =>
+    private static Joint Leaks(
+        FittingEnd a,
+        FittingEnd b,
+        Joint.KnownTrap trap,
+        string reason,
+        params string[] cautions
+    ) =>
         new(
             a,
             b,
-            JointVerdict.ThreadsButDoesNotSeal,
+            Joint.Outcome.ThreadsButDoesNotSeal,
             trap,
             reason,
             [.. cautions, "It can hold for a while and then spray. Do not run it."]
         );
 
-    private static Joint Apart(FittingEnd a, FittingEnd b, JointTrap trap, string reason, params string[] cautions) =>
-        new(a, b, JointVerdict.DoesNotGoTogether, trap, reason, [.. cautions]);
+    private static Joint Apart(
+        FittingEnd a,
+        FittingEnd b,
+        Joint.KnownTrap trap,
+        string reason,
+        params string[] cautions
+    ) => new(a, b, Joint.Outcome.DoesNotGoTogether, trap, reason, [.. cautions]);
 
     private static string Capital(FittingEnd end)
     {

@@ -25,7 +25,7 @@ public static class Reducers
             name,
             bore,
             SiUnits.Ratio(MinorLoss.SuddenExpansion(Areas(bore, widerBore)).Value),
-            LossBasis.Published,
+            Fitting.LossBasis.Published,
             new DataSource("White-2003", "section 6.9, sudden expansion")
         );
 
@@ -41,7 +41,7 @@ public static class Reducers
             name,
             bore,
             SiUnits.Ratio(MinorLoss.SuddenContraction(Areas(bore, widerBore)).Value),
-            LossBasis.Published,
+            Fitting.LossBasis.Published,
             new DataSource("Rennels-Hudson-2012", "sharp-edged contraction")
         );
 
@@ -60,7 +60,7 @@ public static class Reducers
             SiUnits.Ratio(
                 BendLoss.GradualExpansion(new Real(AssumedFriction), Areas(bore, widerBore), Included(included)).Value
             ),
-            LossBasis.Estimate,
+            Fitting.LossBasis.Estimate,
             new DataSource("Rennels-Hudson-2012", "conical expansion, with a friction factor of 0.025 assumed")
         );
 
@@ -79,7 +79,7 @@ public static class Reducers
             SiUnits.Ratio(
                 BendLoss.GradualContraction(new Real(AssumedFriction), Areas(bore, widerBore), Included(included)).Value
             ),
-            LossBasis.Estimate,
+            Fitting.LossBasis.Estimate,
             new DataSource("Rennels-Hudson-2012", "conical contraction, with a friction factor of 0.025 assumed")
         );
 

@@ -4,7 +4,7 @@ namespace FuelMath;
 
 /// <summary>A screw thread: profile, major diameter and pitch.</summary>
 /// <remarks>Two are equal when all their properties are.</remarks>
-public sealed class ScrewThread : IEquatable<ScrewThread>
+public sealed partial class ScrewThread : IEquatable<ScrewThread>
 {
     // Our own rule, on the safe side: 3/8-24 starts in M10x1 (which differ by 5 % and 6 %) and strips it. Conversely,
     // M10x1 does not enter the hole of 3/8-24.
@@ -28,7 +28,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     /// <param name="pitch">Pitch; greater than zero and less than a third of the diameter.</param>
     /// <exception cref="ArgumentException">The designation is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public ScrewThread(string designation, ThreadForm form, Length majorDiameter, Length pitch)
+    public ScrewThread(string designation, Profile form, Length majorDiameter, Length pitch)
     {
         Designation = Guard.Name(designation);
         Form = Guard.Known(form);
@@ -46,7 +46,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     public string Designation { get; }
 
     /// <summary>Its profile.</summary>
-    public ThreadForm Form { get; }
+    public Profile Form { get; }
 
     /// <summary>Major diameter.</summary>
     public Length MajorDiameter { get; }
@@ -55,7 +55,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     public Length Pitch { get; }
 
     /// <summary>Whether its diameter tapers.</summary>
-    public bool IsTapered => Form is ThreadForm.AmericanPipeTaper or ThreadForm.WhitworthPipeTaper;
+    public bool IsTapered => Form is Profile.AmericanPipeTaper or Profile.WhitworthPipeTaper;
 
     /// <summary>A metric thread, designated by its dimensions: M10x1.</summary>
     /// <param name="majorDiameter">Major diameter; greater than zero.</param>
@@ -65,7 +65,7 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     public static ScrewThread Metric(Length majorDiameter, Length pitch) =>
         new(
             FormattableString.Invariant($"M{majorDiameter.InSi() * 1e3:0.###}x{pitch.InSi() * 1e3:0.###}"),
-            ThreadForm.Metric,
+            Profile.Metric,
             majorDiameter,
             pitch
         );
@@ -76,17 +76,17 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     /// The fit. It depends on the direction: a thread too large for a hole does not start, a smaller one may.
     /// </returns>
     /// <exception cref="ArgumentNullException"><paramref name="inside"/> is null.</exception>
-    public ThreadFit FitInto(ScrewThread inside)
+    public Fit FitInto(ScrewThread inside)
     {
         ArgumentNullException.ThrowIfNull(inside);
         double diameters = Apart(diameter, inside.diameter);
         double pitches = Apart(pitch, inside.pitch);
         bool enters = diameter <= inside.diameter * (1 + (IsTapered ? TaperedTip : SameDiameter));
-        return pitches <= SamePitch && Form == inside.Form && diameters <= SameDiameter ? ThreadFit.Same
+        return pitches <= SamePitch && Form == inside.Form && diameters <= SameDiameter ? Fit.Same
             : pitches <= SamePitch && IsPipe(Form) && IsPipe(inside.Form) && diameters <= PipeDiameter
-                ? ThreadFit.SameSizeOtherForm
-            : enters && pitches <= NearPitch && diameters <= NearDiameter ? ThreadFit.StartsThenBinds
-            : ThreadFit.Different;
+                ? Fit.SameSizeOtherForm
+            : enters && pitches <= NearPitch && diameters <= NearDiameter ? Fit.StartsThenBinds
+            : Fit.Different;
     }
 
     /// <inheritdoc />
@@ -107,8 +107,8 @@ public sealed class ScrewThread : IEquatable<ScrewThread>
     /// <returns>The designation.</returns>
     public override string ToString() => Designation;
 
-    private static bool IsPipe(ThreadForm form) =>
-        form is ThreadForm.AmericanPipeTaper or ThreadForm.WhitworthPipeParallel or ThreadForm.WhitworthPipeTaper;
+    private static bool IsPipe(Profile form) =>
+        form is Profile.AmericanPipeTaper or Profile.WhitworthPipeParallel or Profile.WhitworthPipeTaper;
 
     private static double Apart(double a, double b) => Math.Abs(a - b) / Math.Max(a, b);
 }

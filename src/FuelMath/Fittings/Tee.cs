@@ -15,7 +15,7 @@ namespace FuelMath;
 /// the safe side. Between 60 and 75 degrees the published formulas are discontinuous.
 /// </para>
 /// </remarks>
-public sealed class Tee
+public sealed partial class Tee
 {
     private const double NarrowestDegrees = 30;
     private const double WidestDegrees = 90;
@@ -74,7 +74,7 @@ public sealed class Tee
     /// <param name="branchShare">Flow of the branch over combined flow; 0 to 1.</param>
     /// <returns>The coefficient; negative where the other stream raises the pressure.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public Ratio CoefficientAt(TeePath path, Ratio branchShare)
+    public Ratio CoefficientAt(Path path, Ratio branchShare)
     {
         Guard.Known(path);
         double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
@@ -88,11 +88,11 @@ public sealed class Tee
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value is outside its range, the leg carries no flow, or the coefficient is negative there.
     /// </exception>
-    public Fitting ToFitting(TeePath path, Ratio branchShare)
+    public Fitting ToFitting(Path path, Ratio branchShare)
     {
         Guard.Known(path);
         double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
-        bool branch = path is TeePath.DividingBranch or TeePath.CombiningBranch;
+        bool branch = path is Path.DividingBranch or Path.CombiningBranch;
         double legShare = branch ? share : 1 - share;
         if (legShare <= 0)
         {
@@ -117,21 +117,27 @@ public sealed class Tee
         double ofLeg =
             MinorLoss.CarriedCoefficient(new Real(combined), new Real(bore), new Real(legBore)).Value
             / (legShare * legShare);
-        return new($"{Name}, {path}", branch ? BranchBore : Bore, SiUnits.Ratio(ofLeg), LossBasis.Published, Book);
+        return new(
+            $"{Name}, {path}",
+            branch ? BranchBore : Bore,
+            SiUnits.Ratio(ofLeg),
+            Fitting.LossBasis.Published,
+            Book
+        );
     }
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Name}: {Bore}, branch {BranchBore} at {BranchAngle}");
 
-    private double Combined(TeePath path, double share)
+    private double Combined(Path path, double share)
     {
         Real q = new(share);
         Real a = new(areaRatio);
         Real coefficient = path switch
         {
-            TeePath.DividingRun => TeeLoss.DividingRun(q, a),
-            TeePath.DividingBranch => TeeLoss.DividingBranch(q, a, degrees),
-            TeePath.CombiningRun => TeeLoss.CombiningRun(q, a, degrees),
+            Path.DividingRun => TeeLoss.DividingRun(q, a),
+            Path.DividingBranch => TeeLoss.DividingBranch(q, a, degrees),
+            Path.CombiningRun => TeeLoss.CombiningRun(q, a, degrees),
             _ => TeeLoss.CombiningBranch(q, a, degrees),
         };
         return coefficient.Value;

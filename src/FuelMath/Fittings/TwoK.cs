@@ -9,7 +9,7 @@ namespace FuelMath;
 /// extrapolates data of pipes of one inch and more to smaller bores: an upper estimate there. Source: [Hooper-1981]
 /// table of constants.
 /// </remarks>
-public static class TwoK
+public static partial class TwoK
 {
     private static readonly Length LeastCoveredBore = SiUnits.Length(0.0254);
 
@@ -21,22 +21,24 @@ public static class TwoK
     /// <returns>The fitting, an estimate below a bore of one inch.</returns>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static Fitting At(string name, TwoKShape shape, Length bore, Ratio reynolds)
+    public static Fitting At(string name, Shape shape, Length bore, Ratio reynolds)
     {
         double d = Guard.Positive(bore, bore.InSi());
         double re = Guard.Positive(reynolds, reynolds.InSi());
         (double first, double second) = Guard.Known(shape) switch
         {
-            TwoKShape.Elbow90Screwed => (800, 0.40),
-            TwoKShape.Elbow90Flanged => (800, 0.25),
-            TwoKShape.Elbow45 => (500, 0.20),
+            Shape.Elbow90Screwed => (800, 0.40),
+            Shape.Elbow90Flanged => (800, 0.25),
+            Shape.Elbow45 => (500, 0.20),
             _ => (200.0, 0.10),
         };
         return new(
             name,
             bore,
             SiUnits.Ratio(BendLoss.TwoConstants(new Real(first), new Real(second), new Real(re), new Real(d)).Value),
-            d < LeastCoveredBore.InSi() * (1 - Guard.EdgeTolerance) ? LossBasis.Estimate : LossBasis.Published,
+            d < LeastCoveredBore.InSi() * (1 - Guard.EdgeTolerance)
+                ? Fitting.LossBasis.Estimate
+                : Fitting.LossBasis.Published,
             new DataSource("Hooper-1981", $"table of constants, {shape}")
         );
     }

@@ -14,7 +14,7 @@ internal static class AlcoholTableEntries
             default(MixedVolumeFormula),
             "AlcoholTable.MixedVolume",
             "The volume of ethanol and water mixed",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.SmallVolume.Within(1e-9, 1000).Given("ethanolVolume", "Ve", "volume of ethanol", 1e-5, 0.01),
                 K.SmallVolume.Within(1e-9, 1000).Given("waterVolume", "Vw", "volume of water", 1e-5, 0.01),
@@ -44,7 +44,7 @@ internal static class AlcoholTableEntries
             default(DensityFormula),
             "AlcoholTable.Density",
             "The density of ethanol and water",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.Fraction.Given("ethanolMassFraction", "wE", "mass fraction of ethanol", 0.001, 1),
                 K.Celsius.Within(-20, 40).Given("temperatureCelsius", Symbols.Temperature, 0.5, 40),

@@ -15,7 +15,7 @@ internal static class BendLossEntries
             default(RoundedBendFormula),
             "BendLoss.RoundedBend",
             "The loss coefficient of a rounded bend",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Number.Within(0.008, 0.1).Given("frictionFactor", Symbols.FrictionFactor, 0.008, 0.1),
                 K.Angle.Given("angle", "a", "angle that the flow is turned by", 0.1, 3.1),
@@ -46,7 +46,7 @@ internal static class BendLossEntries
             default(MiterBendFormula),
             "BendLoss.MiterBend",
             "The loss coefficient of a bend with a sharp inner corner",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K
                     .Number.Within(0, 0.9659258262890683)
@@ -82,7 +82,7 @@ internal static class BendLossEntries
             default(TwoConstantsFormula),
             "BendLoss.TwoConstants",
             "The loss coefficient of a fitting by two constants, laminar flow included",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K
                     .Number.Within(0, 1e6)
@@ -117,13 +117,13 @@ internal static class BendLossEntries
             default(GradualContractionFormula),
             "BendLoss.GradualContraction",
             "The loss coefficient of a conical contraction, for the smaller bore",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Number.Within(0.001, 1).Given("frictionFactor", Symbols.FrictionFactor, 0.008, 0.1),
                 K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.01, 0.99),
             ],
             [],
-            [new FormulaConstant("included", "rad", GradualContractionFormula.Included)],
+            [new FormulaInfo.Constant("included", "rad", GradualContractionFormula.Included)],
             K.Number.Gives(Symbols.LossCoefficient),
             [BendLoss.GradualContractionSource],
             new(
@@ -148,13 +148,13 @@ internal static class BendLossEntries
             default(GradualExpansionFormula),
             "BendLoss.GradualExpansion",
             "The loss coefficient of a conical expansion, for the smaller bore",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Number.Within(0.001, 1).Given("frictionFactor", Symbols.FrictionFactor, 0.008, 0.1),
                 K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.26, 0.99),
             ],
             [],
-            [new FormulaConstant("included", "rad", GradualExpansionFormula.Included)],
+            [new FormulaInfo.Constant("included", "rad", GradualExpansionFormula.Included)],
             K.Number.Gives(Symbols.LossCoefficient),
             [BendLoss.GradualExpansionSource],
             new(

@@ -15,7 +15,7 @@ internal static class BypassValveEntries
             default(HeldPressureFormula),
             "BypassValve.HeldPressure",
             "The pressure that a bypass regulator holds",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.Force.Given("springForce", "F", "spring force where the valve just opens", 10, 500),
                 K.GaugePressure.Given(
@@ -31,7 +31,7 @@ internal static class BypassValveEntries
                 K.PressureSlope.Given("slope", "s", "rise of the held pressure with bypassed flow", 1e8, 1e9),
                 K.VolumeFlow.Given("bypassedFlow", Symbols.VolumeFlow, 0, 0.0001),
             ],
-            [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
+            [FormulaInfo.Bound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.GaugePressure.Gives(BypassValve.HeldPressureResult),
             [BypassValve.HeldPressureSource, new DataSource("Common-practice", "the linear slope")],
@@ -55,7 +55,7 @@ internal static class BypassValveEntries
             default(SpringForceFormula),
             "BypassValve.SpringForce",
             "The spring force behind the set point of a bypass regulator",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.DifferentialPressure.Given(
                     "setDifference",
@@ -69,7 +69,7 @@ internal static class BypassValveEntries
                 K.Area.Given("diaphragmArea", "Ad", "effective area of the diaphragm", 0.0005, 0.003),
                 K.Area.Given("seatArea", "As", "area of the seat", 1e-5, 0.0001),
             ],
-            [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
+            [FormulaInfo.Bound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.Force.Gives(BypassValve.SpringForceResult),
             [BypassValve.SpringForceSource],
@@ -93,7 +93,7 @@ internal static class BypassValveEntries
             default(FullyOpenCoefficientFormula),
             "BypassValve.FullyOpenCoefficient",
             "The coefficient of a fully open regulator from one reading",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.DifferentialPressure.Given("loss", "dp", "pressure lost", 1000, 100000),
                 K.Density.Given("density", Symbols.Density, 600, 1000),
@@ -123,7 +123,7 @@ internal static class BypassValveEntries
             default(FullyOpenLossFormula),
             "BypassValve.FullyOpenLoss",
             "The pressure lost in a fully open regulator",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.PerFourthPower.Given("coefficient", "k", "loss over density and the square of flow", 1e9, 1e11),
                 K.Density.Given("density", Symbols.Density, 600, 1000),
@@ -153,7 +153,7 @@ internal static class BypassValveEntries
             default(FullyOpenFlowFormula),
             "BypassValve.FullyOpenFlow",
             "The flow at which a regulating valve reaches its stop",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.DifferentialPressure.Given("margin", "dpm", "pressure to spare at no flow", 0, 500000),
                 K

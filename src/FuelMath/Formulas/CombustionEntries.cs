@@ -15,7 +15,7 @@ internal static class CombustionEntries
             default(OxygenDemandFormula),
             "Combustion.OxygenDemand",
             "The oxygen that burns a fuel completely",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Fraction.Given("carbon", "wC", "mass fraction of carbon", 0, 1),
                 K.Fraction.Given("hydrogen", "wH", "mass fraction of hydrogen", 0, 1),
@@ -46,7 +46,7 @@ internal static class CombustionEntries
             default(StoichiometricAirFuelRatioFormula),
             "Combustion.StoichiometricAirFuelRatio",
             "The stoichiometric air-fuel ratio of a fuel",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Fraction.Given("carbonMassFraction", "wC", "mass fraction of carbon", 0.3, 0.9),
                 K.Fraction.Given("hydrogenMassFraction", "wH", "mass fraction of hydrogen", 0.1, 0.25),
@@ -79,7 +79,7 @@ internal static class CombustionEntries
             default(LambdaFormula),
             "Combustion.Lambda",
             "Lambda from air and fuel",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Mass.Given("airMass", Symbols.AirMass, 1e-5, 0.001),
                 K.Mass.Within(1e-12, 1000).Given("fuelMass", Symbols.FuelMass, 1e-6, 0.0001),
@@ -109,7 +109,7 @@ internal static class CombustionEntries
             default(EquivalenceRatioFormula),
             "Combustion.EquivalenceRatio",
             "The equivalence ratio of a mixture",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Number.Within(0.01, 10000).Given("airFuelRatio", Symbols.AirFuelRatio, 1, 40),
                 K.Number.Within(0.1, 100).Given("stoichiometricRatio", Symbols.StoichiometricRatio, 5, 35),
@@ -133,7 +133,7 @@ internal static class CombustionEntries
             default(AirFuelRatioFromScaleFormula),
             "Combustion.AirFuelRatioFromScale",
             "The air-fuel ratio behind a display that shows lambda times a fixed ratio",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Number.Within(0, 10000).Given("reading", "r", "ratio on the display", 8, 25),
                 K

@@ -15,7 +15,7 @@ internal static class CombustionMixingEntries
             default(BlendByMassFormula),
             "Combustion.BlendByMass",
             "A property per mass of a blend of two, by mass",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("firstMassFraction", "w1", "mass fraction of the first", 0, 1),
                 K.Number.Within(-1e12, 1e12).Given("first", "q1", "property of the first, per mass", 6, 16),
@@ -45,7 +45,7 @@ internal static class CombustionMixingEntries
             default(MassFractionFormula),
             "Combustion.MassFraction",
             "The mass fraction that a volume fraction makes",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("firstVolumeFraction", "x1", "volume fraction of the first", 0, 1),
                 K.Density.Given("firstDensity", "rho1", "density of the first", 600, 1000),
@@ -75,7 +75,7 @@ internal static class CombustionMixingEntries
             default(FuelFractionFormula),
             "Combustion.FuelFraction",
             "The fuel's part of a mixture by mass",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [K.Number.Within(0.01, 10000).Given("airFuelRatio", Symbols.AirFuelRatio, 1, 40)],
             [],
             [],
@@ -96,7 +96,7 @@ internal static class CombustionMixingEntries
             default(AirFuelRatioFromFuelFractionFormula),
             "Combustion.AirFuelRatioFromFuelFraction",
             "The air-fuel ratio from the fuel's part of a mixture",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [K.Fraction.Within(0.0001, 1).Given("fuelFraction", Symbols.FuelFraction, 0.01, 0.9)],
             [],
             [],
@@ -117,7 +117,7 @@ internal static class CombustionMixingEntries
             default(MeanByVolumeFormula),
             "Combustion.MeanByVolume",
             "A property per mass of a blend of two, by volume",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("firstVolumeFraction", "x1", "volume fraction of the first", 0.1, 0.9),
                 K

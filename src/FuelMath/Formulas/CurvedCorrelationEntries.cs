@@ -23,7 +23,7 @@ internal static class CurvedCorrelationEntries
             default(DeanNumberFormula),
             "CurvedFriction.DeanNumber",
             "The Dean number of a bent pipe",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(0, 1e8).Given("reynolds", "Re", "Reynolds number", 1, 100000),
                 K
@@ -60,7 +60,7 @@ internal static class CurvedCorrelationEntries
             default(WhiteLaminarRatioFormula),
             "CurvedFriction.WhiteLaminarRatio",
             "The laminar friction factor of a bent pipe over that of a straight one, after White",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [K.Number.Within(0, 2000).Given("dean", "De", "Dean number", 12, 2000)],
             [],
             [],
@@ -86,7 +86,7 @@ internal static class CurvedCorrelationEntries
             default(MoriNakayamaLaminarRatioFormula),
             "CurvedFriction.MoriNakayamaLaminarRatio",
             "The laminar friction factor of a bent pipe over that of a straight one, after Mori and Nakayama",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [K.Number.Within(42.4, 2000).Given("dean", "De", "Dean number", 43, 2000)],
             [],
             [],
@@ -112,7 +112,7 @@ internal static class CurvedCorrelationEntries
             default(SchmidtLaminarRatioFormula),
             "CurvedFriction.SchmidtLaminarRatio",
             "The laminar friction factor of a bent pipe over that of a straight one, after Schmidt",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(100, 20000).Given("reynolds", "Re", "Reynolds number", 100, 5000),
                 K.Number.Within(0.01, 0.2).Given("curvature", "c", "bore over the diameter of the curve", 0.01, 0.2),
@@ -144,7 +144,7 @@ internal static class CurvedCorrelationEntries
             default(ItoCriticalReynoldsFormula),
             "CurvedFriction.ItoCriticalReynolds",
             "The Reynolds number up to which flow stays laminar in a bent pipe",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K
                     .Number.Within(1 / 860.0, 1 / 7.0)
@@ -180,7 +180,7 @@ internal static class CurvedCorrelationEntries
             default(ItoTurbulentFactorFormula),
             "CurvedFriction.ItoTurbulentFactor",
             "The turbulent friction factor of a smooth bent pipe, after Ito",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(1000, 1e8).Given("reynolds", "Re", "Reynolds number", 4000, 80000),
                 K
@@ -194,8 +194,8 @@ internal static class CurvedCorrelationEntries
                     ),
             ],
             [
-                FormulaBound.AtMost("reynolds", 300, [], ["curvature", "curvature"]),
-                FormulaBound.AtLeast("reynolds", 0.034, [], ["curvature", "curvature"]),
+                FormulaInfo.Bound.AtMost("reynolds", 300, [], ["curvature", "curvature"]),
+                FormulaInfo.Bound.AtLeast("reynolds", 0.034, [], ["curvature", "curvature"]),
             ],
             [],
             K.Number.Gives(CurvedFriction.ItoTurbulentFactorResult),
@@ -223,7 +223,7 @@ internal static class CurvedCorrelationEntries
             default(ItoTurbulentAdditionFormula),
             "CurvedFriction.ItoTurbulentAddition",
             "What a bend adds to the turbulent friction factor, after Ito",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K
                     .Number.Within(1 / 648.0, 1 / 16.4)

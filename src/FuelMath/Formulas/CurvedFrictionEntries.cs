@@ -14,7 +14,7 @@ internal static class CurvedFrictionEntries
             default(FactorFormula),
             "CurvedFriction.Factor",
             "The friction factor of a bent pipe in any regime",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(0.001, 1e8).Given("reynolds", "Re", "Reynolds number", 10000, 80000),
                 K.Number.Within(0, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 0, 0.05),
@@ -28,7 +28,7 @@ internal static class CurvedFrictionEntries
                         0.06097560975609757
                     ),
             ],
-            [FormulaBound.AtMost("reynolds", 300, [], ["curvature", "curvature"])],
+            [FormulaInfo.Bound.AtMost("reynolds", 300, [], ["curvature", "curvature"])],
             [],
             K.Number.Gives(CurvedFriction.FactorStep),
             [
@@ -59,7 +59,7 @@ internal static class CurvedFrictionEntries
             default(PressureLossFormula),
             "CurvedFriction.PressureLoss",
             "The pressure lost to friction in a coiled hose",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Speed.Within(-1000, 1000).Given("velocity", "v", "mean velocity", 4, 6),
                 K.Length.Given("bore", Symbols.Bore, 0.008, 0.01),
@@ -70,10 +70,10 @@ internal static class CurvedFrictionEntries
                 K.DynamicViscosity.Given("dynamicViscosity", Symbols.DynamicViscosity, 0.0004, 0.0006),
             ],
             [
-                FormulaBound.AtMost("roughness", 0.05, ["bore"], []),
-                FormulaBound.AtLeast("coilDiameter", 16.4, ["bore"], []),
-                FormulaBound.AtMost("coilDiameter", 300, ["bore"], []),
-                FormulaBound.AtMost(
+                FormulaInfo.Bound.AtMost("roughness", 0.05, ["bore"], []),
+                FormulaInfo.Bound.AtLeast("coilDiameter", 16.4, ["bore"], []),
+                FormulaInfo.Bound.AtMost("coilDiameter", 300, ["bore"], []),
+                FormulaInfo.Bound.AtMost(
                     "velocity",
                     300,
                     ["dynamicViscosity", "coilDiameter", "coilDiameter"],

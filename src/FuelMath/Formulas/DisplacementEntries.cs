@@ -14,7 +14,7 @@ internal static class DisplacementEntries
             default(CylinderFormula),
             "Displacement.Cylinder",
             "The swept volume of a cylinder",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [K.Length.Given("bore", Symbols.Bore, 0.03, 0.12), K.Length.Given("stroke", "S", "stroke", 0.03, 0.12)],
             [],
             [],
@@ -40,7 +40,7 @@ internal static class DisplacementEntries
             default(RotorChamberFormula),
             "Displacement.RotorChamber",
             "The swept volume of one chamber of a three-sided rotor",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Length.Given("eccentricity", "e", "eccentricity of the shaft", 0.01, 0.02),
                 K.Length.Given("generatingRadius", "R", "generating radius", 0.08, 0.12),

@@ -15,7 +15,7 @@ internal static class EngineAirEntries
             default(AirDensityFormula),
             "EngineAir.AirDensity",
             "The density of dry air",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.AbsolutePressure.Given("absolutePressure", "p", "absolute pressure", 20000, 400000),
                 K.Temperature.Given("temperature", Symbols.AbsoluteTemperature, 230, 400),
@@ -39,7 +39,7 @@ internal static class EngineAirEntries
             default(AirMassPerEventFormula),
             "EngineAir.AirMassPerEvent",
             "The air mass of one intake event",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.ChamberVolume.Given("displacementPerEvent", "Vd", "displacement that one event fills", 5e-5, 0.001),
                 K.Fraction.Within(0, 5).Given("volumetricEfficiency", "ve", "volumetric efficiency", 0.2, 1.2),
@@ -69,7 +69,7 @@ internal static class EngineAirEntries
             default(FuelMassFormula),
             "EngineAir.FuelMass",
             "The fuel mass for an air mass and a lambda",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Mass.Given("airMass", Symbols.AirMass, 1e-5, 0.003),
                 K.Number.Within(0.1, 100).Given("stoichiometricRatio", Symbols.StoichiometricRatio, 6, 16),
@@ -99,7 +99,7 @@ internal static class EngineAirEntries
             default(EventsPerSecondFormula),
             "EngineAir.EventsPerSecond",
             "The events per second at a shaft speed",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.RotationalSpeed.Given("speedRadPerSecond", "omega", "shaft speed", 20, 1500),
                 K
@@ -125,7 +125,7 @@ internal static class EngineAirEntries
             default(FuelFlowFromPowerFormula),
             "EngineAir.FuelFlowFromPower",
             "The fuel flow that a power asks for",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Power.Given("power", "P", "brake power", 1000, 1e6),
                 K.Consumption.Given(
@@ -163,7 +163,7 @@ internal static class EngineAirEntries
             default(HarmonicMeanLambdaFormula),
             "EngineAir.HarmonicMeanLambda",
             "The lambda that one sensor sees behind four chambers with equal air",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Number.Within(0.01, 100).Given("firstLambda", "lambda1", "lambda of the first chamber", 0.5, 1.5),
                 K.Number.Within(0.01, 100).Given("secondLambda", "lambda2", "lambda of the second chamber", 0.5, 1.5),

@@ -15,7 +15,7 @@ internal static class FiltrationEntries
             default(EfficiencyFormula),
             "Filtration.Efficiency",
             "The efficiency of a filter from its beta ratio",
-            FormulaTopic.Filters,
+            FormulaInfo.FormulaTopic.Filters,
             [K.Number.Within(1, 1e9).Given("betaRatio", "beta", "beta ratio", 1, 5000)],
             [],
             [],
@@ -36,7 +36,7 @@ internal static class FiltrationEntries
             default(BetaRatioFormula),
             "Filtration.BetaRatio",
             "The beta ratio of a filter from its efficiency",
-            FormulaTopic.Filters,
+            FormulaInfo.FormulaTopic.Filters,
             [K.Fraction.Within(0, 0.999999999).Given("efficiency", "E", "share of particles held back", 0, 0.999)],
             [],
             [],
@@ -57,7 +57,7 @@ internal static class FiltrationEntries
             default(InSeriesFormula),
             "Filtration.InSeries",
             "The beta ratio of two filters one behind the other",
-            FormulaTopic.Filters,
+            FormulaInfo.FormulaTopic.Filters,
             [
                 K.Number.Within(1, 1e9).Given("first", "beta1", "beta ratio of the first", 1, 5000),
                 K
@@ -83,7 +83,7 @@ internal static class FiltrationEntries
             default(AddedCoefficientFormula),
             "Filtration.AddedCoefficient",
             "What a loaded element adds to the linear coefficient of a filter",
-            FormulaTopic.Filters,
+            FormulaInfo.FormulaTopic.Filters,
             [
                 K.DifferentialPressure.Given(
                     "addedLoss",

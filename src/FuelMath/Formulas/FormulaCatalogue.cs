@@ -96,5 +96,6 @@ public static class FormulaCatalogue
     /// <summary>Gives the formulas of a topic.</summary>
     /// <param name="topic">The topic.</param>
     /// <returns>Its formulas, in the order of <see cref="All"/>.</returns>
-    public static ImmutableArray<FormulaInfo> About(FormulaTopic topic) => [.. All.Where(f => f.Topic == topic)];
+    public static ImmutableArray<FormulaInfo> About(FormulaInfo.FormulaTopic topic) =>
+        [.. All.Where(f => f.Topic == topic)];
 }

@@ -49,7 +49,7 @@ internal static class FormulaCatalogueJson
         json.WriteString("summary", formula.Summary);
         json.WriteString("topic", formula.Topic.ToString());
         json.WriteStartArray("arguments");
-        foreach (FormulaArgument argument in formula.Arguments)
+        foreach (FormulaInfo.Argument argument in formula.Arguments)
         {
             json.WriteStartObject();
             json.WriteString("name", argument.Name);
@@ -63,14 +63,14 @@ internal static class FormulaCatalogueJson
 
         json.WriteEndArray();
         json.WriteStartArray("bounds");
-        foreach (FormulaBound bound in formula.Bounds)
+        foreach (FormulaInfo.Bound bound in formula.Bounds)
         {
             json.WriteStringValue(bound.ToString());
         }
 
         json.WriteEndArray();
         json.WriteStartArray("constants");
-        foreach (FormulaConstant constant in formula.Constants)
+        foreach (FormulaInfo.Constant constant in formula.Constants)
         {
             json.WriteStartObject();
             json.WriteString("name", constant.Name);
@@ -94,7 +94,7 @@ internal static class FormulaCatalogueJson
         json.WriteEndObject();
     }
 
-    private static void Example(Utf8JsonWriter json, FormulaExample example)
+    private static void Example(Utf8JsonWriter json, FormulaInfo.CheckedExample example)
     {
         json.WriteStartObject("example");
         json.WriteStartArray("arguments");

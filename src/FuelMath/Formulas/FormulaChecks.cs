@@ -23,7 +23,7 @@ internal sealed class FormulaChecks
     }
 
     /// <summary>Fills in the SI numbers, or says what is refused.</summary>
-    internal FormulaRefusal? Read(FormulaUnits units, ReadOnlySpan<double> arguments, Span<double> si)
+    internal FormulaRefusal? Read(FormulaInfo.CallUnits units, ReadOnlySpan<double> arguments, Span<double> si)
     {
         if (arguments.Length != formula.Arguments.Length)
         {
@@ -33,7 +33,7 @@ internal sealed class FormulaChecks
         for (int i = 0; i < si.Length; i++)
         {
             ref readonly Range range = ref ranges[i];
-            double value = units == FormulaUnits.Si ? arguments[i] : range.ToSi(arguments[i]);
+            double value = units == FormulaInfo.CallUnits.Si ? arguments[i] : range.ToSi(arguments[i]);
             if (!(value >= range.Least && value <= range.Greatest))
             {
                 return FormulaRefusal.Range(formula, formula.Arguments[i], value, units);
@@ -65,7 +65,7 @@ internal sealed class FormulaChecks
     internal bool Admits(ReadOnlySpan<double> si)
     {
         Span<double> inside = si.Length <= OnTheStack ? stackalloc double[si.Length] : new double[si.Length];
-        return Read(FormulaUnits.Si, si, inside) is null;
+        return Read(FormulaInfo.CallUnits.Si, si, inside) is null;
     }
 
     /// <summary>Takes an argument of several rows: those that a call would take, brought into the range, and which they are.</summary>
@@ -119,7 +119,7 @@ internal sealed class FormulaChecks
     private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];
 
     /// <summary>The range of an argument as a call needs it, contiguous in memory.</summary>
-    private readonly struct Range(FormulaArgument argument)
+    private readonly struct Range(FormulaInfo.Argument argument)
     {
         private readonly double numerator = argument.Quantity.Customary.Numerator;
         private readonly double denominator = argument.Quantity.Customary.Denominator;
@@ -136,9 +136,9 @@ internal sealed class FormulaChecks
         internal double ToSi(double number) => (number + offset) * numerator / denominator;
     }
 
-    private sealed class Limit(FormulaBound bound, int argument, int[] times, int[] dividedBy)
+    private sealed class Limit(FormulaInfo.Bound bound, int argument, int[] times, int[] dividedBy)
     {
-        internal FormulaBound Bound => bound;
+        internal FormulaInfo.Bound Bound => bound;
 
         internal int Argument => argument;
 

@@ -10,7 +10,7 @@ namespace FuelMath.Formulas;
 /// for numbers that come from people: it takes SI or customary units and refuses what lies outside a range.</para>
 /// <para>The formulas of this library are listed in <see cref="FormulaCatalogue"/>.</para>
 /// </remarks>
-public sealed class FormulaInfo
+public sealed partial class FormulaInfo
 {
     private const int OnTheStack = FormulaChecks.OnTheStack;
 
@@ -19,12 +19,12 @@ public sealed class FormulaInfo
         string name,
         string summary,
         FormulaTopic topic,
-        ImmutableArray<FormulaArgument> arguments,
-        ImmutableArray<FormulaBound> bounds,
-        ImmutableArray<FormulaConstant> constants,
+        ImmutableArray<Argument> arguments,
+        ImmutableArray<Bound> bounds,
+        ImmutableArray<Constant> constants,
         FormulaQuantity result,
         ImmutableArray<DataSource> sources,
-        FormulaExample example
+        CheckedExample example
     )
     {
         Reading = reading;
@@ -50,13 +50,13 @@ public sealed class FormulaInfo
     public FormulaTopic Topic { get; }
 
     /// <summary>The arguments in the order of a call.</summary>
-    public ImmutableArray<FormulaArgument> Arguments { get; }
+    public ImmutableArray<Argument> Arguments { get; }
 
     /// <summary>Ranges that depend on other arguments.</summary>
-    public ImmutableArray<FormulaBound> Bounds { get; }
+    public ImmutableArray<Bound> Bounds { get; }
 
     /// <summary>What is fixed inside.</summary>
-    public ImmutableArray<FormulaConstant> Constants { get; }
+    public ImmutableArray<Constant> Constants { get; }
 
     /// <summary>What it gives.</summary>
     public FormulaQuantity Result { get; }
@@ -65,7 +65,7 @@ public sealed class FormulaInfo
     public ImmutableArray<DataSource> Sources { get; }
 
     /// <summary>A case whose result is known from outside this library.</summary>
-    public FormulaExample Example { get; }
+    public CheckedExample Example { get; }
 
     internal FormulaChecks Checks { get; }
 
@@ -93,12 +93,12 @@ public sealed class FormulaInfo
         string name,
         string summary,
         FormulaTopic topic,
-        ImmutableArray<FormulaArgument> arguments,
-        ImmutableArray<FormulaBound> bounds,
-        ImmutableArray<FormulaConstant> constants,
+        ImmutableArray<Argument> arguments,
+        ImmutableArray<Bound> bounds,
+        ImmutableArray<Constant> constants,
         FormulaQuantity result,
         ImmutableArray<DataSource> sources,
-        FormulaExample example
+        CheckedExample example
     )
         where TFormula : struct, IFormula
     {
@@ -150,7 +150,7 @@ public sealed class FormulaInfo
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <returns>The result.</returns>
     /// <exception cref="FormulaRefusedException">The count is wrong, an argument is outside its range, or there is no finite result.</exception>
-    public double Calculate(FormulaUnits units, params ReadOnlySpan<double> arguments) =>
+    public double Calculate(CallUnits units, params ReadOnlySpan<double> arguments) =>
         TryCalculate(units, arguments, out double value, out FormulaRefusal? refusal)
             ? value
             : throw new FormulaRefusedException(refusal!);
@@ -162,7 +162,7 @@ public sealed class FormulaInfo
     /// <param name="refusal">Why the call is refused; null when it is not.</param>
     /// <returns>Whether there is a result.</returns>
     public bool TryCalculate(
-        FormulaUnits units,
+        CallUnits units,
         ReadOnlySpan<double> arguments,
         out double value,
         out FormulaRefusal? refusal
@@ -191,7 +191,7 @@ public sealed class FormulaInfo
     /// <param name="units">The units of the arguments.</param>
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <returns>The refusal; null when the call would give a result.</returns>
-    public FormulaRefusal? Check(FormulaUnits units, params ReadOnlySpan<double> arguments)
+    public FormulaRefusal? Check(CallUnits units, params ReadOnlySpan<double> arguments)
     {
         TryCalculate(units, arguments, out _, out FormulaRefusal? refusal);
         return refusal;
@@ -204,7 +204,7 @@ public sealed class FormulaInfo
     /// <returns>Change of the result for each unit of the argument.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="by"/> is not the index of an argument.</exception>
     /// <exception cref="FormulaRefusedException">The call is refused, or the slope is not finite.</exception>
-    public double Slope(FormulaUnits units, int by, params ReadOnlySpan<double> arguments)
+    public double Slope(CallUnits units, int by, params ReadOnlySpan<double> arguments)
     {
         Guard.InRange(by, 0, Arguments.Length - 1);
         Span<double> si =
@@ -233,7 +233,7 @@ public sealed class FormulaInfo
     /// <param name="arguments">The arguments, in the order of <see cref="Arguments"/>.</param>
     /// <returns>The inputs, and each named step to the result.</returns>
     /// <exception cref="FormulaRefusedException">The call is refused.</exception>
-    public Working WorkingOf(FormulaUnits units, params ReadOnlySpan<double> arguments)
+    public Working WorkingOf(CallUnits units, params ReadOnlySpan<double> arguments)
     {
         string[] given = [.. Arguments.Select(a => a.Quantity.UnitIn(units))];
         return WorkingIn(given, Result.UnitIn(units), arguments);
@@ -267,7 +267,7 @@ public sealed class FormulaInfo
             si[i] = Arguments[i].Quantity.Find(units[i], nameof(units)).ToSi(arguments[i]);
         }
 
-        if (Checks.Read(FormulaUnits.Si, si, si) is { } refusal)
+        if (Checks.Read(CallUnits.Si, si, si) is { } refusal)
         {
             throw new FormulaRefusedException(refusal);
         }

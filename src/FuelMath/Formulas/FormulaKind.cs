@@ -8,10 +8,10 @@ internal sealed class FormulaKind(UnitKind kind, string customaryUnit, double mi
     /// <summary>The same kind with the range of one formula.</summary>
     internal FormulaKind Within(double least, double greatest) => new(kind, customaryUnit, least, greatest);
 
-    internal FormulaArgument Given(string name, Symbol symbol, double usualMinimum, double usualMaximum) =>
+    internal FormulaInfo.Argument Given(string name, Symbol symbol, double usualMinimum, double usualMaximum) =>
         new(name, Gives(symbol), minimum, maximum, usualMinimum, usualMaximum);
 
-    internal FormulaArgument Given(
+    internal FormulaInfo.Argument Given(
         string name,
         string symbol,
         string meaning,

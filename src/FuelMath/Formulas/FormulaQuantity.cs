@@ -5,7 +5,7 @@ namespace FuelMath.Formulas;
 /// <summary>
 /// What an argument or a result of a formula is: its symbol, its kind and the units it is written in.
 /// </summary>
-public sealed class FormulaQuantity
+public sealed partial class FormulaQuantity
 {
     private readonly FuelMath.Unit customary;
 
@@ -75,7 +75,7 @@ public sealed class FormulaQuantity
     /// <param name="writer">The culture of the writer; null when it is not known.</param>
     /// <returns>What was read, or why nothing was.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="text"/> is null.</exception>
-    public FormulaQuantityReading ReadLenient(string text, IFormatProvider? writer)
+    public Reading ReadLenient(string text, IFormatProvider? writer)
     {
         ArgumentNullException.ThrowIfNull(text);
         QuantityTextException? problem = LenientReading.Read(
@@ -135,17 +135,18 @@ public sealed class FormulaQuantity
     /// <returns>The symbol's name.</returns>
     public override string ToString() => Symbol.Name;
 
-    internal double ToSi(double number, FormulaUnits units) =>
-        units == FormulaUnits.Si ? number : customary.ToSi(number);
+    internal double ToSi(double number, FormulaInfo.CallUnits units) =>
+        units == FormulaInfo.CallUnits.Si ? number : customary.ToSi(number);
 
-    internal double FromSi(double si, FormulaUnits units) => units == FormulaUnits.Si ? si : customary.FromSi(si);
+    internal double FromSi(double si, FormulaInfo.CallUnits units) =>
+        units == FormulaInfo.CallUnits.Si ? si : customary.FromSi(si);
 
     internal FuelMath.Unit Customary => customary;
 
     internal Traced Trace(double number, FuelMath.Unit unit, double si) =>
         unit.IsSi ? Traced.Input(Symbol, si) : Traced.Input(Symbol, si, number, ReaderUnits.Traceable(unit));
 
-    internal string UnitIn(FormulaUnits units) => units == FormulaUnits.Si ? Unit : CustomaryUnit;
+    internal string UnitIn(FormulaInfo.CallUnits units) => units == FormulaInfo.CallUnits.Si ? Unit : CustomaryUnit;
 
     internal FuelMath.Unit Find(string unit, string paramName)
     {

@@ -3,12 +3,12 @@ using System.Globalization;
 namespace FuelMath.Formulas;
 
 /// <summary>Why a checked call of a formula was refused: argument, value and what is allowed, in the units of the call.</summary>
-public sealed class FormulaRefusal
+public sealed partial class FormulaRefusal
 {
     internal FormulaRefusal(
         FormulaInfo formula,
         FormulaProblem problem,
-        FormulaArgument? argument,
+        FormulaInfo.Argument? argument,
         double value,
         double minimum,
         double maximum,
@@ -33,7 +33,7 @@ public sealed class FormulaRefusal
     public FormulaProblem Problem { get; }
 
     /// <summary>The argument that is refused; null when no single argument is at fault.</summary>
-    public FormulaArgument? Argument { get; }
+    public FormulaInfo.Argument? Argument { get; }
 
     /// <summary>
     /// What was given: the argument's number, the count of arguments, or the result that is not finite.
@@ -74,7 +74,12 @@ public sealed class FormulaRefusal
         );
     }
 
-    internal static FormulaRefusal Range(FormulaInfo formula, FormulaArgument argument, double si, FormulaUnits units)
+    internal static FormulaRefusal Range(
+        FormulaInfo formula,
+        FormulaInfo.Argument argument,
+        double si,
+        FormulaInfo.CallUnits units
+    )
     {
         FormulaQuantity q = argument.Quantity;
         (double value, double low, double high) = (
@@ -100,11 +105,11 @@ public sealed class FormulaRefusal
 
     internal static FormulaRefusal Bound(
         FormulaInfo formula,
-        FormulaArgument argument,
-        FormulaBound bound,
+        FormulaInfo.Argument argument,
+        FormulaInfo.Bound bound,
         double si,
         double limitSi,
-        FormulaUnits units
+        FormulaInfo.CallUnits units
     )
     {
         FormulaQuantity q = argument.Quantity;

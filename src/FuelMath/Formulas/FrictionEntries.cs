@@ -14,7 +14,7 @@ internal static class FrictionEntries
             default(VelocityFormula),
             "Friction.Velocity",
             "The mean velocity of a flow through a round bore",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.VolumeFlow.Within(-1, 1).Given("volumeFlow", Symbols.VolumeFlow, -0.001, 0.001),
                 K.Length.Given("bore", Symbols.Bore, 0.002, 0.05),
@@ -43,7 +43,7 @@ internal static class FrictionEntries
             default(ReynoldsFormula),
             "Friction.Reynolds",
             "The Reynolds number",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Speed.Within(-1000, 1000).Given("velocity", "v", "mean velocity", -10, 10),
                 K.Length.Given("bore", Symbols.Bore, 0.002, 0.05),
@@ -74,7 +74,7 @@ internal static class FrictionEntries
             default(PressureLossFormula),
             "Friction.PressureLoss",
             "The pressure lost to friction in a straight hose or pipe",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Speed.Within(-1000, 1000).Given("velocity", "v", "mean velocity", -8, 8),
                 K.Length.Given("bore", Symbols.Bore, 0.002, 0.05),
@@ -83,7 +83,7 @@ internal static class FrictionEntries
                 K.Density.Given("density", Symbols.Density, 600, 1000),
                 K.DynamicViscosity.Given("dynamicViscosity", Symbols.DynamicViscosity, 0.0002, 0.1),
             ],
-            [FormulaBound.AtMost("roughness", 0.05, ["bore"], [])],
+            [FormulaInfo.Bound.AtMost("roughness", 0.05, ["bore"], [])],
             [],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
             [Friction.PressureLossSource],

@@ -24,7 +24,7 @@ internal static class FrictionFactorEntries
             default(LaminarFactorFormula),
             "Friction.LaminarFactor",
             "The factor of laminar flow",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [K.Number.Within(0.001, 2000).Given("reynolds", "Re", "Reynolds number", 0.01, 2000)],
             [],
             [],
@@ -45,7 +45,7 @@ internal static class FrictionFactorEntries
             default(ColebrookFactorFormula),
             "Friction.ColebrookFactor",
             "The friction factor of turbulent flow after Colebrook and White, solved to rounding error",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(4000, 1e11).Given("reynolds", "Re", "Reynolds number", 4000, 1e11),
                 K.Number.Within(0, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 0, 0.05),
@@ -74,7 +74,7 @@ internal static class FrictionFactorEntries
             default(SwameeJainFactorFormula),
             "Friction.SwameeJainFactor",
             "The friction factor of turbulent flow after Swamee and Jain, an explicit approximation",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(5000, 1e8).Given("reynolds", "Re", "Reynolds number", 5000, 1e8),
                 K.Number.Within(1e-6, 0.01).Given("relativeRoughness", Symbols.RelativeRoughness, 1e-6, 0.01),
@@ -103,7 +103,7 @@ internal static class FrictionFactorEntries
             default(HaalandFactorFormula),
             "Friction.HaalandFactor",
             "The friction factor of turbulent flow after Haaland, an explicit approximation",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(4000, 1e8).Given("reynolds", "Re", "Reynolds number", 4000, 1e8),
                 K.Number.Within(1e-6, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 1e-6, 0.05),
@@ -132,7 +132,7 @@ internal static class FrictionFactorEntries
             default(SerghidesFactorFormula),
             "Friction.SerghidesFactor",
             "The friction factor of turbulent flow after Serghides, an explicit approximation",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(4000, 1e8).Given("reynolds", "Re", "Reynolds number", 4000, 1e8),
                 K.Number.Within(4e-5, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 4e-5, 0.05),
@@ -161,7 +161,7 @@ internal static class FrictionFactorEntries
             default(FullyRoughFactorFormula),
             "Friction.FullyRoughFactor",
             "The friction factor of a fully rough pipe",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [K.Number.Within(1e-6, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 1e-6, 0.05)],
             [],
             [],
@@ -187,7 +187,7 @@ internal static class FrictionFactorEntries
             default(FactorFormula),
             "Friction.Factor",
             "The friction factor in any regime: laminar, a straight passage, Colebrook and White",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(0.001, 1e11).Given("reynolds", "Re", "Reynolds number", 10, 1e8),
                 K.Number.Within(0, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 0, 0.05),
@@ -220,7 +220,7 @@ internal static class FrictionFactorEntries
             default(FactorWithCubicPassageFormula),
             "Friction.FactorWithCubicPassage",
             "The friction factor in any regime: laminar, a cubic passage, Swamee and Jain",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Number.Within(0.001, 1e11).Given("reynolds", "Re", "Reynolds number", 10, 1e8),
                 K.Number.Within(0, 0.05).Given("relativeRoughness", Symbols.RelativeRoughness, 0, 0.05),

@@ -15,7 +15,7 @@ internal static class FuelChangeRatiosEntries
             default(MassRatioAtEqualLambdaFormula),
             "FuelChangeRatios.MassRatioAtEqualLambda",
             "The mass of a fuel over that of the baseline at equal lambda",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K
                     .Number.Within(0.1, 100)
@@ -43,7 +43,7 @@ internal static class FuelChangeRatiosEntries
             default(MassRatioAtEqualPowerFormula),
             "FuelChangeRatios.MassRatioAtEqualPower",
             "The mass of a fuel over that of the baseline at equal power",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.SpecificEnergy.Given("baselineHeatingValue", "q0", "lower heating value of the baseline", 1e7, 5e7),
                 K
@@ -74,7 +74,7 @@ internal static class FuelChangeRatiosEntries
             default(VolumeRatioFormula),
             "FuelChangeRatios.VolumeRatio",
             "The volume of a fuel over that of the baseline",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Number.Within(0, 1000).Given("massRatio", "rm", "ratio of masses", 0.3, 3),
                 K.Density.Given("baselineDensity", "rho0", "density of the baseline", 650, 900),
@@ -99,7 +99,7 @@ internal static class FuelChangeRatiosEntries
             default(OpenTimeRatioFormula),
             "FuelChangeRatios.OpenTimeRatio",
             "The time an injector is open over that with the baseline",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Number.Within(0, 1000).Given("massRatio", "rm", "ratio of masses", 0.3, 3),
                 K.Density.Given("baselineDensity", "rho0", "density of the baseline", 650, 900),

@@ -14,7 +14,7 @@ internal static class HeatingValueEntries
             default(HigherFormula),
             "HeatingValue.Higher",
             "The higher heating value estimated from elemental composition",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.Fraction.Within(0, 0.92).Given("carbon", "wC", "mass fraction of carbon", 0.3, 0.9),
                 K.Fraction.Within(0.004, 0.25).Given("hydrogen", "wH", "mass fraction of hydrogen", 0.1, 0.25),
@@ -46,7 +46,7 @@ internal static class HeatingValueEntries
             default(LowerFormula),
             "HeatingValue.Lower",
             "The lower heating value: water leaves as vapor",
-            FormulaTopic.Combustion,
+            FormulaInfo.FormulaTopic.Combustion,
             [
                 K.SpecificEnergy.Given("higher", "qh", "higher heating value", 2e7, 5e7),
                 K.Fraction.Given("hydrogen", "wH", "mass fraction of hydrogen", 0.05, 0.25),

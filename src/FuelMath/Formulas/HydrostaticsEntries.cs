@@ -14,13 +14,13 @@ internal static class HydrostaticsEntries
             default(ColumnPressureFormula),
             "Hydrostatics.ColumnPressure",
             "The pressure difference between foot and top of a column of fluid",
-            FormulaTopic.Hoses,
+            FormulaInfo.FormulaTopic.Hoses,
             [
                 K.Density.Given("density", Symbols.Density, 600, 1000),
                 K.Length.Within(-10000, 10000).Given("height", "z", "height", -10, 10),
             ],
             [],
-            [new FormulaConstant("acceleration", "m/s2", ColumnPressureFormula.Acceleration)],
+            [new FormulaInfo.Constant("acceleration", "m/s2", ColumnPressureFormula.Acceleration)],
             K.DifferentialPressure.Gives(Hydrostatics.ColumnPressureResult),
             [Hydrostatics.ColumnPressureSource],
             new([750, 1], 7354.9875, 1e-14, new DataSource("Definition", "750 times 9.80665, by hand"))

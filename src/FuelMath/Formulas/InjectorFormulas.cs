@@ -51,7 +51,7 @@ public static class InjectorFormulas
             new DeliveredMassFormula(deadTime),
             "InjectorFormulas.DeliveredMass",
             "The mass of a pulse from rating, width, voltage, pressure and density",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 K.MassFlow.Given("referenceMassFlow", Symbols.ReferenceMassFlow, 0.001, 0.1),
                 K

@@ -22,7 +22,7 @@ internal static class LiquidElasticityEntries
             default(IsentropicModulusFormula),
             "LiquidElasticity.IsentropicModulus",
             "The bulk modulus of a quick change from that of a slow one",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.BulkModulus.Given("isothermalModulus", "KT", "isothermal bulk modulus", 7e8, 2e9),
                 K
@@ -56,7 +56,7 @@ internal static class LiquidElasticityEntries
             default(SoundSpeedFormula),
             "LiquidElasticity.SoundSpeed",
             "The speed of sound in a liquid",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.BulkModulus.Given("isentropicModulus", "Ks", "isentropic bulk modulus", 7e8, 2e9),
                 K.Density.Given("density", Symbols.Density, 650, 900),
@@ -85,7 +85,7 @@ internal static class LiquidElasticityEntries
             default(DensityUnderPressureFormula),
             "LiquidElasticity.DensityUnderPressure",
             "The density of a liquid under pressure",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.Density.Given("density", Symbols.Density, 650, 900),
                 K.BulkModulus.Given("bulkModulus", "K", "bulk modulus", 7e8, 2e9),
@@ -115,7 +115,7 @@ internal static class LiquidElasticityEntries
             default(PetroleumCompressibilityFormula),
             "LiquidElasticity.PetroleumCompressibility",
             "The compressibility of a petroleum liquid",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.Density.Within(638, 1074).Given("densityAt15", "rho15", "density at 15 degrees Celsius", 653, 900),
                 K.Celsius.Within(-30, 90).Given("celsius", "t", "temperature in degrees Celsius", -20, 80),
@@ -147,7 +147,7 @@ internal static class LiquidElasticityEntries
             default(GasolineModulusFormula),
             "LiquidElasticity.GasolineModulus",
             "The isothermal bulk modulus of a gasoline, an estimate",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K.Density.Within(653, 770).Given("densityAt15", "rho15", "density at 15 degrees Celsius", 653, 770),
                 K.Celsius.Within(0, 80).Given("celsius", "t", "temperature in degrees Celsius", 0, 80),
@@ -184,7 +184,7 @@ internal static class LiquidElasticityEntries
             default(GasolineModulusErrorFormula),
             "LiquidElasticity.GasolineModulusError",
             "How far two estimates of the bulk modulus of gasoline lie from their mean",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [K.Celsius.Within(0, 80).Given("celsius", "t", "temperature in degrees Celsius", 0, 80)],
             [],
             [],

@@ -15,7 +15,7 @@ internal static class MinorLossEntries
             default(PressureLossFormula),
             "MinorLoss.PressureLoss",
             "The pressure lost in a fitting",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Number.Within(-100, 1e6).Given("lossCoefficient", Symbols.LossCoefficient, 0, 10),
                 K.Density.Given("density", Symbols.Density, 600, 1000),
@@ -47,7 +47,7 @@ internal static class MinorLossEntries
             default(SuddenExpansionFormula),
             "MinorLoss.SuddenExpansion",
             "The loss coefficient of a sudden expansion, for the smaller bore",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [K.Fraction.Given("areaRatio", "rA", "smaller area over larger area", 0, 1)],
             [],
             [],
@@ -68,7 +68,7 @@ internal static class MinorLossEntries
             default(CarriedCoefficientFormula),
             "MinorLoss.CarriedCoefficient",
             "A loss coefficient carried to another bore",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K
                     .Number.Within(-100, 1e6)
@@ -100,7 +100,7 @@ internal static class MinorLossEntries
             default(StraightLengthFormula),
             "MinorLoss.StraightLength",
             "The loss coefficient of a straight length",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Number.Within(0, 10).Given("frictionFactor", Symbols.FrictionFactor, 0.01, 0.1),
                 K.Length.Within(0, 1e6).Given("length", Symbols.Length, 0.1, 5),
@@ -125,7 +125,7 @@ internal static class MinorLossEntries
             default(SuddenContractionFormula),
             "MinorLoss.SuddenContraction",
             "The loss coefficient of a sudden contraction, for the smaller bore",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [K.Fraction.Within(1e-6, 1).Given("areaRatio", "rA", "smaller area over larger area", 0.01, 1)],
             [],
             [],

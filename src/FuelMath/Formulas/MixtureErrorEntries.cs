@@ -14,7 +14,7 @@ internal static class MixtureErrorEntries
             default(LambdaFactorFormula),
             "MixtureError.LambdaFactor",
             "Lambda over the lambda intended, when the controller believes another injector",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Number.Within(0.001, 1000).Given("airRatio", "ra", "air that is there over air believed", 0.5, 2),
                 K.Number.Within(0.001, 1000).Given("flowRatio", "rf", "static flow over the flow believed", 0.3, 2),
@@ -26,7 +26,7 @@ internal static class MixtureErrorEntries
                     .Time.Within(-1e6, 1e6)
                     .Given("deadTimeError", "dtd", "dead time less the dead time believed", -0.001, 0.0005),
             ],
-            [FormulaBound.Above("effectiveWidth", 1, ["deadTimeError"], [])],
+            [FormulaInfo.Bound.Above("effectiveWidth", 1, ["deadTimeError"], [])],
             [],
             K.Number.Gives(MixtureError.Factor),
             [
@@ -54,7 +54,7 @@ internal static class MixtureErrorEntries
             default(MeanLambdaFormula),
             "MixtureError.MeanLambda",
             "The lambda that one sensor sees behind two unequal chambers",
-            FormulaTopic.Engines,
+            FormulaInfo.FormulaTopic.Engines,
             [
                 K.Mass.Given("firstAirMass", "ma1", "air of the first chamber", 0.0001, 0.001),
                 K.Mass.Given("secondAirMass", "ma2", "air of the second chamber", 0.0001, 0.001),

@@ -23,7 +23,7 @@ internal static class OrificeEntries
             default(MassFlowFormula),
             "Orifice.MassFlow",
             "The mass flow through a small opening",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.Number.Within(0, 2).Given("dischargeCoefficient", Symbols.DischargeCoefficient, 0.3, 1),
                 K.Area.Given("area", Symbols.Area, 1e-9, 1e-6),
@@ -54,7 +54,7 @@ internal static class OrificeEntries
             default(VolumeFlowFormula),
             "Orifice.VolumeFlow",
             "The volume flow through a small opening",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.Number.Within(0, 2).Given("dischargeCoefficient", Symbols.DischargeCoefficient, 0.3, 1),
                 K.Area.Given("area", Symbols.Area, 1e-9, 1e-6),
@@ -85,7 +85,7 @@ internal static class OrificeEntries
             default(CarriedMassFlowFormula),
             "Orifice.CarriedMassFlow",
             "A rated mass flow carried to another pressure and density",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.MassFlow.Given("referenceMassFlow", Symbols.ReferenceMassFlow, 0.0001, 0.1),
                 K
@@ -119,7 +119,7 @@ internal static class OrificeEntries
             default(CarriedVolumeFlowFormula),
             "Orifice.CarriedVolumeFlow",
             "A rated volume flow carried to another pressure and density",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.InjectorFlow.Given("referenceVolumeFlow", Symbols.ReferenceVolumeFlow, 1e-7, 0.0001),
                 K
@@ -153,7 +153,7 @@ internal static class OrificeEntries
             default(PowerLawMassFlowFormula),
             "Orifice.PowerLawMassFlow",
             "A rated mass flow carried by a measured power of pressure",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.MassFlow.Given("referenceMassFlow", Symbols.ReferenceMassFlow, 0.0001, 0.1),
                 K
@@ -166,7 +166,7 @@ internal static class OrificeEntries
                 K.Density.Given("density", Symbols.Density, 600, 1000),
             ],
             [],
-            [new FormulaConstant("exponent", "", PowerLawMassFlowFormula.Exponent)],
+            [new FormulaInfo.Constant("exponent", "", PowerLawMassFlowFormula.Exponent)],
             K.MassFlow.Gives(Symbols.MassFlow),
             [Orifice.PowerLawMassFlowSource, new DataSource("Definition", "of a power law")],
             new(
@@ -191,7 +191,7 @@ internal static class OrificeEntries
             default(PowerLawPressureLossFormula),
             "Orifice.PowerLawPressureLoss",
             "The pressure that a measured power law takes for a volume flow",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K.VolumeFlow.Within(-1, 1).Given("volumeFlow", Symbols.VolumeFlow, 1e-5, 1e-3),
                 K.VolumeFlow.Within(1e-12, 1).Given("referenceVolumeFlow", Symbols.ReferenceVolumeFlow, 1e-5, 1e-3),
@@ -202,7 +202,7 @@ internal static class OrificeEntries
                 K.Density.Given("density", Symbols.Density, 600, 1000),
             ],
             [],
-            [new FormulaConstant("exponent", "", PowerLawPressureLossFormula.Exponent)],
+            [new FormulaInfo.Constant("exponent", "", PowerLawPressureLossFormula.Exponent)],
             K.DifferentialPressure.Gives(Symbols.PressureLoss),
             [Orifice.PowerLawPressureLossSource, new DataSource("Definition", "of a power law")],
             new(
@@ -227,7 +227,7 @@ internal static class OrificeEntries
             default(ApproachFactorFormula),
             "Orifice.ApproachFactor",
             "What the flow ahead of an opening adds to its flow",
-            FormulaTopic.Openings,
+            FormulaInfo.FormulaTopic.Openings,
             [
                 K
                     .Number.Within(0, 0.99)

@@ -15,10 +15,10 @@ internal static class PetroleumViscosityEntries
             default(RelativeFormula),
             "PetroleumViscosity.Relative",
             "The viscosity of a petroleum liquid over that at 20 degrees Celsius",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [K.Temperature.Within(273.15, 373.15).Given("temperature", Symbols.AbsoluteTemperature, 273.15, 373.15)],
             [],
-            [new FormulaConstant("c", "", RelativeFormula.C)],
+            [new FormulaInfo.Constant("c", "", RelativeFormula.C)],
             K.Number.Gives(PetroleumViscosity.RelativeResult),
             [PetroleumViscosity.RelativeSource],
             new(
@@ -43,14 +43,14 @@ internal static class PetroleumViscosityEntries
             default(KinematicFormula),
             "PetroleumViscosity.Kinematic",
             "The kinematic viscosity of an oil between two measured ones",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [K.Temperature.Within(253.15, 423.15).Given("temperature", Symbols.AbsoluteTemperature, 270, 380)],
             [],
             [
-                new FormulaConstant("firstTemperature", "K", KinematicFormula.FirstTemperature),
-                new FormulaConstant("firstViscosity", "m2/s", KinematicFormula.FirstViscosity),
-                new FormulaConstant("secondTemperature", "K", KinematicFormula.SecondTemperature),
-                new FormulaConstant("secondViscosity", "m2/s", KinematicFormula.SecondViscosity),
+                new FormulaInfo.Constant("firstTemperature", "K", KinematicFormula.FirstTemperature),
+                new FormulaInfo.Constant("firstViscosity", "m2/s", KinematicFormula.FirstViscosity),
+                new FormulaInfo.Constant("secondTemperature", "K", KinematicFormula.SecondTemperature),
+                new FormulaInfo.Constant("secondViscosity", "m2/s", KinematicFormula.SecondViscosity),
             ],
             K.KinematicViscosity.Gives(PetroleumViscosity.KinematicStep),
             [PetroleumViscosity.KinematicSource],
@@ -83,7 +83,7 @@ internal static class PetroleumViscosityEntries
             default(BlendingIndexFormula),
             "PetroleumViscosity.BlendingIndex",
             "The blending index of a viscosity",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K
                     .KinematicViscosity.Within(2.1e-7, 1)
@@ -113,7 +113,7 @@ internal static class PetroleumViscosityEntries
             default(FromBlendingIndexFormula),
             "PetroleumViscosity.FromBlendingIndex",
             "The viscosity that has a blending index",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [K.Number.Within(-100, 60).Given("blendingIndex", "VBI", "viscosity blending index", 0, 35)],
             [],
             [],
@@ -139,7 +139,7 @@ internal static class PetroleumViscosityEntries
             default(GasolineFormula),
             "PetroleumViscosity.Gasoline",
             "The kinematic viscosity of a gasoline by its relative density, an estimate",
-            FormulaTopic.Liquids,
+            FormulaInfo.FormulaTopic.Liquids,
             [
                 K
                     .Number.Within(0.65, 0.78)

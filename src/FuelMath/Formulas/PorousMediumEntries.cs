@@ -14,7 +14,7 @@ internal static class PorousMediumEntries
             default(PressureLossFormula),
             "PorousMedium.PressureLoss",
             "The pressure lost in a filter or strainer",
-            FormulaTopic.Filters,
+            FormulaInfo.FormulaTopic.Filters,
             [
                 K.PerVolume.Given("linear", "a", "linear coefficient", 1e9, 1e12),
                 K.PerFourthPower.Given("quadratic", "b", "quadratic coefficient", 1e9, 1e12),

@@ -14,7 +14,7 @@ internal static class PremixBalanceEntries
             default(OilFractionFormula),
             "PremixBalance.OilFraction",
             "The oil in a volume of premix",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [K.Number.Within(0, 1).Given("oilPerFuel", "ro", "oil for each volume of fuel", 0.001, 1)],
             [],
             [],
@@ -35,7 +35,7 @@ internal static class PremixBalanceEntries
             default(OilFormula),
             "PremixBalance.Oil",
             "The oil for a volume of fuel",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Volume.Given("fuel", "V", "volume of fuel", 0.001, 0.1),
                 K.Number.Within(0, 1).Given("oilPerFuel", "ro", "oil for each volume of fuel", 0.001, 1),
@@ -59,7 +59,7 @@ internal static class PremixBalanceEntries
             default(MissingOilFormula),
             "PremixBalance.MissingOil",
             "The oil that a tank lacks of a premix ratio",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Volume.Given("finalVolume", "V", "volume in the tank afterwards", 0.01, 0.1),
                 K.Fraction.Given("oilFraction", "f", "oil in a volume of the mix wanted", 0.01, 0.1),
@@ -85,7 +85,7 @@ internal static class PremixBalanceEntries
             default(MissingFuelFormula),
             "PremixBalance.MissingFuel",
             "The fuel that a tank lacks of a premix ratio",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Volume.Given("finalVolume", "V", "volume in the tank afterwards", 0.01, 0.1),
                 K.Fraction.Given("oilFraction", "f", "oil in a volume of the mix wanted", 0.01, 0.1),

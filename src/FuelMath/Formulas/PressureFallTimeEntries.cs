@@ -14,7 +14,7 @@ internal static class PressureFallTimeEntries
             default(LaminarFallTimeFormula),
             "PressureDecay.LaminarFallTime",
             "How long pressure takes to fall through a narrow leak",
-            FormulaTopic.Tightness,
+            FormulaInfo.FormulaTopic.Tightness,
             [
                 K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
                 K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
@@ -34,9 +34,9 @@ internal static class PressureFallTimeEntries
                     .Given("conductance", "g", "flow of the leak for each unit of pressure", 2e-12, 1e-9),
             ],
             [
-                FormulaBound.Above("before", 1, ["outside"], []),
-                FormulaBound.Above("after", 1, ["outside"], []),
-                FormulaBound.AtMost("after", 1, ["before"], []),
+                FormulaInfo.Bound.Above("before", 1, ["outside"], []),
+                FormulaInfo.Bound.Above("after", 1, ["outside"], []),
+                FormulaInfo.Bound.AtMost("after", 1, ["before"], []),
             ],
             [],
             K.Seconds.Gives(PressureDecay.Time),
@@ -62,7 +62,7 @@ internal static class PressureFallTimeEntries
             default(OrificeFallTimeFormula),
             "PressureDecay.OrificeFallTime",
             "How long pressure takes to fall through a hole",
-            FormulaTopic.Tightness,
+            FormulaInfo.FormulaTopic.Tightness,
             [
                 K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
                 K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
@@ -82,9 +82,9 @@ internal static class PressureFallTimeEntries
                     .Given("coefficient", "k", "flow of the leak for the root of a unit of pressure", 1e-11, 1e-9),
             ],
             [
-                FormulaBound.Above("before", 1, ["outside"], []),
-                FormulaBound.Above("after", 1, ["outside"], []),
-                FormulaBound.AtMost("after", 1, ["before"], []),
+                FormulaInfo.Bound.Above("before", 1, ["outside"], []),
+                FormulaInfo.Bound.Above("after", 1, ["outside"], []),
+                FormulaInfo.Bound.AtMost("after", 1, ["before"], []),
             ],
             [],
             K.Seconds.Gives(PressureDecay.Time),

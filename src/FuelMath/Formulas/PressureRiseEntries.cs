@@ -14,7 +14,7 @@ internal static class PressureRiseEntries
             default(ComplianceFormula),
             "PressureRise.Compliance",
             "What a closed volume yields to pressure while its gas follows a polytropic law",
-            FormulaTopic.Tightness,
+            FormulaInfo.FormulaTopic.Tightness,
             [.. Line(), K.AbsolutePressure.Given("pressure", "p", "absolute pressure now", 100000, 600000), Exponent()],
             [],
             [],
@@ -33,7 +33,7 @@ internal static class PressureRiseEntries
             default(PressedInVolumeFormula),
             "PressureRise.PressedInVolume",
             "What must be pressed into a closed volume to lift its pressure",
-            FormulaTopic.Tightness,
+            FormulaInfo.FormulaTopic.Tightness,
             [
                 .. Line(),
                 K.AbsolutePressure.Given("end", "p2", "absolute pressure at the end", 300000, 600000),
@@ -51,7 +51,7 @@ internal static class PressureRiseEntries
             )
         );
 
-    private static FormulaArgument[] Line() =>
+    private static FormulaInfo.Argument[] Line() =>
         [
             K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
             K.BulkModulus.Given("bulkModulus", "K", "bulk modulus of the liquid for a change of this speed", 8e8, 2e9),
@@ -66,7 +66,7 @@ internal static class PressureRiseEntries
             K.AbsolutePressure.Given("start", "p1", "absolute pressure at the start", 90000, 110000),
         ];
 
-    private static FormulaArgument Exponent() =>
+    private static FormulaInfo.Argument Exponent() =>
         K.Number.Within(1, 2).Given("exponent", "n", "polytropic exponent: 1 slow, 1.4 quick", 1, 1.4);
 
     private readonly struct ComplianceFormula : IFormula

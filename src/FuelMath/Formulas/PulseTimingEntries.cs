@@ -15,7 +15,7 @@ internal static class PulseTimingEntries
             default(PulseWidthFormula),
             "PulseTiming.PulseWidth",
             "The pulse width for a mass, in the linear range",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 K.Mass.Given("mass", Symbols.PulseMass, 1e-6, 0.0001),
                 K.MassFlow.Within(1e-9, 10000).Given("staticMassFlow", "ms", "mass flow when held open", 0.001, 0.1),
@@ -45,7 +45,7 @@ internal static class PulseTimingEntries
             default(RateAtDutyCycleFormula),
             "PulseTiming.RateAtDutyCycle",
             "The pulses per second at which a width reaches a duty cycle",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 K.Fraction.Given("dutyCycle", Symbols.DutyCycle, 0.05, 1),
                 K.Time.Within(1e-9, 1e6).Given("pulseWidth", Symbols.Width, 0.0005, 0.02),
@@ -69,14 +69,14 @@ internal static class PulseTimingEntries
             default(NeededStaticFlowFormula),
             "PulseTiming.NeededStaticFlow",
             "The static flow that carries a mean flow at a duty cycle",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 K.MassFlow.Given("meanMassFlow", Symbols.MeanMassFlow, 0.0001, 0.05),
                 K.Fraction.Within(1e-6, 1).Given("dutyCycle", Symbols.DutyCycle, 0.6, 1),
                 K.Time.Given("deadTime", Symbols.DeadTime, 0.0002, 0.002),
                 K.Time.Within(1e-9, 1e6).Given("period", Symbols.Period, 0.005, 0.05),
             ],
-            [FormulaBound.Below("deadTime", 1, ["dutyCycle", "period"], [])],
+            [FormulaInfo.Bound.Below("deadTime", 1, ["dutyCycle", "period"], [])],
             [],
             K.MassFlow.Gives(PulseTiming.Needed),
             [PulseTiming.NeededStaticFlowSource],
@@ -100,7 +100,7 @@ internal static class PulseTimingEntries
             default(WorstStepErrorFormula),
             "PulseTiming.WorstStepError",
             "The worst that rounding a width to a step of a timer does to the mass",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [
                 K.Time.Given("timerStep", "dts", "step of the timer", 1e-7, 0.0001),
                 K.Time.Within(1e-9, 1e6).Given("effectiveWidth", Symbols.EffectiveWidth, 0.0001, 0.02),

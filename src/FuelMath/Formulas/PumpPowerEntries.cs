@@ -14,7 +14,7 @@ internal static class PumpPowerEntries
             default(HydraulicFormula),
             "PumpPower.Hydraulic",
             "The power that raises the pressure of a flow",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.DifferentialPressure.Within(-1e9, 1e9).Given("pressureRise", "dp", "pressure rise", 0, 1e6),
                 K.VolumeFlow.Within(-1, 1).Given("volumeFlow", Symbols.VolumeFlow, 0, 0.001),
@@ -38,7 +38,7 @@ internal static class PumpPowerEntries
             default(ElectricFormula),
             "PumpPower.Electric",
             "The electric power that a pump takes in",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.Voltage.Given("voltage", "U", "voltage at the terminals", 6, 16),
                 K.Current.Given("current", "I", "mean current", 1, 30),

@@ -15,7 +15,7 @@ internal static class PumpScalingEntries
             default(FlowFormula),
             "PumpScaling.Flow",
             "The flow of a pump at another speed",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.VolumeFlow.Within(-1, 1).Given("volumeFlow", "Q0", "flow at the known speed", 0, 0.001),
                 K.Number.Within(0.001, 1000).Given("speedRatio", "rn", "other speed over known speed", 0.1, 2),
@@ -44,7 +44,7 @@ internal static class PumpScalingEntries
             default(PressureRiseFormula),
             "PumpScaling.PressureRise",
             "The pressure rise of a pump at another speed",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.DifferentialPressure.Given("pressureRise", "dp0", "pressure rise at the known speed", 0, 1e6),
                 K.Number.Within(0.001, 1000).Given("speedRatio", "rn", "other speed over known speed", 0.1, 2),
@@ -73,7 +73,7 @@ internal static class PumpScalingEntries
             default(PressureRiseInFluidFormula),
             "PumpScaling.PressureRiseInFluid",
             "The pressure rise of a rotodynamic pump in a fluid of another density",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.DifferentialPressure.Given("pressureRise", "dp0", "pressure rise in the known fluid", 0, 1e6),
                 K.Number.Within(0.001, 1000).Given("densityRatio", "rr", "other density over known density", 0.5, 2),
@@ -102,7 +102,7 @@ internal static class PumpScalingEntries
             default(PowerFormula),
             "PumpScaling.Power",
             "The shaft power of a pump at another speed",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.Power.Given("power", "P0", "power at the known speed", 0, 500),
                 K.Number.Within(0.001, 1000).Given("speedRatio", "rn", "other speed over known speed", 0.1, 2),
@@ -131,7 +131,7 @@ internal static class PumpScalingEntries
             default(WornFlowFormula),
             "PumpScaling.WornFlow",
             "The flow of a worn pump",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.VolumeFlow.Given("volumeFlow", "Q0", "flow of the new pump", 0, 0.001),
                 K.Fraction.Given("flowShare", "s", "what is left of it when nothing leaks", 0, 1),
@@ -162,7 +162,7 @@ internal static class PumpScalingEntries
             default(TemperatureRiseFormula),
             "PumpScaling.TemperatureRise",
             "By how much a flow warms while it takes up a power",
-            FormulaTopic.Heat,
+            FormulaInfo.FormulaTopic.Heat,
             [
                 K.Power.Given("heat", "P", "power that becomes heat in the liquid", 0, 500),
                 K.Density.Given("density", Symbols.Density, 600, 1000),

@@ -14,7 +14,7 @@ internal static class ReducingValveEntries
             default(HeldPressureFormula),
             "ReducingValve.HeldPressure",
             "The pressure that a reducing regulator holds",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.Force.Given("springForce", "F", "spring force where the valve just shuts", 50, 500),
                 K.GaugePressure.Given(
@@ -30,7 +30,7 @@ internal static class ReducingValveEntries
                 K.PressureSlope.Given("droop", "s", "fall of the held pressure with flow", 0, 1e9),
                 K.VolumeFlow.Given("flow", Symbols.VolumeFlow, 0, 0.0001),
             ],
-            [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
+            [FormulaInfo.Bound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.GaugePressure.Gives(BypassValve.HeldPressureResult),
             [ReducingValve.HeldPressureSource, new DataSource("Common-practice", "the linear droop")],
@@ -54,7 +54,7 @@ internal static class ReducingValveEntries
             default(SpringForceFormula),
             "ReducingValve.SpringForce",
             "The spring force behind the set point of a reducing regulator",
-            FormulaTopic.Regulators,
+            FormulaInfo.FormulaTopic.Regulators,
             [
                 K.DifferentialPressure.Given(
                     "setDifference",
@@ -75,7 +75,7 @@ internal static class ReducingValveEntries
                 K.Area.Given("diaphragmArea", "Ad", "effective area of the diaphragm", 0.0005, 0.002),
                 K.Area.Given("seatArea", "As", "area of the seat", 1e-6, 0.0001),
             ],
-            [FormulaBound.Above("diaphragmArea", 1, ["seatArea"], [])],
+            [FormulaInfo.Bound.Above("diaphragmArea", 1, ["seatArea"], [])],
             [],
             K.Force.Gives(BypassValve.SpringForceResult),
             [ReducingValve.SpringForceSource],

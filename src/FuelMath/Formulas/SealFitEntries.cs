@@ -15,7 +15,7 @@ internal static class SealFitEntries
             default(StretchFormula),
             "SealFit.Stretch",
             "How far an O-ring is stretched over its seat",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.Length.Given("seatDiameter", "Ds", "diameter that the ring sits on", 0.005, 0.03),
                 K.Length.Given("insideDiameter", "Di", "inside diameter of the free ring", 0.005, 0.03),
@@ -39,7 +39,7 @@ internal static class SealFitEntries
             default(SectionReductionFormula),
             "SealFit.SectionReduction",
             "By which fraction stretching thins an O-ring",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.Fraction.Within(-1, 0.25).Given("stretch", Symbols.Stretch, -0.05, 0.25),
                 K
@@ -65,7 +65,7 @@ internal static class SealFitEntries
             default(SqueezeFormula),
             "SealFit.Squeeze",
             "The squeeze of an O-ring between two walls",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.Length.Given("room", "h", "distance between the walls", 0.0005, 0.005),
                 K.Length.Given("section", "w", "cross-section of the ring as it sits", 0.001, 0.006),
@@ -89,7 +89,7 @@ internal static class SealFitEntries
             default(RingVolumeFormula),
             "SealFit.RingVolume",
             "The volume of an O-ring",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.Length.Given("insideDiameter", "d", "inside diameter", 0.005, 0.03),
                 K.Length.Given("section", "w", "cross-section", 0.001, 0.006),
@@ -118,7 +118,7 @@ internal static class SealFitEntries
             default(GrooveVolumeFormula),
             "SealFit.GrooveVolume",
             "The volume between two diameters",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.Length.Given("innerDiameter", "di", "inner diameter", 0.005, 0.03),
                 K.Length.Given("outerDiameter", "do", "outer diameter", 0.031, 0.06),
@@ -148,7 +148,7 @@ internal static class SealFitEntries
             default(FillFormula),
             "SealFit.Fill",
             "How much of its groove an O-ring fills",
-            FormulaTopic.Seals,
+            FormulaInfo.FormulaTopic.Seals,
             [
                 K.SmallVolume.Within(1e-15, 1).Given("ringVolume", Symbols.RingVolume, 1e-8, 6e-7),
                 K.SmallVolume.Within(1e-15, 1).Given("grooveVolume", Symbols.GrooveVolume, 1e-8, 6e-7),

@@ -14,7 +14,7 @@ internal static class SuctionEntries
             default(PressureAboveBoilingFormula),
             "Suction.PressureAboveBoiling",
             "The pressure at a pump inlet above boiling",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K.AbsolutePressure.Given(
                     "surfacePressure",
@@ -31,7 +31,7 @@ internal static class SuctionEntries
                     .Given("vaporPressure", "pv", "vapor pressure at the temperature of the liquid", 0, 60000),
             ],
             [],
-            [new FormulaConstant("acceleration", "m/s2", PressureAboveBoilingFormula.Acceleration)],
+            [new FormulaInfo.Constant("acceleration", "m/s2", PressureAboveBoilingFormula.Acceleration)],
             K.DifferentialPressure.Gives(Suction.InletMargin),
             [Suction.PressureAboveBoilingSource],
             new(
@@ -56,7 +56,7 @@ internal static class SuctionEntries
             default(NetPositiveSuctionHeadFormula),
             "Suction.NetPositiveSuctionHead",
             "The net positive suction head available at a pump inlet",
-            FormulaTopic.Pumps,
+            FormulaInfo.FormulaTopic.Pumps,
             [
                 K
                     .DifferentialPressure.Within(-1e9, 1e9)
@@ -64,7 +64,7 @@ internal static class SuctionEntries
                 K.Density.Given("density", Symbols.Density, 650, 1000),
             ],
             [],
-            [new FormulaConstant("acceleration", "m/s2", NetPositiveSuctionHeadFormula.Acceleration)],
+            [new FormulaInfo.Constant("acceleration", "m/s2", NetPositiveSuctionHeadFormula.Acceleration)],
             K.Altitude.Gives(Suction.Head),
             [Suction.NetPositiveSuctionHeadSource],
             new(

@@ -15,7 +15,7 @@ internal static class TankBalanceEntries
             default(ContentAfterFormula),
             "TankBalance.ContentAfter",
             "The content of a mixture of two volumes",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("heldContent", "x0", "content of what the tank holds", 0, 1),
                 K.Volume.Given("heldVolume", "V0", "volume held", 0.001, 0.1),
@@ -41,7 +41,7 @@ internal static class TankBalanceEntries
             default(AddedVolumeFormula),
             "TankBalance.AddedVolume",
             "The volume that brings a tank to a content",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("heldContent", "x0", "content of what the tank holds", 0, 0.3),
                 K.Volume.Given("heldVolume", "V0", "volume held", 0.001, 0.1),
@@ -72,7 +72,7 @@ internal static class TankBalanceEntries
             default(FirstVolumeFormula),
             "TankBalance.FirstVolume",
             "Of two liquids that fill a tank to a content, the volume of the first",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Fraction.Given("heldContent", "x0", "content of what the tank holds", 0, 0.3),
                 K.Volume.Given("heldVolume", "V0", "volume held, at the temperature of the contents", 0.001, 0.03),
@@ -123,7 +123,7 @@ internal static class TankBalanceEntries
             default(ContentFromSignalFormula),
             "TankBalance.ContentFromSignal",
             "The content that a sensor with a straight line reports",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.Number.Within(-1e9, 1e9).Given("signal", "s", "what the sensor gives", 60, 150),
                 K.Number.Within(-1e9, 1e9).Given("atNone", "s0", "what it gives for a content of none", 40, 50),
@@ -153,7 +153,7 @@ internal static class TankBalanceEntries
             default(ApparentContentFormula),
             "TankBalance.ApparentContent",
             "The ethanol content from a shake-out with water",
-            FormulaTopic.Mixing,
+            FormulaInfo.FormulaTopic.Mixing,
             [
                 K.SmallVolume.Within(1e-9, 1000).Given("fuelVolume", "Vf", "volume of fuel sampled", 5e-5, 0.0001),
                 K.SmallVolume.Given("waterVolume", "Vw", "volume of water added", 5e-6, 1e-5),

@@ -15,7 +15,7 @@ internal static class TankHeatingEntries
             default(SettledTemperatureFormula),
             "TankHeating.SettledTemperature",
             "The temperature at which a heated tank settles",
-            FormulaTopic.Heat,
+            FormulaInfo.FormulaTopic.Heat,
             [
                 K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
                 K.Power.Given("power", "P", "heat that comes in", 0, 500),
@@ -40,7 +40,7 @@ internal static class TankHeatingEntries
             default(TemperatureAfterFormula),
             "TankHeating.TemperatureAfter",
             "The temperature of a heated tank after a time",
-            FormulaTopic.Heat,
+            FormulaInfo.FormulaTopic.Heat,
             [
                 K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
                 K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
@@ -73,7 +73,7 @@ internal static class TankHeatingEntries
             default(DrainingAdiabaticFormula),
             "TankHeating.DrainingAdiabatic",
             "The temperature of a tank that empties and loses no heat",
-            FormulaTopic.Heat,
+            FormulaInfo.FormulaTopic.Heat,
             [
                 K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
                 K.Power.Given("power", "P", "heat that comes in", 0, 500),
@@ -87,7 +87,7 @@ internal static class TankHeatingEntries
                 K.HeatLoss.Given("drain", "d", "heat capacity that leaves in a unit of time", 1, 20),
                 K.Seconds.Given("time", "t", "time", 0, 2000),
             ],
-            [FormulaBound.Above("heatCapacity", 1, ["drain", "time"], [])],
+            [FormulaInfo.Bound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),
             [TankHeating.DrainingAdiabaticSource],
@@ -111,7 +111,7 @@ internal static class TankHeatingEntries
             default(DrainingTemperatureFormula),
             "TankHeating.DrainingTemperature",
             "The temperature of a heated tank that empties",
-            FormulaTopic.Heat,
+            FormulaInfo.FormulaTopic.Heat,
             [
                 K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
                 K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
@@ -127,7 +127,7 @@ internal static class TankHeatingEntries
                 K.HeatLoss.Given("drain", "d", "heat capacity that leaves in a unit of time", 1, 20),
                 K.Seconds.Given("time", "t", "time", 0, 2000),
             ],
-            [FormulaBound.Above("heatCapacity", 1, ["drain", "time"], [])],
+            [FormulaInfo.Bound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),
             [TankHeating.DrainingTemperatureSource],

@@ -15,13 +15,13 @@ internal static class TeeLossEntries
             default(DividingBranchFormula),
             "TeeLoss.DividingBranch",
             "The loss coefficient of a tee, dividing, into the branch",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Fraction.Given("share", "y", "flow of the branch over combined flow", 0, 1),
                 K.Number.Within(0.001, 1).Given("areaRatio", "rA", "area of the branch over area of the run", 0.7, 1),
             ],
             [],
-            [new FormulaConstant("degrees", "deg", DividingBranchFormula.Degrees)],
+            [new FormulaInfo.Constant("degrees", "deg", DividingBranchFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
             [TeeLoss.DividingBranchSource],
             new(
@@ -46,7 +46,7 @@ internal static class TeeLossEntries
             default(DividingRunFormula),
             "TeeLoss.DividingRun",
             "The loss coefficient of a tee, dividing, along the run",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Fraction.Given("share", "y", "flow of the branch over combined flow", 0, 1),
                 K.Number.Within(0.001, 1).Given("areaRatio", "rA", "area of the branch over area of the run", 0.45, 1),
@@ -75,13 +75,13 @@ internal static class TeeLossEntries
             default(CombiningBranchFormula),
             "TeeLoss.CombiningBranch",
             "The loss coefficient of a wye of 45 degrees, combining, from the branch",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Fraction.Given("share", "y", "flow of the branch over combined flow", 0, 1),
                 K.Number.Within(0.001, 1).Given("areaRatio", "rA", "area of the branch over area of the run", 0.4, 1),
             ],
             [],
-            [new FormulaConstant("degrees", "deg", CombiningBranchFormula.Degrees)],
+            [new FormulaInfo.Constant("degrees", "deg", CombiningBranchFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
             [TeeLoss.CombiningBranchSource],
             new(
@@ -106,13 +106,13 @@ internal static class TeeLossEntries
             default(CombiningRunFormula),
             "TeeLoss.CombiningRun",
             "The loss coefficient of a wye of 60 degrees, combining, along the run",
-            FormulaTopic.Fittings,
+            FormulaInfo.FormulaTopic.Fittings,
             [
                 K.Fraction.Given("share", "y", "flow of the branch over combined flow", 0, 1),
                 K.Number.Within(0.001, 1).Given("areaRatio", "rA", "area of the branch over area of the run", 0.4, 1),
             ],
             [],
-            [new FormulaConstant("degrees", "deg", CombiningRunFormula.Degrees)],
+            [new FormulaInfo.Constant("degrees", "deg", CombiningRunFormula.Degrees)],
             K.Number.Gives(Symbols.LossCoefficient),
             [TeeLoss.CombiningRunSource],
             new(

@@ -15,7 +15,7 @@ internal static class WireResistanceEntries
             default(AwgDiameterFormula),
             "WireResistance.AwgDiameter",
             "The diameter of a wire gauge",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [K.Number.Within(-3, 40).Given("gauge", "n", "gauge number", -3, 40)],
             [],
             [],
@@ -36,7 +36,7 @@ internal static class WireResistanceEntries
             default(AwgFromAreaFormula),
             "WireResistance.AwgFromArea",
             "The wire gauge of an area",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [K.Area.Within(1e-12, 1).Given("area", Symbols.Area, 1e-7, 5e-5)],
             [],
             [],
@@ -57,7 +57,7 @@ internal static class WireResistanceEntries
             default(AreaFormula),
             "WireResistance.Area",
             "The area of a round conductor",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [K.Length.Given("diameter", "dw", "diameter", 0.0001, 0.02)],
             [],
             [],
@@ -78,7 +78,7 @@ internal static class WireResistanceEntries
             default(ResistanceFormula),
             "WireResistance.Resistance",
             "The resistance of a length of conductor",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [
                 K.Resistivity.Given("resistivity20", Symbols.Resistivity, 1.6e-8, 3e-8),
                 K.TemperatureCoefficient.Given("coefficient20", Symbols.ResistanceCoefficient, 0.003, 0.005),
@@ -110,7 +110,7 @@ internal static class WireResistanceEntries
             default(CarriedResistanceFormula),
             "WireResistance.CarriedResistance",
             "A measured resistance carried to another temperature",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [
                 K.Resistance.Given("resistance", "R1", "resistance as measured", 0.5, 20),
                 K.TemperatureCoefficient.Given("coefficient20", Symbols.ResistanceCoefficient, 0.003, 0.005),
@@ -141,7 +141,7 @@ internal static class WireResistanceEntries
             default(TemperatureFromResistanceFormula),
             "WireResistance.TemperatureFromResistance",
             "The temperature that a resistance tells",
-            FormulaTopic.Wiring,
+            FormulaInfo.FormulaTopic.Wiring,
             [
                 K.Resistance.Within(1e-9, 1e9).Given("resistance", "R1", "resistance as measured", 0.5, 20),
                 K

@@ -18,7 +18,7 @@ namespace FuelMath;
 /// and is not known.
 /// </para>
 /// </remarks>
-public static class FuelBlend
+public static partial class FuelBlend
 {
     /// <summary>
     /// Allowed difference of the sum of fractions from 100 %: covers rounding of the input, not a missing part.
@@ -32,7 +32,7 @@ public static class FuelBlend
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
-    public static Fuel ByVolume(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts) =>
+    public static Fuel ByVolume(string name, Temperature mixedAt, IReadOnlyList<Part> parts) =>
         Mix(name, mixedAt, parts, parts is null ? null : new VolumeBlendRecipe(mixedAt, parts));
 
     /// <summary>Mixes masses.</summary>
@@ -40,9 +40,9 @@ public static class FuelBlend
     /// <param name="parts">The fuels and their fractions of the mass, which add up to 100 %.</param>
     /// <returns>The blend.</returns>
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
-    public static Fuel ByMass(string name, IReadOnlyList<FuelPart> parts)
+    public static Fuel ByMass(string name, IReadOnlyList<Part> parts)
     {
-        FuelPart[] used = Checked(parts);
+        Part[] used = Checked(parts);
         return BlendRules.Mix(
             name,
             [.. used.Select(p => p.Fuel)],
@@ -61,13 +61,9 @@ public static class FuelBlend
     /// <returns>The working.</returns>
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
-    public static Working StoichiometricWorkingByVolume(
-        Temperature mixedAt,
-        IReadOnlyList<FuelPart> parts,
-        AirModel air
-    )
+    public static Working StoichiometricWorkingByVolume(Temperature mixedAt, IReadOnlyList<Part> parts, AirModel air)
     {
-        FuelPart[] used = Checked(parts);
+        Part[] used = Checked(parts);
         return Combustion
             .MeanByVolume<Traced>(
                 [.. used.Select(p => ReaderUnits.Input(FuelSymbols.VolumeFraction, p.Fraction, p.Si))],
@@ -87,9 +83,9 @@ public static class FuelBlend
     /// <exception cref="ArgumentException">There is no part, or the fractions do not add up.</exception>
     /// <exception cref="UnknownPropertyException">The lower heating value of a part is not known.</exception>
     /// <exception cref="OutsideTableException">A density is not known at the temperature of mixing.</exception>
-    public static Working LowerHeatingValueWorkingByVolume(Temperature mixedAt, IReadOnlyList<FuelPart> parts)
+    public static Working LowerHeatingValueWorkingByVolume(Temperature mixedAt, IReadOnlyList<Part> parts)
     {
-        FuelPart[] used = Checked(parts);
+        Part[] used = Checked(parts);
         return Combustion
             .MeanByVolume<Traced>(
                 [.. used.Select(p => ReaderUnits.Input(FuelSymbols.VolumeFraction, p.Fraction, p.Si))],
@@ -99,14 +95,14 @@ public static class FuelBlend
             .ToWorking();
     }
 
-    internal static Fuel Mix(string name, Temperature mixedAt, IReadOnlyList<FuelPart> parts, FuelRecipe? recipe)
+    internal static Fuel Mix(string name, Temperature mixedAt, IReadOnlyList<Part> parts, FuelRecipe? recipe)
     {
-        FuelPart[] used = Checked(parts);
+        Part[] used = Checked(parts);
         double[] masses = [.. used.Select(p => p.Si * p.Fuel.Density.Law.At(mixedAt))];
         return BlendRules.Mix(name, [.. used.Select(p => p.Fuel)], masses, recipe);
     }
 
-    private static FuelPart[] Checked(IReadOnlyList<FuelPart> parts)
+    private static Part[] Checked(IReadOnlyList<Part> parts)
     {
         ArgumentNullException.ThrowIfNull(parts);
         parts = Lists.NoNulls(parts);

@@ -5,10 +5,10 @@ namespace FuelMath;
 /// <summary>A blend by mass.</summary>
 internal sealed class MassBlendRecipe : FuelRecipe
 {
-    internal MassBlendRecipe(IEnumerable<FuelPart> parts)
+    internal MassBlendRecipe(IEnumerable<FuelBlend.Part> parts)
     {
         Parts = [.. parts];
     }
 
-    internal ImmutableArray<FuelPart> Parts { get; }
+    internal ImmutableArray<FuelBlend.Part> Parts { get; }
 }

@@ -11,7 +11,7 @@ namespace FuelMath;
 /// Always by volume and always fuel to oil. Too little oil seizes an engine; excess oil displaces fuel, and its
 /// unburned part makes the mixture leaner. The engine maker's ratio comes first. The default value is fuel without oil.
 /// </remarks>
-public readonly struct PremixRatio : IEquatable<PremixRatio>
+public readonly partial struct PremixRatio : IEquatable<PremixRatio>
 {
     /// <summary>The greatest ratio of oil to fuel that counts as a premix.</summary>
     internal const double MostOilPerFuel = 1;
@@ -89,7 +89,7 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
     /// <exception cref="ArgumentOutOfRangeException">
     /// A volume is outside its range, or the tank already holds more oil or more fuel than the full tank may.
     /// </exception>
-    public PremixTopUp TopUp(Volume remaining, PremixRatio remainingRatio, Volume finalVolume)
+    public Additions TopUp(Volume remaining, PremixRatio remainingRatio, Volume finalVolume)
     {
         double before = Guard.NotNegative(remaining, remaining.InSi());
         double after = finalVolume.InSi();
@@ -165,7 +165,10 @@ public readonly struct PremixRatio : IEquatable<PremixRatio>
         return FuelBlend.Mix(
             name,
             mixedAt,
-            [new FuelPart(fuel, SiUnits.Ratio(1 - Fraction)), new FuelPart(oil.AsOil(), SiUnits.Ratio(Fraction))],
+            [
+                new FuelBlend.Part(fuel, SiUnits.Ratio(1 - Fraction)),
+                new FuelBlend.Part(oil.AsOil(), SiUnits.Ratio(Fraction)),
+            ],
             new PremixRecipe(this, fuel, oil, mixedAt)
         );
     }

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>A blend by volume.</summary>
 internal sealed class VolumeBlendRecipe : FuelRecipe
 {
-    internal VolumeBlendRecipe(Temperature mixedAt, IEnumerable<FuelPart> parts)
+    internal VolumeBlendRecipe(Temperature mixedAt, IEnumerable<FuelBlend.Part> parts)
     {
         MixedAt = mixedAt;
         Parts = [.. parts];
@@ -14,5 +14,5 @@ internal sealed class VolumeBlendRecipe : FuelRecipe
 
     internal Temperature MixedAt { get; }
 
-    internal ImmutableArray<FuelPart> Parts { get; }
+    internal ImmutableArray<FuelBlend.Part> Parts { get; }
 }

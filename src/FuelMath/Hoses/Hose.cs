@@ -257,7 +257,7 @@ public sealed partial class Hose : FlowPart
                 bore,
                 roughness,
                 coefficient + further,
-                FrictionLaw.ColebrookStraightPassage,
+                Pipe.FrictionLaw.ColebrookStraightPassage,
                 false
             );
 

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// supplies the points. From zero pressure up a monotone curve is used; above the greatest point it is refused.
 /// </para>
 /// </remarks>
-public sealed class HoseExpansion
+public sealed partial class HoseExpansion
 {
     private readonly Curve squareMeters;
 
@@ -20,7 +20,7 @@ public sealed class HoseExpansion
     /// <param name="source">Where the points come from.</param>
     /// <exception cref="ArgumentNullException">Points or source are null.</exception>
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
-    public HoseExpansion(string name, IEnumerable<HoseExpansionPoint> points, DataSource source)
+    public HoseExpansion(string name, IEnumerable<Point> points, DataSource source)
     {
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
@@ -38,7 +38,7 @@ public sealed class HoseExpansion
     public string Name { get; }
 
     /// <summary>The points, pressure ascending.</summary>
-    public ImmutableArray<HoseExpansionPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }

@@ -18,7 +18,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Rating" />
 /// </example>
-public sealed class HoseRating
+public sealed partial class HoseRating
 {
     private readonly double[] kelvins;
     private readonly double[] pascals;
@@ -33,7 +33,7 @@ public sealed class HoseRating
     /// <exception cref="ArgumentNullException">Points or source are null.</exception>
     /// <exception cref="ArgumentException">The name is blank or the points do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The bend radius is not greater than zero.</exception>
-    public HoseRating(string name, IEnumerable<HoseRatingPoint> points, Length leastBendRadius, DataSource source)
+    public HoseRating(string name, IEnumerable<Point> points, Length leastBendRadius, DataSource source)
     {
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
@@ -61,7 +61,7 @@ public sealed class HoseRating
     public string Name { get; }
 
     /// <summary>The points, temperature ascending.</summary>
-    public ImmutableArray<HoseRatingPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>The least bend radius of its center line.</summary>
     public Length LeastBendRadius { get; }

@@ -16,7 +16,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Tube" />
 /// </example>
-public sealed class Tube
+public sealed partial class Tube
 {
     private readonly double outside;
     private readonly double bore;
@@ -30,7 +30,7 @@ public sealed class Tube
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="ArgumentNullException">Material or source is null.</exception>
-    public Tube(string name, Length outsideDiameter, Length wall, TubeMaterial material, DataSource source)
+    public Tube(string name, Length outsideDiameter, Length wall, WallMaterial material, DataSource source)
     {
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(material);
@@ -59,7 +59,7 @@ public sealed class Tube
     public Length Wall { get; }
 
     /// <summary>The material.</summary>
-    public TubeMaterial Material { get; }
+    public WallMaterial Material { get; }
 
     /// <summary>Where the measures come from.</summary>
     public DataSource Source { get; }

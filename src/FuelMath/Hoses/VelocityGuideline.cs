@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The greatest recommended velocity in a line: a guideline of the trade, not a law of physics.</summary>
-public sealed class VelocityGuideline
+public sealed partial class VelocityGuideline
 {
     /// <summary>Creates a guideline.</summary>
     /// <param name="suction">Greatest mean velocity ahead of a pump; greater than zero.</param>

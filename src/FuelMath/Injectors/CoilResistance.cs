@@ -12,7 +12,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [NBS-Handbook-100] table 1.</para>
 /// </remarks>
-public sealed class CoilResistance
+public sealed partial class CoilResistance
 {
     private const double Coldest = -50;
     private const double Hottest = 200;
@@ -45,10 +45,10 @@ public sealed class CoilResistance
     public ElectricResistance AtTwentyCelsius => SiUnits.ElectricResistance(SiAt(20));
 
     /// <summary>The kind of driver that it needs, by its resistance at 20 °C.</summary>
-    public CoilImpedance Impedance =>
-        SiAt(20) < LowBelow ? CoilImpedance.Low
-        : SiAt(20) > HighAbove ? CoilImpedance.High
-        : CoilImpedance.Between;
+    public ImpedanceClass Impedance =>
+        SiAt(20) < LowBelow ? ImpedanceClass.Low
+        : SiAt(20) > HighAbove ? ImpedanceClass.High
+        : ImpedanceClass.Between;
 
     /// <summary>The resistance at another temperature.</summary>
     /// <param name="temperature">Temperature of the coil; -50 °C to 200 °C.</param>

@@ -34,7 +34,10 @@ internal static class DriverFindings
             );
         }
 
-        if (driver is { Kind: DriverKind.Saturated, BallastSi: 0 } && coil.Impedance == CoilImpedance.Low)
+        if (
+            driver is { Kind: InjectorDriver.DriverKind.Saturated, BallastSi: 0 }
+            && coil.Impedance == CoilResistance.ImpedanceClass.Low
+        )
         {
             findings.Add(
                 new(

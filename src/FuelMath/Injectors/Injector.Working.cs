@@ -13,7 +13,7 @@ public sealed partial class Injector
     /// <param name="density">Density of the fuel at the injector; greater than zero.</param>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <returns>
-    /// The working of <see cref="InjectorPulse.Mass"/>; dead time and short-pulse correction are read from their
+    /// The working of <see cref="PulseResult.Mass"/>; dead time and short-pulse correction are read from their
     /// tables. Inputs are shown in their own units, and <see cref="WorkingUnits.In"/> sets that of the result.
     /// </returns>
     /// <exception cref="OutsideTableException">
@@ -28,7 +28,7 @@ public sealed partial class Injector
         ElectricPotential atInjector
     )
     {
-        InjectorPulse pulse = Deliver(pulseWidth, period, differentialPressure, density, atInjector);
+        PulseResult pulse = Deliver(pulseWidth, period, differentialPressure, density, atInjector);
         return TracedMass(
                 pulse,
                 Rating.TracedMassFlow(differentialPressure, density),
@@ -39,7 +39,7 @@ public sealed partial class Injector
     }
 
     /// <summary>The mass of a pulse from a static flow with its own working, kg.</summary>
-    internal Traced TracedMass(in InjectorPulse pulse, Traced flow, Traced width, Traced period)
+    internal Traced TracedMass(in PulseResult pulse, Traced flow, Traced width, Traced period)
     {
         if (pulse.IsHeldOpen)
         {

@@ -102,7 +102,7 @@ public sealed partial class Injector
     /// Voltage or pressure is outside the dead-time table, and it refuses.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public InjectorPulse Deliver(
+    public PulseResult Deliver(
         Duration pulseWidth,
         Duration period,
         Pressure differentialPressure,
@@ -132,7 +132,7 @@ public sealed partial class Injector
     /// The mass is more than a pulse can meter in the period, or less than the least repeatable mass; or another value
     /// is outside its range.
     /// </exception>
-    public InjectorPulse WidthFor(
+    public PulseResult WidthFor(
         Mass wanted,
         Duration period,
         Pressure differentialPressure,
@@ -251,7 +251,7 @@ public sealed partial class Injector
     private static string Show(double kilograms, Mass inUnitOf) => Guard.Show(SiUnits.Mass(kilograms), inUnitOf.Unit);
 
     /// <summary>A pulse at a known static flow (kg/s) and dead time (s); width and period in s.</summary>
-    internal InjectorPulse PulseAt(double width, double period, double flow, double dead)
+    internal PulseResult PulseAt(double width, double period, double flow, double dead)
     {
         double effective = Pulse.EffectiveWidth(new Real(width), new Real(dead)).Value;
         double slack = Guard.EdgeTolerance * period;

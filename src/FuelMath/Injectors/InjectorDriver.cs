@@ -15,7 +15,7 @@ namespace FuelMath;
 /// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench.
 /// </para>
 /// </remarks>
-public sealed class InjectorDriver
+public sealed partial class InjectorDriver
 {
     private readonly double ballast;
     private readonly double peak;

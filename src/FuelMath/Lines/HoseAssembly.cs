@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// Its length is that from seat to seat. The hose itself is cut shorter by the allowances of both fittings.
 /// </remarks>
-public sealed class HoseAssembly
+public sealed partial class HoseAssembly
 {
     private readonly double cut;
 

@@ -20,7 +20,7 @@ internal static class LineFindings
             .. line
                 .Pieces.SelectMany(p => new[] { p.AdapterLoss, p.Hose?.First.Loss, p.Hose?.Second.Loss })
                 .OfType<Fitting>()
-                .Where(f => f.Basis == LossBasis.Estimate)
+                .Where(f => f.Basis == Fitting.LossBasis.Estimate)
                 .Select(f => f.Name)
                 .Distinct(StringComparer.Ordinal),
         ];
@@ -46,9 +46,9 @@ internal static class LineFindings
     private static void Look(ImmutableArray<Finding>.Builder found, Joint joint, string place)
     {
         string ends = $"{joint.First} with {joint.Second}";
-        if (joint.Verdict != JointVerdict.Seals)
+        if (joint.Verdict != Joint.Outcome.Seals)
         {
-            bool leaks = joint.Verdict == JointVerdict.ThreadsButDoesNotSeal;
+            bool leaks = joint.Verdict == Joint.Outcome.ThreadsButDoesNotSeal;
             found.Add(
                 new(
                     FindingCode.JointDoesNotSeal,

@@ -11,14 +11,14 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />
 /// </example>
-public sealed class LinePlan : ILineOrigin
+public sealed partial class LinePlan : ILineOrigin
 {
     /// <summary>Creates a line.</summary>
     /// <param name="name">Its name; not blank.</param>
     /// <param name="pieces">Its pieces from start to end, two or more; ports only at its ends.</param>
     /// <exception cref="ArgumentException">The name is blank or the pieces do not form a line.</exception>
     /// <exception cref="ArgumentNullException">The list or a piece is null.</exception>
-    public LinePlan(string name, IEnumerable<LinePiece> pieces)
+    public LinePlan(string name, IEnumerable<Piece> pieces)
     {
         ArgumentNullException.ThrowIfNull(pieces);
         Name = Guard.Name(name);
@@ -53,13 +53,13 @@ public sealed class LinePlan : ILineOrigin
     public string Name { get; }
 
     /// <summary>Its pieces, from start to end.</summary>
-    public ImmutableArray<LinePiece> Pieces { get; }
+    public ImmutableArray<Piece> Pieces { get; }
 
     /// <summary>The joints between them, one less than pieces.</summary>
     public ImmutableArray<Joint> Joints { get; }
 
     /// <summary>Whether every joint seals.</summary>
-    public bool AllSeal => Joints.All(j => j.Verdict == JointVerdict.Seals);
+    public bool AllSeal => Joints.All(j => j.Verdict == Joint.Outcome.Seals);
 
     /// <summary>
     /// The bill of materials: hoses by stock and length, the fittings on them, adapters. Ports are not included.

@@ -10,7 +10,7 @@ internal sealed class LinesAtPoint
     private readonly ImmutableArray<Line> lines;
     private readonly double?[] tanks;
 
-    internal LinesAtPoint(ImmutableArray<Line> lines, IEnumerable<NetworkNode> nodes)
+    internal LinesAtPoint(ImmutableArray<Line> lines, IEnumerable<Network.Node> nodes)
     {
         this.lines = lines;
         var known = nodes.Where(n => n.IsFixed).ToDictionary(n => n.Name, n => n.PressureSi, StringComparer.Ordinal);

@@ -19,7 +19,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="LossTable" />
 /// </example>
-public sealed class LossTable : FlowPart
+public sealed partial class LossTable : FlowPart
 {
     private readonly LossTableSettings settings;
 
@@ -36,7 +36,7 @@ public sealed class LossTable : FlowPart
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public LossTable(
         string name,
-        IEnumerable<MeasuredLoss> readings,
+        IEnumerable<Point> readings,
         Density density,
         DynamicViscosity viscosity,
         DataSource source
@@ -66,7 +66,7 @@ public sealed class LossTable : FlowPart
     public string Name { get; }
 
     /// <summary>The readings.</summary>
-    public ImmutableArray<MeasuredLoss> Readings { get; }
+    public ImmutableArray<Point> Readings { get; }
 
     /// <summary>Density of the fluid of the readings.</summary>
     public Density Density { get; }

@@ -6,7 +6,7 @@ namespace FuelMath;
 
 /// <summary>A network of nodes and of lines with parts in them, ready to be solved at conditions.</summary>
 /// <remarks>Checked and prepared once, so that solving it again costs little.</remarks>
-public sealed class Network
+public sealed partial class Network
 {
     private readonly NetworkPlan plan;
     private readonly SwitchedNetwork? switched;
@@ -16,11 +16,11 @@ public sealed class Network
     /// <param name="nodes">Its nodes, at least one of fixed pressure; each name once.</param>
     /// <param name="lines">The lines between them, at least one; each name once.</param>
     /// <exception cref="ArgumentException">The network can't be: the message names the node or line.</exception>
-    public Network(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
+    public Network(IEnumerable<Node> nodes, IEnumerable<Line> lines)
         : this(nodes, lines, default, null) { }
 
     private Network(
-        IEnumerable<NetworkNode> nodes,
+        IEnumerable<Node> nodes,
         IEnumerable<Line> lines,
         VehicleAcceleration acceleration,
         NetworkNames? names
@@ -28,11 +28,11 @@ public sealed class Network
     {
         ArgumentNullException.ThrowIfNull(nodes);
         ArgumentNullException.ThrowIfNull(lines);
-        NetworkNode[] allNodes = Lists.NoNulls(nodes);
+        Node[] allNodes = Lists.NoNulls(nodes);
         Line[] allLines = Lists.NoNulls(lines);
         NetworkChecks.All(allNodes, allLines);
         (Nodes, Lines, Acceleration) = ([.. allNodes], [.. allLines], acceleration);
-        NetworkNode[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
+        Node[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
         plan = new NetworkPlan(placed, allLines, names);
         switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some, plan.Names));
         parts = new LinesAtPoint(Lines, Nodes);
@@ -48,7 +48,7 @@ public sealed class Network
     }
 
     /// <summary>The nodes, in the order given.</summary>
-    public ImmutableArray<NetworkNode> Nodes { get; }
+    public ImmutableArray<Node> Nodes { get; }
 
     /// <summary>The lines, in the order given.</summary>
     public ImmutableArray<Line> Lines { get; }
@@ -61,7 +61,7 @@ public sealed class Network
 
     /// <summary>The same network in a vehicle that speeds up steadily.</summary>
     /// <param name="acceleration">How it speeds up.</param>
-    /// <returns>The network; each node counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
+    /// <returns>The network; each node counts with its place: see <see cref="Node.AtPlace"/>.</returns>
     public Network Under(VehicleAcceleration acceleration) =>
         acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration, plan.Names));
 
@@ -153,7 +153,7 @@ public sealed class Network
     /// <summary>Whether one solve is not enough.</summary>
     private bool HasCases => switched is not null || plan.Humps is not [];
 
-    private NetworkState Chosen(ComingFrom? side) => switched?.One(side) ?? NetworkStates.One(Plan, side);
+    private NetworkState Chosen(PlainPump.ApproachSide? side) => switched?.One(side) ?? NetworkStates.One(Plan, side);
 
     private Network Moved(Network other) => Conditions is { } at ? other.At(at) : other;
 
@@ -203,7 +203,7 @@ public sealed class Network
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
-    public NetworkState Solve(ComingFrom side) =>
+    public NetworkState Solve(PlainPump.ApproachSide side) =>
         !Enum.IsDefined(side) ? throw Guard.Outside(side, $"Must be a known side; it was {side}.")
         : HasCases ? Chosen(side)
         : Solve();
@@ -225,7 +225,7 @@ public sealed class Network
     /// </exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data in one and was not allowed to.</exception>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
-    public ImmutableArray<NetworkSolution> SolveAll() => switched?.All() ?? NetworkStates.All(Plan);
+    public ImmutableArray<Solution> SolveAll() => switched?.All() ?? NetworkStates.All(Plan);
 
     /// <summary>Finds the steady state from one that is near it: of this network, or of one with the same names.</summary>
     /// <param name="start">Where to start.</param>
@@ -258,7 +258,7 @@ public sealed class Network
     /// <exception cref="ArgumentException">The buffer belongs to another network.</exception>
     /// <exception cref="NoSolutionException">There is none, or it was not found; the message says which and why.</exception>
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
-    public void Solve(NetworkBuffer buffer)
+    public void Solve(Buffer buffer)
     {
         ArgumentNullException.ThrowIfNull(buffer);
         if (!ReferenceEquals(buffer.Network, this))

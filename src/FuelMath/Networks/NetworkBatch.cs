@@ -12,7 +12,7 @@ namespace FuelMath;
 /// <see cref="Network.Solve()"/> in the last digits, because the logarithm of vectors does.
 /// </para>
 /// </remarks>
-public sealed class NetworkBatch
+public sealed partial class NetworkBatch
 {
     private const int MostPoints = 100_000_000;
 
@@ -171,7 +171,7 @@ public sealed class NetworkBatch
     /// <param name="cancellation">Stops the batch between points.</param>
     /// <returns>A state or a refusal for each point.</returns>
     /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
-    public NetworkBatchResult Solve(IProgress<int>? progress, CancellationToken cancellation) =>
+    public Result Solve(IProgress<int>? progress, CancellationToken cancellation) =>
         new(this, null, Runner(null).Run(Count, progress, cancellation));
 
     /// <summary>Solves all points, each by a warm start from one state, which is faster near it.</summary>
@@ -183,7 +183,7 @@ public sealed class NetworkBatch
     /// <returns>A state or a refusal for each point.</returns>
     /// <exception cref="ArgumentException"><paramref name="start"/> has other nodes or links.</exception>
     /// <exception cref="OperationCanceledException">The batch was stopped.</exception>
-    public NetworkBatchResult Solve(NetworkState start, IProgress<int>? progress, CancellationToken cancellation) =>
+    public Result Solve(NetworkState start, IProgress<int>? progress, CancellationToken cancellation) =>
         new(this, start, Runner(Plan.Like(start)).Run(Count, progress, cancellation));
 
     /// <summary>The state of one point, from a cold start.</summary>

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>The checks of a network before solving.</summary>
 internal static class NetworkChecks
 {
-    internal static void All(NetworkNode[] nodes, Line[] lines)
+    internal static void All(Network.Node[] nodes, Line[] lines)
     {
         NotEmpty(nodes, lines);
         Unique(nodes.Select(n => n.Name), "node", nameof(nodes));
@@ -57,7 +57,7 @@ internal static class NetworkChecks
     /// with column sums not below zero. By the maximum principle an inflow at a node then changes no pressure more than
     /// the one there. A regulator that is opened by return-line pressure has a negative weight.
     /// </summary>
-    private static void HumpsCanBeSearched(NetworkNode[] nodes, Line[] lines)
+    private static void HumpsCanBeSearched(Network.Node[] nodes, Line[] lines)
     {
         if (!Array.Exists(lines, HasHump))
         {
@@ -91,7 +91,7 @@ internal static class NetworkChecks
         static bool HasHump(Line line) => line.Law.HumpedCurve.Length > 0;
     }
 
-    private static void NotEmpty(NetworkNode[] nodes, Line[] lines)
+    private static void NotEmpty(Network.Node[] nodes, Line[] lines)
     {
         if (nodes.Length == 0)
         {
@@ -126,7 +126,7 @@ internal static class NetworkChecks
         }
     }
 
-    private static void EndsExist(NetworkNode[] nodes, Line[] lines)
+    private static void EndsExist(Network.Node[] nodes, Line[] lines)
     {
         HashSet<string> known = [.. nodes.Select(n => n.Name)];
         foreach (Line line in lines)
@@ -145,7 +145,7 @@ internal static class NetworkChecks
         }
     }
 
-    private static void SpacesAreFixed(NetworkNode[] nodes, Line[] lines)
+    private static void SpacesAreFixed(Network.Node[] nodes, Line[] lines)
     {
         HashSet<string> given = [.. nodes.Where(n => n.IsFixed).Select(n => n.Name)];
         Line? wrong = Array.Find(lines, l => l.Law.NeedsSpace && !given.Contains(l.To));
@@ -158,7 +158,7 @@ internal static class NetworkChecks
         }
     }
 
-    private static void EveryNodeIsReached(NetworkNode[] nodes, Line[] lines)
+    private static void EveryNodeIsReached(Network.Node[] nodes, Line[] lines)
     {
         ILookup<string, string> next = lines
             .SelectMany(l => new[] { (l.From, l.To), (From: l.To, To: l.From) })

@@ -10,7 +10,7 @@ internal sealed class NetworkNames
 
     /// <param name="nodes">The nodes, those of sought pressure first.</param>
     /// <param name="lines">The lines.</param>
-    internal NetworkNames(IEnumerable<NetworkNode> nodes, IEnumerable<Line> lines)
+    internal NetworkNames(IEnumerable<Network.Node> nodes, IEnumerable<Line> lines)
     {
         (Nodes, Lines) = ([.. nodes.Select(n => n.Name)], [.. lines.Select(l => l.Name)]);
         Junctions = [.. nodes.Where(n => !n.IsFixed).Select(n => n.Name)];
@@ -34,12 +34,12 @@ internal sealed class NetworkNames
 
     /// <inheritdoc cref="Node(string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
-    internal int Node(NodeHandle node) =>
+    internal int Node(Network.NodeHandle node) =>
         ReferenceEquals(node.Names, this) ? node.Index : throw Foreign(node.Name, nameof(node));
 
     /// <inheritdoc cref="Line(string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
-    internal int Line(LineHandle line) =>
+    internal int Line(Network.LineHandle line) =>
         ReferenceEquals(line.Names, this) ? line.Index : throw Foreign(line.Name, nameof(line));
 
     /// <summary>Whether another network has the same names in the same order.</summary>

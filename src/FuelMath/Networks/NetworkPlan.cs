@@ -20,7 +20,7 @@ internal sealed class NetworkPlan
     /// <param name="nodes">The nodes.</param>
     /// <param name="links">The links.</param>
     /// <param name="names">Their names, where another plan has them already.</param>
-    internal NetworkPlan(IReadOnlyList<NetworkNode> nodes, IReadOnlyList<Line> links, NetworkNames? names = null)
+    internal NetworkPlan(IReadOnlyList<Network.Node> nodes, IReadOnlyList<Line> links, NetworkNames? names = null)
     {
         (Density, Viscosity) = (double.NaN, double.NaN);
 
@@ -71,7 +71,7 @@ internal sealed class NetworkPlan
     internal double Viscosity { get; }
 
     /// <summary>Junctions first, then nodes of fixed pressure.</summary>
-    internal NetworkNode[] Nodes { get; }
+    internal Network.Node[] Nodes { get; }
 
     /// <summary>In the order they were given.</summary>
     internal Line[] Links { get; }

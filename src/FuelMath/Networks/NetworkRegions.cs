@@ -6,7 +6,7 @@ namespace FuelMath;
 internal static class NetworkRegions
 {
     /// <summary>The lines of each region, in the order given. A line between two nodes of fixed pressure is one by itself.</summary>
-    internal static IEnumerable<Line[]> Of(IEnumerable<NetworkNode> nodes, IReadOnlyList<Line> lines)
+    internal static IEnumerable<Line[]> Of(IEnumerable<Network.Node> nodes, IReadOnlyList<Line> lines)
     {
         Dictionary<string, string> joined = nodes
             .Where(n => !n.IsFixed)

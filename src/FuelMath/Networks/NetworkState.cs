@@ -11,7 +11,7 @@ public sealed class NetworkState
     private readonly double[] pressure;
     private readonly double[] flow;
     private readonly double[] memory;
-    private readonly LinkCondition[] conditions;
+    private readonly Network.LinkCondition[] conditions;
     private readonly bool[] known;
     private readonly Evidence evidence;
 
@@ -80,10 +80,10 @@ public sealed class NetworkState
     /// At most 1 mPa and a billionth of the greatest pressure, or there would be no state. A shut link is judged by its
     /// flow.
     /// </remarks>
-    public Pressure WorstPressureDifference => SiUnits.Pressure(evidence.Error);
+    public Pressure WorstPressureResidual => SiUnits.Pressure(evidence.Error);
 
     /// <summary>The link where it is.</summary>
-    public string WorstPressureDifferenceLink => plan.Links[evidence.ErrorLink].Name;
+    public string WorstPressureResidualLink => plan.Links[evidence.ErrorLink].Name;
 
     /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its name.</param>
@@ -98,7 +98,7 @@ public sealed class NetworkState
     /// <inheritdoc cref="PressureAt(string)" />
     /// <param name="node">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public GaugePressure PressureAt(NodeHandle node) => PressureOf(plan.Names.Node(node));
+    public GaugePressure PressureAt(Network.NodeHandle node) => PressureOf(plan.Names.Node(node));
 
     /// <summary>The pressure of a node, where it is determined.</summary>
     /// <param name="node">Its name.</param>
@@ -111,7 +111,7 @@ public sealed class NetworkState
     /// <param name="node">Its handle.</param>
     /// <param name="pressure">The pressure; without meaning where there is none.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
+    public bool TryPressureAt(Network.NodeHandle node, out GaugePressure pressure) =>
         TryPressureOf(plan.Names.Node(node), out pressure);
 
     /// <summary>The volume flow in a link, positive in its direction.</summary>
@@ -123,18 +123,18 @@ public sealed class NetworkState
     /// <inheritdoc cref="FlowIn(string)" />
     /// <param name="line">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public VolumeFlow FlowIn(LineHandle line) => SiUnits.VolumeFlow(FlowSi(plan.Names.Line(line)));
+    public VolumeFlow FlowIn(Network.LineHandle line) => SiUnits.VolumeFlow(FlowSi(plan.Names.Line(line)));
 
     /// <summary>What a link is doing.</summary>
     /// <param name="link">Its name.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
-    public LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
+    public Network.LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
 
     /// <inheritdoc cref="ConditionOf(string)" />
     /// <param name="line">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public LinkCondition ConditionOf(LineHandle line) => conditions[plan.Names.Line(line)];
+    public Network.LinkCondition ConditionOf(Network.LineHandle line) => conditions[plan.Names.Line(line)];
 
     /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
     /// <param name="link">Its name.</param>
@@ -146,7 +146,7 @@ public sealed class NetworkState
     /// <inheritdoc cref="PressureDifferenceOver(string)" />
     /// <param name="line">Its handle.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public Pressure PressureDifferenceOver(LineHandle line) => DifferenceOver(plan.Names.Line(line));
+    public Pressure PressureDifferenceOver(Network.LineHandle line) => DifferenceOver(plan.Names.Line(line));
 
     /// <summary>The pressure from a link's upstream node to its downstream node, where both are determined.</summary>
     /// <param name="link">Its name.</param>
@@ -160,7 +160,7 @@ public sealed class NetworkState
     /// <param name="line">Its handle.</param>
     /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public bool TryPressureDifferenceOver(LineHandle line, out Pressure difference) =>
+    public bool TryPressureDifferenceOver(Network.LineHandle line, out Pressure difference) =>
         TryDifferenceOver(plan.Names.Line(line), out difference);
 
     private GaugePressure PressureOf(int node) =>
@@ -216,5 +216,5 @@ public sealed class NetworkState
 
     internal bool IsCutOff(int node) => !known[node];
 
-    internal LinkCondition ConditionAt(int link) => conditions[link];
+    internal Network.LinkCondition ConditionAt(int link) => conditions[link];
 }

@@ -10,7 +10,7 @@ internal static class NetworkStates
     /// All states. Each pump with a hump is searched by itself, because fixed pressures part them, and each of its meeting
     /// points comes with each of the others', the flow of the last pump rising first.
     /// </summary>
-    internal static ImmutableArray<NetworkSolution> All(NetworkPlan plan)
+    internal static ImmutableArray<Network.Solution> All(NetworkPlan plan)
     {
         using NetworkWork<Real> work = plan.Rent<Real>();
         if (plan.Humps is [])
@@ -25,9 +25,9 @@ internal static class NetworkStates
         }
 
         int count = searches.Aggregate(1, (n, s) => checked(n * s.Meetings.Count));
-        NetworkSolution[] all = [.. Enumerable.Range(0, count).Select(i => Solution(work, searches, Places(i)))];
+        Network.Solution[] all = [.. Enumerable.Range(0, count).Select(i => Solution(work, searches, Places(i)))];
         string[] remarks = [.. searches.Select((_, k) => $"{Humped(plan, k)} {Meetings(k)}.")];
-        return [.. all.Select(s => new NetworkSolution(remarks.Aggregate(s.State, (t, r) => t.With(r)), s.IsStable))];
+        return [.. all.Select(s => new Network.Solution(remarks.Aggregate(s.State, (t, r) => t.With(r)), s.IsStable))];
 
         // The meeting point of each pump in a state.
         int[] Places(int state)
@@ -60,9 +60,9 @@ internal static class NetworkStates
     }
 
     /// <summary>The only stable state, or the one reached from a side.</summary>
-    internal static NetworkState One(NetworkPlan plan, ComingFrom? side)
+    internal static NetworkState One(NetworkPlan plan, PlainPump.ApproachSide? side)
     {
-        ImmutableArray<NetworkSolution> all = All(plan);
+        ImmutableArray<Network.Solution> all = All(plan);
         NetworkState[] stable = [.. all.Where(s => s.IsStable).Select(s => s.State)];
         return (stable, side) switch
         {
@@ -74,7 +74,7 @@ internal static class NetworkStates
                 double.NaN,
                 all[0].State.Iterations
             ),
-            (_, ComingFrom.NoFlow) => stable[0].With("This one is come to from no flow."),
+            (_, PlainPump.ApproachSide.NoFlow) => stable[0].With("This one is come to from no flow."),
             _ => stable[^1].With("This one is come to from free flow."),
         };
     }
@@ -85,7 +85,7 @@ internal static class NetworkStates
     /// <summary>The state in which each pump is at one of its meeting points.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the network can be in.</exception>
     /// <exception cref="OutsideTableException">A pump runs outside its data there.</exception>
-    private static NetworkSolution Solution(NetworkWork<Real> work, HumpSearch[] searches, int[] places)
+    private static Network.Solution Solution(NetworkWork<Real> work, HumpSearch[] searches, int[] places)
     {
         bool isStable = true;
         for (int k = 0; k < searches.Length; k++)

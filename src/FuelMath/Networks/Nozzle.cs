@@ -17,7 +17,7 @@ public sealed class Nozzle : FlowPart
     /// <param name="density">Density of the fluid of that reading; greater than zero.</param>
     /// <param name="backflow">The behavior when the space has the higher pressure.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public Nozzle(VolumeFlow flow, Pressure differentialPressure, Density density, Backflow backflow)
+    public Nozzle(VolumeFlow flow, Pressure differentialPressure, Density density, InjectorDraw.Backflow backflow)
     {
         double c = PartMath.Coefficient(flow, differentialPressure);
         double rho = Guard.Positive(density, density.InSi());
@@ -25,7 +25,7 @@ public sealed class Nozzle : FlowPart
         law = new SquareSettings
         {
             SquarePerDensity = 1 / (c * c) / rho,
-            OneWay = backflow == Backflow.Prevented,
+            OneWay = backflow == InjectorDraw.Backflow.Prevented,
             IntoSpace = true,
             Scale = PartMath.UsualInjectorPressure,
         };
@@ -42,7 +42,7 @@ public sealed class Nozzle : FlowPart
     public Density Density { get; }
 
     /// <summary>The behavior when the space has the higher pressure.</summary>
-    public Backflow Backflow { get; }
+    public InjectorDraw.Backflow Backflow { get; }
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Flow} at {DifferentialPressure}");

@@ -52,7 +52,7 @@ internal static class PartMath
         Length bore,
         Length roughness,
         Ratio lossCoefficient,
-        FrictionLaw friction,
+        Pipe.FrictionLaw friction,
         bool oneWay
     )
     {
@@ -84,7 +84,7 @@ internal static class PartMath
             bore,
             roughness,
             lossCoefficient,
-            FrictionLaw.ColebrookStraightPassage,
+            FuelMath.Pipe.FrictionLaw.ColebrookStraightPassage,
             false
         );
         double coil = Guard.InRange(

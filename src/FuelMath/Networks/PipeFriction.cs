@@ -17,7 +17,7 @@ internal interface IPipeFriction
         where T : struct, IScalar<T>;
 }
 
-/// <summary><see cref="FrictionLaw.ColebrookStraightPassage"/>.</summary>
+/// <summary><see cref="Pipe.FrictionLaw.ColebrookStraightPassage"/>.</summary>
 internal readonly struct ColebrookFriction : IPipeFriction
 {
     /// <inheritdoc />
@@ -32,7 +32,7 @@ internal readonly struct ColebrookFriction : IPipeFriction
         where T : struct, IScalar<T> => Friction.FactorAboveLaminar(reynolds, rough, ref root);
 }
 
-/// <summary><see cref="FrictionLaw.SwameeJainCubicPassage"/>.</summary>
+/// <summary><see cref="Pipe.FrictionLaw.SwameeJainCubicPassage"/>.</summary>
 internal readonly struct SwameeJainFriction : IPipeFriction
 {
     /// <inheritdoc />

@@ -8,23 +8,23 @@ internal sealed class PipeSettings(
     double bore,
     double roughness,
     double lossCoefficient,
-    FrictionLaw friction,
+    Pipe.FrictionLaw friction,
     bool oneWay
 ) : RoundSettings(length, bore, roughness, lossCoefficient)
 {
-    internal readonly FrictionLaw Friction = friction;
+    internal readonly Pipe.FrictionLaw Friction = friction;
     internal readonly bool OneWay = oneWay;
 
     internal override bool IsOneWay => OneWay;
 
     /// <inheritdoc />
     internal override Traced? LossWorking(in LossInputs at) =>
-        Friction == FrictionLaw.ColebrookStraightPassage ? LossWorking(at, null) : null;
+        Friction == Pipe.FrictionLaw.ColebrookStraightPassage ? LossWorking(at, null) : null;
 
     internal override object Law => (GetType(), Friction, OneWay);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>
-        Friction == FrictionLaw.ColebrookStraightPassage
+        Friction == Pipe.FrictionLaw.ColebrookStraightPassage
             ? GroupOf<T, PipeLaw<T, ColebrookFriction>>(ends, parts, OneWay)
             : GroupOf<T, PipeLaw<T, SwameeJainFriction>>(ends, parts, OneWay);
 }

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// A curve may have a hump, where the rise does not fall as flow rises. It may then have several operating points: see
 /// <see cref="Network.SolveAll"/>.
 /// </remarks>
-public sealed class PlainPump : FlowPart
+public sealed partial class PlainPump : FlowPart
 {
     internal const int MostPumps = 16;
     private readonly Func<double, PumpSettings> part;
@@ -63,7 +63,7 @@ public sealed class PlainPump : FlowPart
     /// <param name="outside">The behavior beyond the ends: refuse or extend; ends can't be held.</param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
-    public static PlainPump Straight(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
+    public static PlainPump Straight(IEnumerable<Point> points, OutsideRange outside) =>
         Tabulated(points, outside, false, StraightPieces);
 
     /// <summary>A table with a smooth curve through its points, without overshoot: see <see cref="Curve"/>.</summary>
@@ -73,7 +73,7 @@ public sealed class PlainPump : FlowPart
     /// </param>
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not have the stated shape.</exception>
-    public static PlainPump Smooth(IEnumerable<PlainPumpPoint> points, OutsideRange outside) =>
+    public static PlainPump Smooth(IEnumerable<Point> points, OutsideRange outside) =>
         Tabulated(
             points,
             outside,
@@ -87,7 +87,7 @@ public sealed class PlainPump : FlowPart
     /// <param name="exponent">The exponent, 0.2 to 20.</param>
     /// <returns>The pump at the curve's own speed. A power law has no ends: it is never outside its data.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static PlainPump Power(Pressure shutoffPressureRise, PlainPumpPoint point, Ratio exponent)
+    public static PlainPump Power(Pressure shutoffPressureRise, Point point, Ratio exponent)
     {
         double shutoff = Guard.Positive(shutoffPressureRise, shutoffPressureRise.InSi());
         double c = Guard.InRange(exponent, exponent.InSi(), 0.2, 20, SiUnits.Ratio);
@@ -106,7 +106,7 @@ public sealed class PlainPump : FlowPart
     /// <returns>The pump at the curve's own speed.</returns>
     /// <exception cref="ArgumentException">The points do not fall, or give an exponent outside 0.2 to 20.</exception>
     /// <remarks>Source: [Rossman-2020] section 3.1 (pumps, three-point curve).</remarks>
-    public static PlainPump PowerThrough(Pressure shutoffPressureRise, PlainPumpPoint middle, PlainPumpPoint end)
+    public static PlainPump PowerThrough(Pressure shutoffPressureRise, Point middle, Point end)
     {
         Below(shutoffPressureRise, middle, nameof(middle));
         Below(shutoffPressureRise, end, nameof(end));
@@ -166,7 +166,7 @@ public sealed class PlainPump : FlowPart
     internal override PumpSettings Law => part(Speed.InSi()).Bank(CountInParallel, CountInSeries);
 
     private static PlainPump Tabulated(
-        IEnumerable<PlainPumpPoint> points,
+        IEnumerable<Point> points,
         OutsideRange outside,
         bool isSmooth,
         Func<double[], double[], Piece[]> draw
@@ -181,7 +181,7 @@ public sealed class PlainPump : FlowPart
             );
         }
 
-        PlainPumpPoint[] all = [.. points];
+        Point[] all = [.. points];
         Guard.AtLeast(2, all.Length, "A pump curve", nameof(points));
         double[] flow = [.. all.Select(p => p.FlowSi)];
         double[] rise = [.. all.Select(p => p.RiseSi)];
@@ -221,7 +221,7 @@ public sealed class PlainPump : FlowPart
         ];
     }
 
-    private static void Below(Pressure shutoff, PlainPumpPoint point, string paramName)
+    private static void Below(Pressure shutoff, Point point, string paramName)
     {
         if (!(point.FlowSi > 0 && point.RiseSi < shutoff.InSi()))
         {

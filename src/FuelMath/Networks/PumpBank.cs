@@ -19,7 +19,7 @@ public sealed class PumpBank
         string from,
         string to,
         bool isSeries,
-        ImmutableArray<NetworkNode> nodes,
+        ImmutableArray<Network.Node> nodes,
         ImmutableArray<Line> lines
     )
     {
@@ -31,7 +31,7 @@ public sealed class PumpBank
     public string Name { get; }
 
     /// <summary>The junctions between pumps in series, "lift 1-2"; empty in parallel.</summary>
-    public ImmutableArray<NetworkNode> Nodes { get; }
+    public ImmutableArray<Network.Node> Nodes { get; }
 
     /// <summary>The pumps.</summary>
     public ImmutableArray<Line> Lines { get; }
@@ -70,7 +70,7 @@ public sealed class PumpBank
             from,
             to,
             true,
-            [.. places[1..^1].Select(place => NetworkNode.Junction(place, elevation))],
+            [.. places[1..^1].Select(place => Network.Node.Junction(place, elevation))],
             [.. all.Select((p, i) => new Line($"{name} {i + 1}", places[i], places[i + 1], p))]
         );
     }

@@ -6,7 +6,7 @@ namespace FuelMath;
 /// <summary>A pump's curve: a table, or a power law through its shutoff and one point.</summary>
 internal sealed class PumpCurveGiven(
     bool isSmooth,
-    ImmutableArray<PlainPumpPoint> points,
+    ImmutableArray<PlainPump.Point> points,
     OutsideRange outside,
     Pressure shutoff,
     Ratio exponent
@@ -20,7 +20,7 @@ internal sealed class PumpCurveGiven(
     internal bool HasHump { get; } =
         points.Skip(1).Zip(points, (next, last) => next.RiseSi >= last.RiseSi).Contains(true);
 
-    internal ImmutableArray<PlainPumpPoint> Points { get; } = points;
+    internal ImmutableArray<PlainPump.Point> Points { get; } = points;
 
     internal OutsideRange Outside { get; } = outside;
 

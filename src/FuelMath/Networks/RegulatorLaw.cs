@@ -107,7 +107,11 @@ internal struct RegulatorLaw<T, TSide> : ILinkLaw<RegulatorLaw<T, TSide>, T>
         T wide = law.open * (flow * T.Abs(flow));
         T holding = (law.slope * flow) + (TSide.IsUpstream ? law.held : -law.held);
         Mask<T> holds = law.IsHolding(wide, holding, TSide.IsUpstream ? down : up);
-        T opened = T.Select(holds, T.Of((int)LinkCondition.Regulating), T.Of((int)LinkCondition.FullyOpen));
-        return T.Select(T.Less(noFlow, flow), opened, T.Of((int)LinkCondition.Seated));
+        T opened = T.Select(
+            holds,
+            T.Of((int)Network.LinkCondition.Regulating),
+            T.Of((int)Network.LinkCondition.FullyOpen)
+        );
+        return T.Select(T.Less(noFlow, flow), opened, T.Of((int)Network.LinkCondition.Seated));
     }
 }

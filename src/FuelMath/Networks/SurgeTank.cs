@@ -10,7 +10,7 @@ namespace FuelMath;
 /// example while the lift pump draws air. Source: [Definition] conservation of volume.
 /// </para>
 /// </remarks>
-public sealed class SurgeTank
+public sealed partial class SurgeTank
 {
     private readonly double volume;
 
@@ -41,7 +41,7 @@ public sealed class SurgeTank
     /// There is no such node or link, the node has no fixed pressure, the pump does not feed it, or the lift circuit
     /// also draws from the tank, so that neither stops without the other.
     /// </exception>
-    public SurgeTankBalance BalanceIn(NetworkState state, string liftPump) =>
+    public FuelBalance BalanceIn(NetworkState state, string liftPump) =>
         Balance(state, [liftPump], nameof(liftPump), mayReturn: false);
 
     /// <summary>The balance of a tank with several lift pumps in a solved network.</summary>
@@ -51,7 +51,7 @@ public sealed class SurgeTank
     /// <exception cref="ArgumentException">
     /// None is given, or one does not meet the conditions of the other overload.
     /// </exception>
-    public SurgeTankBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
+    public FuelBalance BalanceIn(NetworkState state, IEnumerable<string> liftPumps)
     {
         ArgumentNullException.ThrowIfNull(liftPumps);
         return Balance(state, Lists.NoNulls(liftPumps), nameof(liftPumps), mayReturn: false);
@@ -61,10 +61,10 @@ public sealed class SurgeTank
     public override string ToString() => LogText.Of($"{Node}: {UsableVolume}");
 
     /// <summary>The same for lift pumps that may be stopped: backward flow through them counts as drawn.</summary>
-    internal SurgeTankBalance BalanceOf(NetworkState state, IEnumerable<string> liftPumps) =>
+    internal FuelBalance BalanceOf(NetworkState state, IEnumerable<string> liftPumps) =>
         Balance(state, [.. liftPumps], nameof(liftPumps), mayReturn: true);
 
-    private SurgeTankBalance Balance(NetworkState state, string[] named, string paramName, bool mayReturn)
+    private FuelBalance Balance(NetworkState state, string[] named, string paramName, bool mayReturn)
     {
         ArgumentNullException.ThrowIfNull(state);
         string liftPump = string.Join("', '", named);

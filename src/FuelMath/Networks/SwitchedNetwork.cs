@@ -66,35 +66,35 @@ internal sealed class SwitchedNetwork
         line.Switch is { } by ? line.SwitchedBy(After(by, line.Name, last)) : line;
 
     /// <summary>All consistent states.</summary>
-    internal ImmutableArray<NetworkSolution> All() =>
-        new SwitchChoice<NetworkSolution>(pumps, new States(this, NetworkStates.All)).All();
+    internal ImmutableArray<Network.Solution> All() =>
+        new SwitchChoice<Network.Solution>(pumps, new States(this, NetworkStates.All)).All();
 
     /// <summary>The consistent state; of several, that of the pumps that were running.</summary>
-    internal NetworkState One(ComingFrom? side) =>
-        new SwitchChoice<NetworkSolution>(pumps, new States(this, plan => [new(NetworkStates.One(plan, side), true)]))
+    internal NetworkState One(PlainPump.ApproachSide? side) =>
+        new SwitchChoice<Network.Solution>(pumps, new States(this, plan => [new(NetworkStates.One(plan, side), true)]))
             .One()
             .State;
 
     private static PumpSwitch After(PumpSwitch by, string name, NetworkState last) =>
-        by.After(last.ConditionOf(name) != LinkCondition.Stopped);
+        by.After(last.ConditionOf(name) != Network.LinkCondition.Stopped);
 
     private static Line Stopped(ImmutableArray<SwitchedPump> pumps, int running, Line link) =>
         SwitchedPump.Runs(pumps, running, link.Name) ? link : link.Unswitched(new StoppedPump(link.Part));
 
-    private sealed class States(SwitchedNetwork network, Func<NetworkPlan, ImmutableArray<NetworkSolution>> solve)
-        : ISwitchedStates<NetworkSolution>
+    private sealed class States(SwitchedNetwork network, Func<NetworkPlan, ImmutableArray<Network.Solution>> solve)
+        : ISwitchedStates<Network.Solution>
     {
         /// <inheritdoc />
         public string Sought => NetworkVerdict.Sought;
 
         /// <inheritdoc />
-        public ImmutableArray<NetworkSolution> Solve(int running) => solve(network.plans[running]);
+        public ImmutableArray<Network.Solution> Solve(int running) => solve(network.plans[running]);
 
         /// <inheritdoc />
-        public double ValueIn(NetworkSolution state, SwitchedPump pump) => pump.ValueIn(state.State, network.manifold);
+        public double ValueIn(Network.Solution state, SwitchedPump pump) => pump.ValueIn(state.State, network.manifold);
 
         /// <inheritdoc />
-        public NetworkSolution With(NetworkSolution state, string remark) =>
+        public Network.Solution With(Network.Solution state, string remark) =>
             new(state.State.With(remark), state.IsStable);
     }
 }

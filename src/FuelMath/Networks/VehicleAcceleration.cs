@@ -46,7 +46,7 @@ public readonly struct VehicleAcceleration
     internal bool IsRest => forward == 0 && left == 0 && up == 0;
 
     /// <summary>The elevation that gives a column at rest the pressure that this place has, m.</summary>
-    internal double HeightOf(NetworkNode node) =>
+    internal double HeightOf(Network.Node node) =>
         node.ElevationSi
         + (
             ((forward * node.ForwardSi) + (left * node.LeftSi) + (up * node.ElevationSi)) / Hydrostatics.StandardGravity

@@ -25,7 +25,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Pump" />
 /// </example>
-public sealed class Pump : FlowPart
+public sealed partial class Pump : FlowPart
 {
     /// <summary>Assumed temperature of a test where it is not known, °C. Source: [Common-practice].</summary>
     private const double UsualCelsius = 20;
@@ -57,7 +57,7 @@ public sealed class Pump : FlowPart
         voltages = new(Name, Curves, source, nameof(curves));
     }
 
-    private Pump(string name, Pump other, PumpDrive drive, PumpPrinciple principle, Temperature? fluidTemperature)
+    private Pump(string name, Pump other, PumpDrive drive, WorkingPrinciple principle, Temperature? fluidTemperature)
     {
         (Name, Curves, Fluid, Source, Drive) = (name, other.Curves, other.Fluid, other.Source, drive);
         (voltages, Principle, FluidTemperature) = (new(name, other.voltages), principle, fluidTemperature);
@@ -79,7 +79,7 @@ public sealed class Pump : FlowPart
     public PumpDrive Drive { get; }
 
     /// <summary>Its principle of operation; not known unless set.</summary>
-    public PumpPrinciple Principle { get; }
+    public WorkingPrinciple Principle { get; }
 
     /// <summary>
     /// The temperature of the fluid that the curves were measured with; null where it is not known; 20 °C is then
@@ -114,7 +114,7 @@ public sealed class Pump : FlowPart
     /// <inheritdoc />
     internal override IEnumerable<Finding> FindingsAt(PartState at)
     {
-        if (at.Condition is LinkCondition.Stalled or LinkCondition.DeadHeaded)
+        if (at.Condition is Network.LinkCondition.Stalled or Network.LinkCondition.DeadHeaded)
         {
             yield return Finding.Of(
                 FindingCode.PumpStalled,
@@ -162,7 +162,7 @@ public sealed class Pump : FlowPart
     /// <param name="principle">The principle.</param>
     /// <returns>The pump.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is not a defined value.</exception>
-    public Pump WithPrinciple(PumpPrinciple principle) =>
+    public Pump WithPrinciple(WorkingPrinciple principle) =>
         new(Name, this, Drive, Guard.Known(principle), FluidTemperature);
 
     /// <summary>The same pump with the fluid temperature at which its curves were measured.</summary>
@@ -243,8 +243,8 @@ public sealed class Pump : FlowPart
     internal double RiseFactor(double density) =>
         Principle switch
         {
-            PumpPrinciple.Displacement => 1,
-            PumpPrinciple.Rotodynamic => DensityRatio(density),
+            WorkingPrinciple.Displacement => 1,
+            WorkingPrinciple.Rotodynamic => DensityRatio(density),
             _ => Math.Min(DensityRatio(density), 1),
         };
 

@@ -31,7 +31,7 @@ public static class PumpCombination
         return Made(
             all,
             source,
-            rises.Select(r => new PumpPoint(
+            rises.Select(r => new PumpCurve.Point(
                 SiUnits.Pressure(r),
                 SiUnits.VolumeFlow(all.Sum(c => c.FlowAt(SiUnits.Pressure(r)).InSi())),
                 SiUnits.ElectricCurrent(all.Sum(c => c.CurrentAt(SiUnits.Pressure(r)).InSi()))
@@ -63,7 +63,7 @@ public static class PumpCombination
                 {
                     double[] rises = [.. all.Select(c => c.RiseAt(SiUnits.VolumeFlow(q)).InSi())];
                     double current = all.Zip(rises, (c, r) => c.CurrentAt(SiUnits.Pressure(r)).InSi()).Sum();
-                    return new PumpPoint(
+                    return new PumpCurve.Point(
                         SiUnits.Pressure(rises.Sum()),
                         SiUnits.VolumeFlow(q),
                         SiUnits.ElectricCurrent(current)
@@ -72,7 +72,7 @@ public static class PumpCombination
         );
     }
 
-    private static PumpCurve Made(PumpCurve[] all, DataSource source, IEnumerable<PumpPoint> points) =>
+    private static PumpCurve Made(PumpCurve[] all, DataSource source, IEnumerable<PumpCurve.Point> points) =>
         new(
             points.ToImmutableArray(),
             all[0].Voltage,

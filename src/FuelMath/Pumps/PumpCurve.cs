@@ -23,7 +23,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="PumpCurve" />
 /// </example>
-public sealed class PumpCurve
+public sealed partial class PumpCurve
 {
     private readonly double voltage;
 
@@ -38,17 +38,17 @@ public sealed class PumpCurve
     /// <exception cref="ArgumentException">
     /// The points do not have the stated shape, or deliver more hydraulic than electric power.
     /// </exception>
-    public PumpCurve(ElectricPotential voltage, IEnumerable<PumpPoint> points, DataSource source)
+    public PumpCurve(ElectricPotential voltage, IEnumerable<Point> points, DataSource source)
         : this(Copied(points), voltage, source) =>
         PumpCurveChecks.NoMorePowerOutThanIn(voltage, Points, nameof(points));
 
     /// <summary>A curve derived from measured ones, whose power was already checked.</summary>
-    internal PumpCurve(ImmutableArray<PumpPoint> points, ElectricPotential voltage, DataSource source)
+    internal PumpCurve(ImmutableArray<Point> points, ElectricPotential voltage, DataSource source)
         : this(points, voltage, source, null) { }
 
     /// <summary>A curve derived from measured ones, with its assumptions.</summary>
     internal PumpCurve(
-        ImmutableArray<PumpPoint> points,
+        ImmutableArray<Point> points,
         ElectricPotential voltage,
         DataSource source,
         string? estimateBasis
@@ -82,7 +82,7 @@ public sealed class PumpCurve
     public ElectricPotential Voltage { get; }
 
     /// <summary>The points, pressure rise ascending, in the units they were given in.</summary>
-    public ImmutableArray<PumpPoint> Points { get; }
+    public ImmutableArray<Point> Points { get; }
 
     /// <summary>Where the points come from.</summary>
     public DataSource Source { get; }
@@ -230,7 +230,7 @@ public sealed class PumpCurve
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{GreatestFlow:L/h} to {GreatestPressureRise} at {Voltage}");
 
-    private static ImmutableArray<PumpPoint> Copied(IEnumerable<PumpPoint> points)
+    private static ImmutableArray<Point> Copied(IEnumerable<Point> points)
     {
         ArgumentNullException.ThrowIfNull(points);
         return [.. points];

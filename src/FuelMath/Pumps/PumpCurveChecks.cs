@@ -9,7 +9,7 @@ namespace FuelMath;
 internal static class PumpCurveChecks
 {
     /// <summary>With a hump or a flat part the curve could have several operating points with one system.</summary>
-    internal static void FlowFalls(ImmutableArray<PumpPoint> points, string paramName)
+    internal static void FlowFalls(ImmutableArray<PumpCurve.Point> points, string paramName)
     {
         for (int i = 1; i < points.Length; i++)
         {
@@ -30,13 +30,13 @@ internal static class PumpCurveChecks
     /// <summary>Detects a wrong unit: hydraulic power can't exceed electric power.</summary>
     internal static void NoMorePowerOutThanIn(
         ElectricPotential voltage,
-        ImmutableArray<PumpPoint> points,
+        ImmutableArray<PumpCurve.Point> points,
         string paramName
     )
     {
         for (int i = 0; i < points.Length; i++)
         {
-            PumpPoint p = points[i];
+            PumpCurve.Point p = points[i];
             double hydraulic = PumpPower.Hydraulic(new Real(p.PressureRise.InSi()), new Real(p.Flow.InSi())).Value;
             double electric = PumpPower.Electric(new Real(voltage.InSi()), new Real(p.Current.InSi())).Value;
             if (hydraulic > electric)

@@ -12,10 +12,10 @@ namespace FuelMath;
 /// roller, vane) is proportional to speed, minus a leak in proportion to pressure: for it the laws give too little flow
 /// at low speed and too much at high speed, the more so the higher the pressure. On the curves of the bundled systems,
 /// compared with each other over steps of 14 % to 25 % in voltage, flow came out 19 % too low to 27 % too high, and
-/// current 31 % too low to 36 % too high. These curves are invented: <see cref="PumpEstimateCheck"/> gives the error
+/// current 31 % too low to 36 % too high. These curves are invented: <see cref="PumpEstimate.Comparison"/> gives the error
 /// for a pump with two curves of its own. Measure before relying on an estimate.
 /// </remarks>
-public static class PumpEstimate
+public static partial class PumpEstimate
 {
     private const double Least = 0.3;
     private const double Greatest = 1.5;
@@ -50,7 +50,7 @@ public static class PumpEstimate
     /// <remarks>
     /// A loaded motor turns slower than in proportion to its voltage, and the leak of a displacement pump does not
     /// depend on speed: the two errors have opposite signs, and the larger one depends on the pump.
-    /// <see cref="PumpEstimateCheck"/> measures their sum. Source: [Common-practice] speed with voltage; [White-2003]
+    /// <see cref="Comparison"/> measures their sum. Source: [Common-practice] speed with voltage; [White-2003]
     /// section 11.3 (similarity rules).
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="curve"/> is null.</exception>
@@ -94,7 +94,7 @@ public static class PumpEstimate
         Real r = new(ratio);
         return new(
             [
-                .. curve.Points.Select(p => new PumpPoint(
+                .. curve.Points.Select(p => new PumpCurve.Point(
                     SiUnits.Pressure(PumpScaling.PressureRiseInFluid(new Real(p.PressureRise.InSi()), r).Value),
                     p.Flow,
                     SiUnits.ElectricCurrent(PumpScaling.PressureRiseInFluid(new Real(p.Current.InSi()), r).Value)
@@ -117,7 +117,7 @@ public static class PumpEstimate
     internal static PumpCurve Relabeled(PumpCurve curve, ElectricPotential supply, double currentShare, string basis) =>
         new(
             [
-                .. curve.Points.Select(p => new PumpPoint(
+                .. curve.Points.Select(p => new PumpCurve.Point(
                     p.PressureRise,
                     p.Flow,
                     SiUnits.ElectricCurrent(currentShare * p.Current.InSi())
@@ -134,7 +134,7 @@ public static class PumpEstimate
         double perVolt = curve.Voltage.InSi() / voltage.InSi();
         return new(
             [
-                .. curve.Points.Select(p => new PumpPoint(
+                .. curve.Points.Select(p => new PumpCurve.Point(
                     SiUnits.Pressure(PumpScaling.PressureRise(new Real(p.PressureRise.InSi()), n).Value),
                     SiUnits.VolumeFlow(PumpScaling.Flow(new Real(p.Flow.InSi()), n).Value),
                     SiUnits.ElectricCurrent(perVolt * PumpScaling.Power(new Real(p.Current.InSi()), n).Value)

@@ -68,11 +68,11 @@ internal sealed class PumpInterval
         double[] flows = new double[rises.Length];
         double[] currents = new double[rises.Length];
         Read(volts, flows, currents);
-        var points = ImmutableArray.CreateBuilder<PumpPoint>(rises.Length);
+        var points = ImmutableArray.CreateBuilder<PumpCurve.Point>(rises.Length);
         for (int i = 0; i < rises.Length; i++)
         {
             points.Add(
-                new PumpPoint(
+                new PumpCurve.Point(
                     SiUnits.Pressure(rises[i]),
                     SiUnits.VolumeFlow(flows[i]),
                     SiUnits.ElectricCurrent(currents[i])

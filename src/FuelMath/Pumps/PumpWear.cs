@@ -49,8 +49,8 @@ public sealed class PumpWear
     public PumpCurve Of(PumpCurve curve)
     {
         ArgumentNullException.ThrowIfNull(curve);
-        var points = ImmutableArray.CreateBuilder<PumpPoint>();
-        foreach (PumpPoint p in curve.Points)
+        var points = ImmutableArray.CreateBuilder<PumpCurve.Point>();
+        foreach (PumpCurve.Point p in curve.Points)
         {
             double flow = Left(p.Flow, p.PressureRise.InSi());
             if (flow < 0)
@@ -96,7 +96,7 @@ public sealed class PumpWear
     /// <summary>
     /// The point where the leak equals the flow, between a pressure rise with and one without flow left.
     /// </summary>
-    private PumpPoint End(PumpCurve curve, double some, double none)
+    private PumpCurve.Point End(PumpCurve curve, double some, double none)
     {
         for (int halving = 0; halving < 60; halving++)
         {

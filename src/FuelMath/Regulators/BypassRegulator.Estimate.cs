@@ -17,7 +17,7 @@ public sealed partial class BypassRegulator
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public static BypassRegulator FromSetPoint(
         string name,
-        RegulatorReading setPoint,
+        BenchReading setPoint,
         RegulatorReference reference,
         DataSource source
     ) =>

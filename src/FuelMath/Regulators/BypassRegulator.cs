@@ -48,8 +48,8 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public BypassRegulator(
         string name,
-        RegulatorReading setPoint,
-        RegulatorReading second,
+        BenchReading setPoint,
+        BenchReading second,
         RegulatorMechanics mechanics,
         RegulatorReference reference,
         DataSource source
@@ -114,10 +114,10 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     public string Name { get; }
 
     /// <summary>The reading at which it was set.</summary>
-    public RegulatorReading SetPoint { get; }
+    public BenchReading SetPoint { get; }
 
     /// <summary>The other reading, which gives the slope.</summary>
-    public RegulatorReading SecondReading { get; }
+    public BenchReading SecondReading { get; }
 
     /// <summary>Its measures.</summary>
     public RegulatorMechanics Mechanics { get; }
@@ -224,7 +224,7 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The state.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public RegulatorState StateAt(
+    public RegulatorCondition StateAt(
         GaugePressure reference,
         GaugePressure returnLine,
         VolumeFlow bypassedFlow,
@@ -233,9 +233,9 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     {
         double flow = Guard.NotNegative(bypassedFlow, bypassedFlow.InSi(), part: Name);
         double open = OpenLoss(flow, Guard.Positive(density, density.InSi(), part: Name));
-        return flow == 0 ? RegulatorState.Seated
-            : returnLine.Si + open > Held(reference, returnLine, flow) ? RegulatorState.FullyOpen
-            : RegulatorState.Regulating;
+        return flow == 0 ? RegulatorCondition.Seated
+            : returnLine.Si + open > Held(reference, returnLine, flow) ? RegulatorCondition.FullyOpen
+            : RegulatorCondition.Regulating;
     }
 
     /// <summary>The same regulator adjusted to another set point; slope and reference ratio do not change.</summary>
@@ -243,7 +243,7 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     /// <param name="setPoint">The new set point.</param>
     /// <returns>The regulator.</returns>
     /// <exception cref="ArgumentException">The set point contradicts the slope or the restriction.</exception>
-    public BypassRegulator WithSetPoint(string name, RegulatorReading setPoint)
+    public BypassRegulator WithSetPoint(string name, BenchReading setPoint)
     {
         VolumeFlow step = SecondReading.BypassedFlow - SetPoint.BypassedFlow;
         bool fits = (setPoint.BypassedFlow + step).InSi() >= 0;

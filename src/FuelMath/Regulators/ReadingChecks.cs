@@ -19,7 +19,7 @@ internal static class ReadingChecks
 
     /// <summary>Loss per density and flow squared, 1/m⁴.</summary>
     internal static double OpenCoefficient(
-        RegulatorRestriction restriction,
+        RegulatorMechanics.Restriction restriction,
         [CallerArgumentExpression(nameof(restriction))] string paramName = ""
     )
     {
@@ -42,7 +42,11 @@ internal static class ReadingChecks
             : throw Guard.Outside(reference, $"Must be a known reference; it was {reference}.", paramName);
 
     /// <summary>The rise of the held pressure with flow, Pa/(m³/s), from two readings.</summary>
-    internal static double Slope(RegulatorReading first, RegulatorReading second, string paramName)
+    internal static double Slope(
+        BypassRegulator.BenchReading first,
+        BypassRegulator.BenchReading second,
+        string paramName
+    )
     {
         (double firstFlow, double secondFlow) = (first.BypassedFlow.InSi(), second.BypassedFlow.InSi());
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
@@ -79,7 +83,7 @@ internal static class ReadingChecks
     /// Refuses a reading below the loss of the open passage, which can't have been taken while regulating.
     /// </summary>
     internal static void NotFullyOpen(
-        RegulatorReading reading,
+        BypassRegulator.BenchReading reading,
         double openLoss,
         [CallerArgumentExpression(nameof(reading))] string paramName = ""
     )
@@ -94,7 +98,7 @@ internal static class ReadingChecks
         }
     }
 
-    private static string Show(RegulatorReading reading) =>
+    private static string Show(BypassRegulator.BenchReading reading) =>
         $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
         + Guard.Show(reading.BypassedFlow, reading.BypassedFlow.Unit);
 }

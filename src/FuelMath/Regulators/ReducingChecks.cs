@@ -9,7 +9,12 @@ internal static class ReducingChecks
     /// <summary>
     /// The fall of the held pressure with flow, Pa/(m³/s), from two readings, converted to one supply pressure.
     /// </summary>
-    internal static double Droop(ReducingReading first, ReducingReading second, double influence, string paramName)
+    internal static double Droop(
+        ReducingRegulator.BenchReading first,
+        ReducingRegulator.BenchReading second,
+        double influence,
+        string paramName
+    )
     {
         (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
@@ -20,7 +25,7 @@ internal static class ReducingChecks
             );
         }
 
-        double AtNoSupply(ReducingReading reading) =>
+        double AtNoSupply(ReducingRegulator.BenchReading reading) =>
             reading.DifferentialPressure.InSi() + (influence * reading.Supply.Si);
         double droop = (AtNoSupply(first) - AtNoSupply(second)) / (secondFlow - firstFlow);
         return droop >= 0
@@ -36,7 +41,7 @@ internal static class ReducingChecks
     /// Refuses a reading that the supply could not reach, which can't have been taken while regulating.
     /// </summary>
     internal static void NotStarved(
-        ReducingReading reading,
+        ReducingRegulator.BenchReading reading,
         double openLoss,
         [CallerArgumentExpression(nameof(reading))] string paramName = ""
     )
@@ -52,7 +57,7 @@ internal static class ReducingChecks
         }
     }
 
-    private static string Show(ReducingReading reading) =>
+    private static string Show(ReducingRegulator.BenchReading reading) =>
         $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
         + $"{Guard.Show(reading.Flow, reading.Flow.Unit)} from {FuelMath.Show.Bar(reading.Supply.Si)} gauge";
 }

@@ -17,7 +17,7 @@ public sealed partial class ReducingRegulator
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public static ReducingRegulator FromSetPoint(
         string name,
-        ReducingReading setPoint,
+        BenchReading setPoint,
         RegulatorReference reference,
         DataSource source
     ) =>

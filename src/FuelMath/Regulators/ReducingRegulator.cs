@@ -47,8 +47,8 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public ReducingRegulator(
         string name,
-        ReducingReading setPoint,
-        ReducingReading second,
+        BenchReading setPoint,
+        BenchReading second,
         RegulatorMechanics mechanics,
         RegulatorReference reference,
         DataSource source
@@ -113,10 +113,10 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
     public string Name { get; }
 
     /// <summary>The reading at which it was set.</summary>
-    public ReducingReading SetPoint { get; }
+    public BenchReading SetPoint { get; }
 
     /// <summary>The other reading, which gives the droop.</summary>
-    public ReducingReading SecondReading { get; }
+    public BenchReading SecondReading { get; }
 
     /// <summary>Its measures.</summary>
     public RegulatorMechanics Mechanics { get; }
@@ -177,13 +177,13 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
     /// <param name="density">Density of the fuel; greater than zero.</param>
     /// <returns>The state; fully open means starved.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public RegulatorState StateAt(GaugePressure reference, GaugePressure supply, VolumeFlow flow, Density density)
+    public RegulatorCondition StateAt(GaugePressure reference, GaugePressure supply, VolumeFlow flow, Density density)
     {
         double q = Guard.NotNegative(flow, flow.InSi(), part: Name);
         double open = OpenLoss(q, Guard.Positive(density, density.InSi(), part: Name));
-        return q == 0 ? RegulatorState.Seated
-            : supply.Si - open < Held(reference, supply, q) ? RegulatorState.FullyOpen
-            : RegulatorState.Regulating;
+        return q == 0 ? RegulatorCondition.Seated
+            : supply.Si - open < Held(reference, supply, q) ? RegulatorCondition.FullyOpen
+            : RegulatorCondition.Regulating;
     }
 
     /// <summary>The flow at which it is open to its stop: with more it is starved.</summary>

@@ -9,7 +9,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="Estimated" />
 /// </example>
-public sealed class RegulatorMechanics
+public sealed partial class RegulatorMechanics
 {
     /// <summary>Diaphragm and seat of the estimate, in mm².</summary>
     internal const double UsualDiaphragm = 700;
@@ -31,10 +31,10 @@ public sealed class RegulatorMechanics
     /// <param name="seat">Area of the seat; greater than zero, smaller than the diaphragm.</param>
     /// <param name="fullyOpen">What it loses when open to its stop.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public RegulatorMechanics(Area diaphragm, Area seat, RegulatorRestriction fullyOpen)
+    public RegulatorMechanics(Area diaphragm, Area seat, Restriction fullyOpen)
         : this(diaphragm, seat, fullyOpen, null) { }
 
-    private RegulatorMechanics(Area diaphragm, Area seat, RegulatorRestriction fullyOpen, string? basis)
+    private RegulatorMechanics(Area diaphragm, Area seat, Restriction fullyOpen, string? basis)
     {
         (DiaphragmSi, SeatSi) = ReadingChecks.Areas(diaphragm, seat);
         OpenCoefficientSi = ReadingChecks.OpenCoefficient(fullyOpen);
@@ -60,7 +60,7 @@ public sealed class RegulatorMechanics
         new(
             Area.FromSquareMillimeters(UsualDiaphragm),
             Area.FromSquareMillimeters(UsualSeat),
-            new RegulatorRestriction(
+            new Restriction(
                 Pressure.FromKilopascals(UsualOpenLoss),
                 VolumeFlow.FromLitersPerHour(UsualOpenFlow),
                 Density.FromKilogramsPerCubicMeter(745)
@@ -74,7 +74,7 @@ public sealed class RegulatorMechanics
     public Area Seat { get; }
 
     /// <summary>What it loses when open to its stop.</summary>
-    public RegulatorRestriction FullyOpen { get; }
+    public Restriction FullyOpen { get; }
 
     /// <summary>The basis of the estimate; null when the measures are not an estimate.</summary>
     public string? EstimateBasis { get; }

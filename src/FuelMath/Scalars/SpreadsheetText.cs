@@ -16,7 +16,7 @@ namespace FuelMath.Formulas;
 /// </para>
 /// </remarks>
 #pragma warning disable CA1815 // Texts are read, never compared.
-public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
+public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
 {
     /// <summary>The most characters in a cell; spreadsheets allow 8192.</summary>
     public const int MostCharacters = 1000;
@@ -43,7 +43,7 @@ public readonly struct SpreadsheetText : IScalar<SpreadsheetText>
     /// </param>
     /// <returns>One or more cells.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="place"/> is null.</exception>
-    public ImmutableArray<SpreadsheetCell> ToCells(Func<int, string> place)
+    public ImmutableArray<Cell> ToCells(Func<int, string> place)
     {
         ArgumentNullException.ThrowIfNull(place);
         return new SpreadsheetWriter(place, MostCharacters).Write(Node);

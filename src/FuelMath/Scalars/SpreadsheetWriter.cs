@@ -16,7 +16,8 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
 
     private readonly Dictionary<SpreadsheetNode, int> uses = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<SpreadsheetNode, Piece> pieces = new(ReferenceEqualityComparer.Instance);
-    private readonly ImmutableArray<SpreadsheetCell>.Builder cells = ImmutableArray.CreateBuilder<SpreadsheetCell>();
+    private readonly ImmutableArray<SpreadsheetText.Cell>.Builder cells =
+        ImmutableArray.CreateBuilder<SpreadsheetText.Cell>();
 
     /// <summary>The precedence of a text: what may stand beside it without brackets.</summary>
     private enum Rank
@@ -27,7 +28,7 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
         Atom,
     }
 
-    internal ImmutableArray<SpreadsheetCell> Write(SpreadsheetNode root)
+    internal ImmutableArray<SpreadsheetText.Cell> Write(SpreadsheetNode root)
     {
         Count(root);
         Piece last = Read(root);

@@ -11,7 +11,7 @@ namespace FuelMath.Formulas;
 /// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). An input that
 /// was given in another unit is converted in a line of its own, and so is the result when another unit was asked for.
 /// </remarks>
-public sealed class Working
+public sealed partial class Working
 {
     private static readonly Symbol Unnamed = new("result", "", "the result");
 
@@ -32,24 +32,21 @@ public sealed class Working
         var writer = new WorkingWriter(nodes, figures);
         Inputs =
         [
-            .. nodes
-                .Where(n => n.Kind == TracedKind.Input)
-                .DistinctBy(writer.Label)
-                .Select(n => new WorkingInput(n, writer)),
+            .. nodes.Where(n => n.Kind == TracedKind.Input).DistinctBy(writer.Label).Select(n => new Input(n, writer)),
         ];
-        Lines = [.. nodes.Where(n => n.Kind == TracedKind.Named).Select(n => new WorkingLine(n, writer))];
-        Conversion = this.unit is null ? null : WorkingConversion.FromSi(last, this.unit, writer);
+        Lines = [.. nodes.Where(n => n.Kind == TracedKind.Named).Select(n => new Line(n, writer))];
+        Conversion = this.unit is null ? null : UnitConversion.FromSi(last, this.unit, writer);
         Value = last.Value;
     }
 
     /// <summary>The inputs, in the order in which they are first used.</summary>
-    public ImmutableArray<WorkingInput> Inputs { get; }
+    public ImmutableArray<Input> Inputs { get; }
 
     /// <summary>The named steps in the order of calculation, each once; the last is the result.</summary>
-    public ImmutableArray<WorkingLine> Lines { get; }
+    public ImmutableArray<Line> Lines { get; }
 
     /// <summary>The result converted to the unit that was asked for; null when that is the SI unit.</summary>
-    public WorkingConversion? Conversion { get; }
+    public UnitConversion? Conversion { get; }
 
     /// <summary>The calculated number, in its SI unit.</summary>
     public double Value { get; }
@@ -72,17 +69,17 @@ public sealed class Working
     public string ToText(IFormatProvider provider)
     {
         var text = new StringBuilder();
-        foreach (WorkingInput input in Inputs)
+        foreach (Input input in Inputs)
         {
             text.Append(input.ToText(provider)).Append('\n');
         }
 
-        foreach (WorkingInput input in Inputs.Where(i => i.Conversion is not null))
+        foreach (Input input in Inputs.Where(i => i.Conversion is not null))
         {
             text.Append(input.Conversion!.ToText(provider)).Append('\n');
         }
 
-        foreach (WorkingLine line in Lines)
+        foreach (Line line in Lines)
         {
             text.Append(line.ToText(provider)).Append('\n').Append("    ").Append(line.ToOrigin()).Append('\n');
         }
@@ -104,7 +101,7 @@ public sealed class Working
         if (!Inputs.IsEmpty)
         {
             text.Append("| Symbol | Given | Meaning |\n|---|---|---|\n");
-            foreach (WorkingInput input in Inputs)
+            foreach (Input input in Inputs)
             {
                 text.Append(
                     CultureInfo.InvariantCulture,
@@ -115,12 +112,12 @@ public sealed class Working
             text.Append('\n');
         }
 
-        foreach (WorkingInput input in Inputs.Where(i => i.Conversion is not null))
+        foreach (Input input in Inputs.Where(i => i.Conversion is not null))
         {
             text.Append(CultureInfo.InvariantCulture, $"1. `{input.Conversion!.ToText(provider)}`\n");
         }
 
-        foreach (WorkingLine line in Lines)
+        foreach (Line line in Lines)
         {
             text.Append(CultureInfo.InvariantCulture, $"1. `{line.ToText(provider)}`<br>{line.ToOrigin()}\n");
         }

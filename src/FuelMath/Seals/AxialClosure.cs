@@ -14,7 +14,7 @@ namespace FuelMath.Joints;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="Stack" />
 /// </example>
-public sealed class AxialClosure
+public sealed partial class AxialClosure
 {
     private const int MostParts = 12;
 
@@ -23,12 +23,12 @@ public sealed class AxialClosure
     /// <param name="parts">Its parts: 2 to 12, at least one opening and one filling.</param>
     /// <exception cref="ArgumentException">The name is blank or the parts do not make a stack.</exception>
     /// <exception cref="ArgumentNullException">The list or a part is null.</exception>
-    public AxialClosure(string name, IEnumerable<StackPart> parts)
+    public AxialClosure(string name, IEnumerable<Part> parts)
     {
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(parts);
         Parts = [.. parts];
-        foreach (StackPart part in Parts)
+        foreach (Part part in Parts)
         {
             ArgumentNullException.ThrowIfNull(part, nameof(parts));
         }
@@ -53,10 +53,10 @@ public sealed class AxialClosure
     public string Name { get; }
 
     /// <summary>Its parts, in the order given.</summary>
-    public ImmutableArray<StackPart> Parts { get; }
+    public ImmutableArray<Part> Parts { get; }
 
     /// <summary>The gap; negative where the parts do not fit.</summary>
-    public LengthBand Gap { get; }
+    public ORingFit.LengthBand Gap { get; }
 
     /// <summary>Checks the gap against limits.</summary>
     /// <param name="least">The least allowed gap; finite.</param>
@@ -78,7 +78,7 @@ public sealed class AxialClosure
         }
 
         var found = ImmutableArray.CreateBuilder<Finding>();
-        string limit = $"{LengthBand.Show(low)} to {LengthBand.Show(high)}";
+        string limit = $"{ORingFit.LengthBand.Show(low)} to {ORingFit.LengthBand.Show(high)}";
         Spread gap = Gap.Si;
         if (gap.WorstLeast < low)
         {

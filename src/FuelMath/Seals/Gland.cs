@@ -11,7 +11,7 @@ namespace FuelMath.Joints;
 /// stud.
 /// </para>
 /// </remarks>
-public sealed class Gland
+public sealed partial class Gland
 {
     private Gland(GlandKind kind, TolerancedLength seat, TolerancedLength wall, TolerancedLength width)
     {

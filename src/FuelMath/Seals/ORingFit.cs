@@ -19,14 +19,14 @@ namespace FuelMath.Joints;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="RailSeal" />
 /// </example>
-public sealed class ORingFit
+public sealed partial class ORingFit
 {
     /// <summary>Computes the fit of a ring in a groove.</summary>
     /// <param name="ring">The ring.</param>
     /// <param name="gland">The groove.</param>
     /// <param name="state">How both have changed since they were measured.</param>
     /// <exception cref="ArgumentNullException">Ring or groove is null.</exception>
-    public ORingFit(ORing ring, Gland gland, SealState state)
+    public ORingFit(ORing ring, Gland gland, Conditions state)
     {
         ArgumentNullException.ThrowIfNull(ring);
         ArgumentNullException.ThrowIfNull(gland);
@@ -44,7 +44,7 @@ public sealed class ORingFit
     public Gland Gland { get; }
 
     /// <summary>How both have changed since they were measured.</summary>
-    public SealState State { get; }
+    public Conditions State { get; }
 
     /// <summary>The compression of the section, as a fraction of the section as installed.</summary>
     public RatioBand Squeeze { get; }
@@ -72,7 +72,7 @@ public sealed class ORingFit
     public RatioBand SqueezeOffCenter(Length offset)
     {
         double off = Guard.NotNegative(offset, offset.InSi());
-        return Gland.Kind == GlandKind.Face
+        return Gland.Kind == Gland.GlandKind.Face
             ? throw new InvalidOperationException("A face gland has no center to stand off from.")
             : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));
     }
@@ -81,7 +81,7 @@ public sealed class ORingFit
     /// <param name="limits">The limits.</param>
     /// <returns>The findings, always with the question about the rubber.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
-    public ImmutableArray<Finding> Check(SealLimits limits)
+    public ImmutableArray<Finding> Check(Limits limits)
     {
         ArgumentNullException.ThrowIfNull(limits);
         return SealFindings.Of(this, limits);
@@ -99,7 +99,7 @@ public sealed class ORingFit
     {
         Real ring = SealFit.RingVolume(new Real(m[0] * State.RingFactor), new Real(m[1] * State.RingFactor));
         (double inner, double outer, double length) =
-            Gland.Kind == GlandKind.Face ? (m[2], m[2] + (2 * m[4]), m[3]) : (m[2], m[3], m[4]);
+            Gland.Kind == Gland.GlandKind.Face ? (m[2], m[2] + (2 * m[4]), m[3]) : (m[2], m[3], m[4]);
         Real groove = SealFit.GrooveVolume(
             new Real(inner * State.MetalFactor),
             new Real(outer * State.MetalFactor),
@@ -111,7 +111,7 @@ public sealed class ORingFit
     private double OversizeOf(double[] m)
     {
         (double ring, double seat) =
-            Gland.Kind == GlandKind.Face ? (m[0] + (2 * m[1]), m[2] + (2 * m[4])) : (m[0], m[2]);
+            Gland.Kind == Gland.GlandKind.Face ? (m[0] + (2 * m[1]), m[2] + (2 * m[4])) : (m[0], m[2]);
         return (ring * State.RingFactor / (seat * State.MetalFactor)) - 1;
     }
 
@@ -124,7 +124,7 @@ public sealed class ORingFit
     private Real Section(double[] m)
     {
         Real free = new(m[1] * State.RingFactor);
-        return Gland.Kind == GlandKind.Face
+        return Gland.Kind == Gland.GlandKind.Face
             ? free
             : free * (1 - SealFit.SectionReduction(StretchOf(m), new Real(m[0] / m[1])));
     }

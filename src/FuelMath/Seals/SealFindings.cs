@@ -16,7 +16,7 @@ internal static class SealFindings
         "ring larger than its seat, O-ring design guides"
     );
 
-    internal static ImmutableArray<Finding> Of(ORingFit fit, SealLimits limits)
+    internal static ImmutableArray<Finding> Of(ORingFit fit, ORingFit.Limits limits)
     {
         var found = ImmutableArray.CreateBuilder<Finding>();
         string ring = fit.Ring.Name;
@@ -29,7 +29,7 @@ internal static class SealFindings
                 Severity.Danger,
                 $"{ring} does not touch both walls at its worst",
                 fit.Squeeze,
-                $"at least {RatioBand.Show(least)}",
+                $"at least {ORingFit.RatioBand.Show(least)}",
                 "It leaks before pressure presses it: squeeze must seal at no pressure. Another ring or another groove."
             );
         }
@@ -40,7 +40,7 @@ internal static class SealFindings
                 fit.Squeeze.Si.LikelyLeast < least ? Severity.Danger : Severity.Warning,
                 $"{ring} is squeezed too little",
                 fit.Squeeze,
-                $"at least {RatioBand.Show(least)}",
+                $"at least {ORingFit.RatioBand.Show(least)}",
                 "Squeeze must seal at no pressure, in the cold and after the rubber has set. Measure the parts, or take a thicker ring."
             );
         }
@@ -52,7 +52,7 @@ internal static class SealFindings
                 fit.Squeeze.Si.LikelyGreatest > most ? Severity.Warning : Severity.Note,
                 $"{ring} is squeezed too much",
                 fit.Squeeze,
-                $"at most {RatioBand.Show(most)}",
+                $"at most {ORingFit.RatioBand.Show(most)}",
                 "It is cut or rolls on assembly, and sets sooner. Oil it, chamfer the edge, or take a thinner ring."
             );
         }
@@ -64,7 +64,7 @@ internal static class SealFindings
                 fit.Fill.Si.WorstGreatest >= 1 ? Severity.Danger : Severity.Warning,
                 $"{ring} fills its groove",
                 fit.Fill,
-                $"at most {RatioBand.Show(limits.GreatestFill.InSi())}",
+                $"at most {ORingFit.RatioBand.Show(limits.GreatestFill.InSi())}",
                 "Rubber does not compress: when it swells or warms it bends or breaks what holds it. A wider groove."
             );
         }
@@ -76,7 +76,7 @@ internal static class SealFindings
                 Severity.Warning,
                 $"{ring} is stretched much",
                 fit.Stretch,
-                $"at most {RatioBand.Show(limits.GreatestStretch.InSi())}",
+                $"at most {ORingFit.RatioBand.Show(limits.GreatestStretch.InSi())}",
                 "It thins and ages sooner. A ring of the next larger inside diameter."
             );
         }
@@ -90,7 +90,7 @@ internal static class SealFindings
                     ring,
                     $"{ring} is too large for its groove",
                     fit.Oversize.ToString(),
-                    $"at most {RatioBand.Show(MostOversize)}",
+                    $"at most {ORingFit.RatioBand.Show(MostOversize)}",
                     Oversize,
                     "It buckles, is pinched and cut when the parts go together, and then leaks. A ring of the next smaller inside diameter."
                 )
@@ -111,7 +111,13 @@ internal static class SealFindings
         );
         return found.ToImmutable();
 
-        void Add(FindingCode code, Severity severity, string what, RatioBand value, string limit, string action) =>
-            found.Add(new(code, severity, ring, what, value.ToString(), limit, limits.Source, action));
+        void Add(
+            FindingCode code,
+            Severity severity,
+            string what,
+            ORingFit.RatioBand value,
+            string limit,
+            string action
+        ) => found.Add(new(code, severity, ring, what, value.ToString(), limit, limits.Source, action));
     }
 }

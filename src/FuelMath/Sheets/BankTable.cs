@@ -12,19 +12,19 @@ internal static class BankTable
             "Banks: what the sensor of each sees",
             "Correction: the factor on the fuel that the controller needs to hold the lambda, by what it was told of its injectors; none where no sensor holds it. Width of stage 1.",
             [
-                SheetColumn.Words("point"),
-                SheetColumn.Words("bank"),
-                SheetColumn.Words("chambers"),
-                SheetColumn.Numbers("reached", "lambda", 3),
-                SheetColumn.Numbers("correction", "%", 1),
-                SheetColumn.Numbers("width", "ms", 3),
+                SheetTable.Column.Words("point"),
+                SheetTable.Column.Words("bank"),
+                SheetTable.Column.Words("chambers"),
+                SheetTable.Column.Numbers("reached", "lambda", 3),
+                SheetTable.Column.Numbers("correction", "%", 1),
+                SheetTable.Column.Numbers("width", "ms", 3),
             ],
             assessment.Points.SelectMany(Rows)
         );
 
-    private static IEnumerable<object?[]> Rows(PointAssessment point)
+    private static IEnumerable<object?[]> Rows(SystemAssessment.PointAssessment point)
     {
-        if (point.Of(StateBasis.AsDescribed)?.State is not { Banks.IsEmpty: false } state)
+        if (point.Of(SystemAssessment.StateBasis.AsDescribed)?.State is not { Banks.IsEmpty: false } state)
         {
             yield return [point.Point.Name, "none", "", null, null, null];
             yield break;

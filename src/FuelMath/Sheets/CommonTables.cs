@@ -22,7 +22,7 @@ internal static class CommonTables
                 "staging",
                 "Staging",
                 "Beyond it the later stage takes what is over, never less than its least repeatable pulse; then both rise together.",
-                [SheetColumn.Words("stage that joins"), SheetColumn.Numbers("duty of the first", "%", 1)],
+                [SheetTable.Column.Words("stage that joins"), SheetTable.Column.Numbers("duty of the first", "%", 1)],
                 [
                     [system.Stages[1].Name, 100 * staging.TransitionDutyCycle.InSi()],
                 ]
@@ -62,11 +62,11 @@ internal static class CommonTables
             $"Fuel: {system.Fuel.Name}",
             $"Stoichiometric air-fuel ratio {system.Fuel.StoichiometricRatio} by mass, from the composition (none stated). Densities are from correlations, a few tenths of a percent. Vapor pressure: {system.Fuel.VaporPressure.Origin}{(system.Fuel.EthanolClass is { } sold ? $"; the most that E85 class {sold.Number} allows" : "")}.",
             [
-                SheetColumn.Words("used for"),
-                SheetColumn.Words("fuel"),
-                SheetColumn.Numbers("at", "degC", 1),
-                SheetColumn.Numbers("density", "kg/m3", 1),
-                SheetColumn.Numbers("vapor pressure", "bar", 3),
+                SheetTable.Column.Words("used for"),
+                SheetTable.Column.Words("fuel"),
+                SheetTable.Column.Numbers("at", "degC", 1),
+                SheetTable.Column.Numbers("density", "kg/m3", 1),
+                SheetTable.Column.Numbers("vapor pressure", "bar", 3),
             ],
             told.Concat(fitted)
         );
@@ -103,11 +103,11 @@ internal static class CommonTables
             "Regulators, and what each stage was told of its rail",
             $"Told: {string.Join("; ", system.Stages.Select(s => $"{s.Name} {Words(s.Belief.RailReference)}"))}.",
             [
-                SheetColumn.Words("regulator"),
-                SheetColumn.Words("reference"),
-                SheetColumn.Numbers("ratio", "-", 2),
-                SheetColumn.Numbers("set", "bar", 2),
-                SheetColumn.Numbers("at flow", "L/h", 0),
+                SheetTable.Column.Words("regulator"),
+                SheetTable.Column.Words("reference"),
+                SheetTable.Column.Numbers("ratio", "-", 2),
+                SheetTable.Column.Numbers("set", "bar", 2),
+                SheetTable.Column.Numbers("at flow", "L/h", 0),
             ],
             system.Network.Lines.SelectMany(l =>
                 l.Part is BypassRegulator bypass
@@ -144,11 +144,11 @@ internal static class CommonTables
         VolumeFlow flow
     ) => [name, reference.ToString().ToLowerInvariant(), ratio, set.InSi() / Bar, flow.InSi() * 3.6e6];
 
-    private static string Words(RailReference reference) =>
+    private static string Words(RailPressure.Reference reference) =>
         reference switch
         {
-            RailReference.Manifold => "follows the manifold",
-            RailReference.Fixed => "fixed against ambient",
+            RailPressure.Reference.Manifold => "follows the manifold",
+            RailPressure.Reference.Fixed => "fixed against ambient",
             _ => "measured by a sensor",
         };
 
@@ -158,17 +158,17 @@ internal static class CommonTables
             "Operating points: predicted, steady (no uncertainty computed: verify with a gauge)",
             $"Lambda reached: as one sensor sees it with the injectors as described. Leanest: of all chambers and of all injectors looked at, if no oil of a premix burns. Told and across: pressure across the injectors as told to stage 1, and the least of all. Stages: {string.Join(", ", Numbered(assessment.System).Select(s => $"{s.Number} {s.Name}"))}; one without a width is shut. Reserve: what the pumps could still give at the pressure that must hold.",
             [
-                SheetColumn.Words("point"),
-                SheetColumn.Words("verdict"),
-                SheetColumn.Numbers("asked", "lambda", 3),
-                SheetColumn.Numbers("reached", "lambda", 3),
-                SheetColumn.Numbers("leanest", "lambda", 3),
-                SheetColumn.Numbers("told", "bar", 2),
-                SheetColumn.Numbers("across", "bar", 2),
-                .. Numbered(assessment.System).Select(s => SheetColumn.Numbers($"width {s.Number}", "ms", 3)),
-                .. Numbered(assessment.System).Select(s => SheetColumn.Numbers($"duty {s.Number}", "%", 1)),
-                SheetColumn.Numbers("drawn", "L/h", 1),
-                SheetColumn.Numbers("reserve", "L/h", 1),
+                SheetTable.Column.Words("point"),
+                SheetTable.Column.Words("verdict"),
+                SheetTable.Column.Numbers("asked", "lambda", 3),
+                SheetTable.Column.Numbers("reached", "lambda", 3),
+                SheetTable.Column.Numbers("leanest", "lambda", 3),
+                SheetTable.Column.Numbers("told", "bar", 2),
+                SheetTable.Column.Numbers("across", "bar", 2),
+                .. Numbered(assessment.System).Select(s => SheetTable.Column.Numbers($"width {s.Number}", "ms", 3)),
+                .. Numbered(assessment.System).Select(s => SheetTable.Column.Numbers($"duty {s.Number}", "%", 1)),
+                SheetTable.Column.Numbers("drawn", "L/h", 1),
+                SheetTable.Column.Numbers("reserve", "L/h", 1),
             ],
             assessment.Points.Select(p => Point(assessment.System, p))
         );
@@ -176,11 +176,11 @@ internal static class CommonTables
     private static IEnumerable<(string Number, string Name)> Numbered(FuelSystem system) =>
         system.Stages.Select((s, i) => ((i + 1).ToString(System.Globalization.CultureInfo.InvariantCulture), s.Name));
 
-    private static object?[] Point(FuelSystem system, PointAssessment point)
+    private static object?[] Point(FuelSystem system, SystemAssessment.PointAssessment point)
     {
         string verdict = Verdict.Words(point.Verdict.Kind);
         double? asked = point.Point.Command.Lambda?.ToRatio();
-        if (point.Of(StateBasis.AsDescribed)?.State is not { } state)
+        if (point.Of(SystemAssessment.StateBasis.AsDescribed)?.State is not { } state)
         {
             return
             [
@@ -196,7 +196,7 @@ internal static class CommonTables
             .Max(c => c.LambdaIfOilUnburned?.ToRatio());
         InjectorStage first = system.Stages[0];
         Pressure? told = first.Belief.DifferentialPressureAt(
-            first.Discharge == InjectorDischarge.Manifold ? point.Point.Manifold : point.Point.Ambient,
+            first.Discharge == InjectorStage.DischargePlace.Manifold ? point.Point.Manifold : point.Point.Ambient,
             point.Point.Ambient
         );
         return

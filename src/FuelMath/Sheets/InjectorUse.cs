@@ -31,8 +31,8 @@ internal sealed class InjectorUse
     /// <summary>The mean request of a state to the injectors of a stage, at the conditions of one of them.</summary>
     internal static InjectorUse? Of(FuelSystem system, SystemState state, string stage, int seat)
     {
-        InjectorResult[] all = [.. state.Injectors.Where(i => i.Stage == stage)];
-        InjectorResult own = all[seat];
+        SystemState.InjectorResult[] all = [.. state.Injectors.Where(i => i.Stage == stage)];
+        SystemState.InjectorResult own = all[seat];
         double wanted = all.Average(i => i.Pulse.Mass.InSi());
         return own.IsShut || own.Pulse.IsHeldOpen || !(wanted > 0) || !(own.Pulse.Period.InSi() > 0)
             ? null

@@ -14,18 +14,18 @@ internal static class ScatterTable
             "What makes the scatter of rail pressure and lambda",
             "One standard deviation each: what the input alone would make, and its share of all together. Rail pressure at the first injector, lambda of the chamber that scatters most. What is not listed counts as exact. (bent): not in proportion over its scatter; ask random trials.",
             [
-                SheetColumn.Words("point"),
-                SheetColumn.Words("uncertain"),
-                SheetColumn.Words("by"),
-                SheetColumn.Numbers("rail", "bar", 3),
-                SheetColumn.Numbers("rail share", "%", 0),
-                SheetColumn.Numbers("lambda", "-", 4),
-                SheetColumn.Numbers("lambda share", "%", 0),
+                SheetTable.Column.Words("point"),
+                SheetTable.Column.Words("uncertain"),
+                SheetTable.Column.Words("by"),
+                SheetTable.Column.Numbers("rail", "bar", 3),
+                SheetTable.Column.Numbers("rail share", "%", 0),
+                SheetTable.Column.Numbers("lambda", "-", 4),
+                SheetTable.Column.Numbers("lambda share", "%", 0),
             ],
             assessment.Shares.SelectMany(Rows)
         );
 
-    private static IEnumerable<object?[]> Rows(PointShares point)
+    private static IEnumerable<object?[]> Rows(SystemAssessment.PointShares point)
     {
         if (point.Shares is not { } shares)
         {

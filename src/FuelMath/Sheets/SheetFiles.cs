@@ -15,7 +15,7 @@ internal static class SheetFiles
     {
         var text = new StringBuilder();
         text.AppendJoin(',', table.Columns.Select(c => Quoted(c.Head))).Append('\n');
-        foreach (ImmutableArray<SheetCell> row in table.Rows)
+        foreach (ImmutableArray<SheetTable.Cell> row in table.Rows)
         {
             text.AppendJoin(',', row.Select(c => Quoted(c.Text))).Append('\n');
         }
@@ -31,8 +31,8 @@ internal static class SheetFiles
             throw new FormatException("Must have a line of heads; the text is empty.");
         }
 
-        SheetColumn[] columns = [.. lines[0].Select(SheetColumn.FromHead)];
-        var rows = new List<ImmutableArray<SheetCell>>();
+        SheetTable.Column[] columns = [.. lines[0].Select(SheetTable.Column.FromHead)];
+        var rows = new List<ImmutableArray<SheetTable.Cell>>();
         for (int line = 1; line < lines.Count; line++)
         {
             if (lines[line].Count != columns.Length)
@@ -62,7 +62,7 @@ internal static class SheetFiles
             to.WriteString("title", table.Title);
             to.WriteString("note", table.Note);
             to.WriteStartArray("columns");
-            foreach (SheetColumn column in table.Columns)
+            foreach (SheetTable.Column column in table.Columns)
             {
                 to.WriteStartObject();
                 to.WriteString("name", column.Name);
@@ -76,10 +76,10 @@ internal static class SheetFiles
 
             to.WriteEndArray();
             to.WriteStartArray("rows");
-            foreach (ImmutableArray<SheetCell> row in table.Rows)
+            foreach (ImmutableArray<SheetTable.Cell> row in table.Rows)
             {
                 to.WriteStartArray();
-                foreach (SheetCell cell in row)
+                foreach (SheetTable.Cell cell in row)
                 {
                     Write(to, cell);
                 }
@@ -100,11 +100,11 @@ internal static class SheetFiles
         {
             using var document = JsonDocument.Parse(json);
             JsonElement root = document.RootElement;
-            SheetColumn[] columns =
+            SheetTable.Column[] columns =
             [
                 .. root.GetProperty("columns")
                     .EnumerateArray()
-                    .Select(c => new SheetColumn(
+                    .Select(c => new SheetTable.Column(
                         c.GetProperty("name").GetString()!,
                         c.TryGetProperty("unit", out JsonElement unit) ? unit.GetString() : null,
                         0
@@ -128,18 +128,18 @@ internal static class SheetFiles
         }
     }
 
-    private static ImmutableArray<SheetCell> Row(JsonElement row, SheetColumn[] columns, int number) =>
+    private static ImmutableArray<SheetTable.Cell> Row(JsonElement row, SheetTable.Column[] columns, int number) =>
         [
             .. row.EnumerateArray()
                 .Select(
                     (cell, i) =>
                         cell.ValueKind switch
                         {
-                            JsonValueKind.Null => SheetCell.Empty,
-                            JsonValueKind.Number when i < columns.Length && columns[i].IsNumber => SheetCell.Read(
+                            JsonValueKind.Null => SheetTable.Cell.Empty,
+                            JsonValueKind.Number when i < columns.Length && columns[i].IsNumber => SheetTable.Cell.Read(
                                 cell.GetDecimal()
                             ),
-                            JsonValueKind.String when i < columns.Length && !columns[i].IsNumber => SheetCell.Of(
+                            JsonValueKind.String when i < columns.Length && !columns[i].IsNumber => SheetTable.Cell.Of(
                                 cell.GetString()!
                             ),
                             _ => throw new FormatException(
@@ -152,7 +152,7 @@ internal static class SheetFiles
                 ),
         ];
 
-    private static void Write(Utf8JsonWriter to, SheetCell cell)
+    private static void Write(Utf8JsonWriter to, SheetTable.Cell cell)
     {
         if (cell.Number is { } number)
         {
@@ -168,9 +168,9 @@ internal static class SheetFiles
         }
     }
 
-    private static SheetCell Cell(string text, SheetColumn column, int row) =>
-        !column.IsNumber || text.Length == 0 ? SheetCell.Of(text)
-        : decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out decimal number) ? SheetCell.Read(number)
+    private static SheetTable.Cell Cell(string text, SheetTable.Column column, int row) =>
+        !column.IsNumber || text.Length == 0 ? SheetTable.Cell.Of(text)
+        : decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out decimal number) ? SheetTable.Cell.Read(number)
         : throw new FormatException(
             string.Create(
                 CultureInfo.InvariantCulture,

@@ -12,14 +12,14 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Files" />
 /// </example>
-public sealed class SheetTable
+public sealed partial class SheetTable
 {
     internal SheetTable(
         string name,
         string title,
         string note,
-        IEnumerable<SheetColumn> columns,
-        IEnumerable<ImmutableArray<SheetCell>> rows
+        IEnumerable<Column> columns,
+        IEnumerable<ImmutableArray<Cell>> rows
     )
     {
         (Name, Title, Note) = (Guard.Name(name), Guard.Name(title), note);
@@ -45,10 +45,10 @@ public sealed class SheetTable
     public string Note { get; }
 
     /// <summary>The columns.</summary>
-    public ImmutableArray<SheetColumn> Columns { get; }
+    public ImmutableArray<Column> Columns { get; }
 
     /// <summary>The rows, a cell for each column.</summary>
-    public ImmutableArray<ImmutableArray<SheetCell>> Rows { get; }
+    public ImmutableArray<ImmutableArray<Cell>> Rows { get; }
 
     /// <summary>Writes the table as comma-separated text: a header with units in brackets, then the rows.</summary>
     /// <returns>The text, with lines that end in a line feed.</returns>
@@ -97,7 +97,7 @@ public sealed class SheetTable
         string name,
         string title,
         string note,
-        SheetColumn[] columns,
+        Column[] columns,
         IEnumerable<object?[]> rows
     ) =>
         new(
@@ -110,10 +110,10 @@ public sealed class SheetTable
                         (cell, i) =>
                             cell switch
                             {
-                                string text => SheetCell.Of(text),
-                                null => SheetCell.Empty,
-                                int number => SheetCell.Of((double)number, columns[i]),
-                                _ => SheetCell.Of((double)cell, columns[i]),
+                                string text => Cell.Of(text),
+                                null => Cell.Empty,
+                                int number => Cell.Of((double)number, columns[i]),
+                                _ => Cell.Of((double)cell, columns[i]),
                             }
                     )
                     .ToImmutableArray()

@@ -89,7 +89,7 @@ internal static class SheetText
         }
 
         yield return "  " + string.Join("  ", widths.Select(w => new string('-', w)));
-        foreach (ImmutableArray<SheetCell> row in table.Rows)
+        foreach (ImmutableArray<SheetTable.Cell> row in table.Rows)
         {
             string[][] cells =
             [
@@ -121,7 +121,7 @@ internal static class SheetText
     /// <summary>The width of the longest cell; for words at most four tenths of a line.</summary>
     private static int WidthOf(SheetTable table, int column, int width)
     {
-        SheetColumn one = table.Columns[column];
+        SheetTable.Column one = table.Columns[column];
         int longest = table
             .Rows.Select(r => r[column].Text.Length)
             .Append(one.Name.Length)

@@ -26,16 +26,16 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
             : [table.DifferentialPressures[0]];
         return SheetTable.Of(
             name,
-            $"Dead time of {stage.Name} over voltage at the injector and pressure across it, as told ({StageTables.Show(UncertaintyMeaning.NotStated)})",
+            $"Dead time of {stage.Name} over voltage at the injector and pressure across it, as told ({StageTables.Show(TuningSheet.UncertaintyMeaning.NotStated)})",
             table.DependsOnPressure
                 ? table.HoldsEstimates
                     ? "Some of these values are estimates from the others."
                     : ""
                 : "Taken at this pressure only: how it changes with pressure is not known. It grows with pressure.",
             [
-                SheetColumn.Numbers("voltage", "V", 2),
+                SheetTable.Column.Numbers("voltage", "V", 2),
                 .. across.Select(p =>
-                    SheetColumn.Numbers(
+                    SheetTable.Column.Numbers(
                         string.Create(CultureInfo.InvariantCulture, $"{p.InSi() / Bar:0.00} bar"),
                         "ms",
                         3
@@ -68,10 +68,10 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
                         $"At {mean.DifferentialPressures[0].InSi() / Bar:0.00} bar; how it changes with pressure was not measured."
                     ),
                 [
-                    SheetColumn.Numbers("voltage", "V", 2),
-                    SheetColumn.Numbers("mean", "ms", 3),
-                    SheetColumn.Numbers("+/-", "ms", 3),
-                    SheetColumn.Words("means"),
+                    SheetTable.Column.Numbers("voltage", "V", 2),
+                    SheetTable.Column.Numbers("mean", "ms", 3),
+                    SheetTable.Column.Numbers("+/-", "ms", 3),
+                    SheetTable.Column.Words("means"),
                 ],
                 mean.Voltages.Select(
                     (v, i) =>
@@ -82,7 +82,7 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
                                 v.InSi(),
                                 all.Average(),
                                 (all.Max() - all.Min()) / 2,
-                                StageTables.Show(UncertaintyMeaning.HalfSpread),
+                                StageTables.Show(TuningSheet.UncertaintyMeaning.HalfSpread),
                             ];
                     }
                 )

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The tables of one stage of injectors.</summary>
-internal sealed class StageTables(SystemAssessment assessment, InjectorStage stage, StageSet? set)
+internal sealed class StageTables(SystemAssessment assessment, InjectorStage stage, SystemAssessment.StageSet? set)
 {
     private const double Bar = 1e5;
     private readonly Injector told = stage.Belief.Injector;
@@ -72,14 +72,14 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
             $"Static flow of {stage.Name}",
             "As told: in the engine's own fuel, at the pressure and density that the controller is told. The interval is the mean of the injectors' own (95 %); nothing is stated for what carries a flow to another fluid.",
             [
-                SheetColumn.Words("flow"),
-                SheetColumn.Words("fluid"),
-                SheetColumn.Numbers("at", "degC", 1),
-                SheetColumn.Numbers("across it", "bar", 2),
-                SheetColumn.Numbers("volume", "cm3/min", 1),
-                SheetColumn.Numbers("mass", "g/s", 3),
-                SheetColumn.Numbers("+/-", "%", 2),
-                SheetColumn.Words("means"),
+                SheetTable.Column.Words("flow"),
+                SheetTable.Column.Words("fluid"),
+                SheetTable.Column.Numbers("at", "degC", 1),
+                SheetTable.Column.Numbers("across it", "bar", 2),
+                SheetTable.Column.Numbers("volume", "cm3/min", 1),
+                SheetTable.Column.Numbers("mass", "g/s", 3),
+                SheetTable.Column.Numbers("+/-", "%", 2),
+                SheetTable.Column.Words("means"),
             ],
             rows
         );
@@ -113,16 +113,16 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
             rating.VolumeFlowAt(across, density).InSi() * 6e7,
             rating.MassFlowAt(across, density).InSi() * 1e3,
             half,
-            Show(half is null ? UncertaintyMeaning.NotStated : UncertaintyMeaning.Interval),
+            Show(half is null ? TuningSheet.UncertaintyMeaning.NotStated : TuningSheet.UncertaintyMeaning.Interval),
         ];
     }
 
     private SheetTable ShortPulses() =>
         SheetTable.Of(
             Named("short-pulses"),
-            $"Short pulses of {stage.Name}: time to add, by width after dead time ({Show(UncertaintyMeaning.NotStated)})",
+            $"Short pulses of {stage.Name}: time to add, by width after dead time ({Show(TuningSheet.UncertaintyMeaning.NotStated)})",
             "Nothing is added beyond the last row.",
-            [SheetColumn.Numbers("width after dead time", "ms", 3), SheetColumn.Numbers("add", "ms", 4)],
+            [SheetTable.Column.Numbers("width after dead time", "ms", 3), SheetTable.Column.Numbers("add", "ms", 4)],
             told.Correction.EffectiveWidths.Select(
                 (w, i) => (object?[])[w.InSi() * 1e3, told.Correction.Corrections[i].InSi() * 1e3]
             )
@@ -131,9 +131,13 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
     private SheetTable Numbers() =>
         SheetTable.Of(
             Named("numbers"),
-            $"Other numbers of {stage.Name}, as told ({Show(UncertaintyMeaning.NotStated)})",
+            $"Other numbers of {stage.Name}, as told ({Show(TuningSheet.UncertaintyMeaning.NotStated)})",
             "",
-            [SheetColumn.Words("what"), SheetColumn.Numbers("value", "as named", 3), SheetColumn.Words("unit")],
+            [
+                SheetTable.Column.Words("what"),
+                SheetTable.Column.Numbers("value", "as named", 3),
+                SheetTable.Column.Words("unit"),
+            ],
             [
                 ["pressure across the injectors", pressure.InSi() / Bar, "bar"],
                 ["least repeatable width after dead time", told.SmallestRepeatableWidth.InSi() * 1e3, "ms"],
@@ -153,7 +157,9 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
         entered = deadTimes.Mean() is { } mean ? entered.WithDeadTime("mean of the set", mean) : entered;
         SystemState[] states =
         [
-            .. assessment.Points.Select(p => p.Of(StateBasis.AsDescribed)?.State).OfType<SystemState>(),
+            .. assessment
+                .Points.Select(p => p.Of(SystemAssessment.StateBasis.AsDescribed)?.State)
+                .OfType<SystemState>(),
         ];
         ElectricPotential volts = told.DeadTime.Voltages.MinBy(v => Math.Abs(v.InSi() - 14));
         return SheetTable.Of(
@@ -164,21 +170,21 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
                 $"Flow under the conditions of the rating with its interval (95 %), dead: dead time at {volts.InSi():0.0} V where it was read. Trim: fuel to add for that chamber when the measured means are entered, from flow and dead time over the points; 'without' and 'left' are the largest departures of fuel at one of them without and with it. A rejected injector is better exchanged than trimmed."
             ),
             [
-                SheetColumn.Numbers("chamber", "-", 0),
-                SheetColumn.Words("injector"),
-                SheetColumn.Numbers("flow", "cm3/min", 1),
-                SheetColumn.Numbers("+/-", "cm3/min", 1),
-                SheetColumn.Words("means"),
-                SheetColumn.Numbers("dead", "ms", 3),
-                SheetColumn.Numbers("trim", "%", 1),
-                SheetColumn.Numbers("without", "%", 1),
-                SheetColumn.Numbers("left", "%", 1),
-                SheetColumn.Words("set"),
+                SheetTable.Column.Numbers("chamber", "-", 0),
+                SheetTable.Column.Words("injector"),
+                SheetTable.Column.Numbers("flow", "cm3/min", 1),
+                SheetTable.Column.Numbers("+/-", "cm3/min", 1),
+                SheetTable.Column.Words("means"),
+                SheetTable.Column.Numbers("dead", "ms", 3),
+                SheetTable.Column.Numbers("trim", "%", 1),
+                SheetTable.Column.Numbers("without", "%", 1),
+                SheetTable.Column.Numbers("left", "%", 1),
+                SheetTable.Column.Words("set"),
             ],
             fitted!.Seats.Select(
                 (seat, i) =>
                 {
-                    SetMember? member = set!.Report.Members.FirstOrDefault(m => m.Name == seat.Injector.Name);
+                    SetReport.Member? member = set!.Report.Members.FirstOrDefault(m => m.Name == seat.Injector.Name);
                     var trim = InjectorTrim.Of(
                         entered,
                         seat.Injector,
@@ -192,8 +198,8 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
                             member?.FlowHalfWidth?.InSi() * 6e7,
                             Show(
                                 member?.FlowHalfWidth is null
-                                    ? UncertaintyMeaning.NotStated
-                                    : UncertaintyMeaning.Interval
+                                    ? TuningSheet.UncertaintyMeaning.NotStated
+                                    : TuningSheet.UncertaintyMeaning.Interval
                             ),
                             DeadTime(seat.Injector.DeadTime, volts),
                             100 * trim?.Trim,
@@ -218,11 +224,11 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
         }
     }
 
-    internal static string Show(UncertaintyMeaning meaning) =>
+    internal static string Show(TuningSheet.UncertaintyMeaning meaning) =>
         meaning switch
         {
-            UncertaintyMeaning.Interval => "interval",
-            UncertaintyMeaning.HalfSpread => "half spread",
+            TuningSheet.UncertaintyMeaning.Interval => "interval",
+            TuningSheet.UncertaintyMeaning.HalfSpread => "half spread",
             _ => "none stated",
         };
 }

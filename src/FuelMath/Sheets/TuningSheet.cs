@@ -17,7 +17,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Sheet" />
 /// </example>
-public sealed class TuningSheet
+public sealed partial class TuningSheet
 {
     /// <summary>The line width that fits A4 or letter paper, portrait, in a 9 point monospaced font.</summary>
     public const int PageWidth = 92;
@@ -126,14 +126,14 @@ public sealed class TuningSheet
         "Before load: leak test at rail pressure, sensor reading at light load, then step by step. A predicted lambda is no "
         + "clearance. Makers' data, local codes and licensed practice come first.";
 
-    internal static string Words(VerdictKind kind, Finding? why)
+    internal static string Words(Verdict.Outcome kind, Finding? why)
     {
         string because = why is null ? "" : $" {why.What}: {why.Value}.";
         return kind switch
         {
-            VerdictKind.Holds => "Enter these numbers, then verify with a sensor at light load.",
-            VerdictKind.ActFirst => $"Act first, then enter these numbers.{because}",
-            VerdictKind.NotKnown =>
+            Verdict.Outcome.Holds => "Enter these numbers, then verify with a sensor at light load.",
+            Verdict.Outcome.ActFirst => $"Act first, then enter these numbers.{because}",
+            Verdict.Outcome.NotKnown =>
                 $"Not known to be right: find out what is missing before you enter these numbers.{because}",
             _ => $"DO NOT RUN THE ENGINE LIKE THIS, and do not enter these numbers to run it.{because}",
         };

@@ -53,7 +53,7 @@ internal static class Altered
     /// <summary>A restriction after every line of a kind, of a loss coefficient at 8 mm.</summary>
     internal static FuelSystem WithRestrictionAfter(FuelSystem system, Func<Line, bool> which, double coefficient)
     {
-        var nodes = new List<NetworkNode>(system.Network.Nodes);
+        var nodes = new List<Network.Node>(system.Network.Nodes);
         var lines = new List<Line>();
         foreach (Line line in system.Network.Lines)
         {
@@ -64,8 +64,8 @@ internal static class Altered
             }
 
             string between = line.Name + Before;
-            NetworkNode end = system.Network.Nodes.First(n => n.Name == line.To);
-            nodes.Add(NetworkNode.Junction(between, end.Elevation).AtPlace(end.Forward, end.Left));
+            Network.Node end = system.Network.Nodes.First(n => n.Name == line.To);
+            nodes.Add(Network.Node.Junction(between, end.Elevation).AtPlace(end.Forward, end.Left));
             lines.Add(Ending(line, between));
             lines.Add(new Line(line.Name + " restriction", between, line.To, Restriction(Bore, coefficient)));
         }
@@ -108,11 +108,11 @@ internal static class Altered
     internal static FuelSystem WithBranchResistance(FuelSystem system, string branch, double more)
     {
         WiringMesh mesh = system.Power.Mesh!;
-        WiringBranch now = mesh.Branches.First(b => b.Name == branch);
+        WiringMesh.Branch now = mesh.Branches.First(b => b.Name == branch);
         return system.WithPower(
             system.Power.With(
                 mesh.WithBranch(
-                    WiringBranch.FromResistance(
+                    WiringMesh.Branch.FromResistance(
                         now.Name,
                         now.From,
                         now.To,
@@ -137,7 +137,7 @@ internal static class Altered
                 )
             ) * 1.001;
 
-    private static double Lost(BypassRegulator regulator, RegulatorReading reading) =>
+    private static double Lost(BypassRegulator regulator, BypassRegulator.BenchReading reading) =>
         regulator.FullyOpenLoss(reading.BypassedFlow, regulator.Mechanics.FullyOpen.Density).InSi();
 
     private static BypassRegulator Set(BypassRegulator regulator, double multiple) =>
@@ -152,7 +152,7 @@ internal static class Altered
     private static PumpCurve WithCurrent(PumpCurve curve, double multiple) =>
         new(
             curve.Voltage,
-            curve.Points.Select(p => new PumpPoint(
+            curve.Points.Select(p => new PumpCurve.Point(
                 p.PressureRise,
                 p.Flow,
                 SiUnits.ElectricCurrent(multiple * p.Current.InSi())
@@ -161,7 +161,7 @@ internal static class Altered
         );
 
     private static Fitting Restriction(double bore, double coefficient) =>
-        new("restriction", SiUnits.Length(bore), SiUnits.Ratio(coefficient), LossBasis.Estimate, Assumed);
+        new("restriction", SiUnits.Length(bore), SiUnits.Ratio(coefficient), Fitting.LossBasis.Estimate, Assumed);
 
     /// <summary>A pump or a regulator that ends at another node.</summary>
     private static Line Ending(Line line, string to) => line.Ending(to);

@@ -7,7 +7,7 @@ internal sealed class BucketCauses(
     FuelSystem system,
     OperatingPoint point,
     SystemState sound,
-    AddedReadings added,
+    ShopComparison.AddedReadings added,
     double caught,
     double tolerance
 )
@@ -26,9 +26,9 @@ internal sealed class BucketCauses(
 
     internal static double Returned(SystemState state) => state.Regulators.Sum(r => r.BypassedFlow.InSi());
 
-    internal IEnumerable<ShopCause> Explaining(Func<SystemState, double> departure)
+    internal IEnumerable<ShopComparison.Cause> Explaining(Func<SystemState, double> departure)
     {
-        foreach ((ShopFault fault, Func<double, SystemState, ShopCause?> told) in Faults())
+        foreach ((ShopFault fault, Func<double, SystemState, ShopComparison.Cause?> told) in Faults())
         {
             if (
                 fault.Explaining(sound, (_, state) => departure(state)) is { } found
@@ -41,7 +41,7 @@ internal sealed class BucketCauses(
         }
     }
 
-    private IEnumerable<(ShopFault Fault, Func<double, SystemState, ShopCause?> Told)> Faults()
+    private IEnumerable<(ShopFault Fault, Func<double, SystemState, ShopComparison.Cause?> Told)> Faults()
     {
         double supply = point.Supply.InSi();
         FuelSystem s = system;
@@ -57,7 +57,7 @@ internal sealed class BucketCauses(
             new(1 - LeastShare, a => (Altered.WithPumpShare(s, 1 - a), point)),
             (a, state) =>
                 Cause(
-                    ShopCauseKind.PumpFlow,
+                    ShopComparison.CauseKind.PumpFlow,
                     "A worn pump, or one that draws air",
                     $"{Show.Percent(1 - a)} of its flow",
                     a,
@@ -92,12 +92,12 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopCause Voltage(SystemState state, string what)
+    private ShopComparison.Cause Voltage(SystemState state, string what)
     {
-        double expected = AddedReadings.PumpVolts(sound);
-        double volts = AddedReadings.PumpVolts(state);
+        double expected = ShopComparison.AddedReadings.PumpVolts(sound);
+        double volts = ShopComparison.AddedReadings.PumpVolts(state);
         return Cause(
-            ShopCauseKind.PumpVoltage,
+            ShopComparison.CauseKind.PumpVoltage,
             what,
             $"{Show.Volts(volts)} instead of {Show.Volts(expected)}",
             Math.Abs(volts - expected) / expected,
@@ -106,12 +106,12 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopCause Lost(SystemState state)
+    private ShopComparison.Cause Lost(SystemState state)
     {
         double lost = state.FlowThrough(Altered.LeakName).InSi();
         double pumped = lost + Returned(state);
         return Cause(
-            ShopCauseKind.LostFuel,
+            ShopComparison.CauseKind.LostFuel,
             "Fuel that leaves before the bucket: a check valve, a relief valve, an open joint in the tank",
             $"{Show.LitersPerHour(lost)} of {Show.LitersPerHour(pumped)}",
             lost / pumped,
@@ -120,11 +120,11 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopCause Feed(SystemState state)
+    private ShopComparison.Cause Feed(SystemState state)
     {
         string line = system.Network.Lines.First(system.Layout.HasRailPump).Name;
         return Cause(
-            ShopCauseKind.FeedRestriction,
+            ShopComparison.CauseKind.FeedRestriction,
             "A restriction between tank and rail: strainer, filter, a pinched hose",
             $"{Show.Bar(Taken(state, line))} more loss than expected",
             RiseChange(state),
@@ -133,11 +133,11 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopCause SetPoint(SystemState state, string what, string side, string way)
+    private ShopComparison.Cause SetPoint(SystemState state, string what, string side, string way)
     {
         double change = state.Regulators[0].Inlet.Si - sound.Regulators[0].Inlet.Si;
         return Cause(
-            ShopCauseKind.SetPoint,
+            ShopComparison.CauseKind.SetPoint,
             what,
             $"{Show.Bar(Math.Abs(change))} {side} what was expected",
             RiseChange(state),
@@ -146,11 +146,11 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopCause Return(SystemState state)
+    private ShopComparison.Cause Return(SystemState state)
     {
         string line = system.Network.Lines.First(l => l.Part is BypassRegulator).Name;
         return Cause(
-            ShopCauseKind.ReturnRestriction,
+            ShopComparison.CauseKind.ReturnRestriction,
             "A return that is choked",
             $"{Show.Bar(Taken(state, line))} more loss than expected",
             RiseChange(state),
@@ -167,8 +167,8 @@ internal sealed class BucketCauses(
         state.PressureAt(line + Altered.Before).Si
         - state.PressureAt(system.Network.Lines.First(l => l.Name == line).To).Si;
 
-    private ShopCause Cause(
-        ShopCauseKind kind,
+    private ShopComparison.Cause Cause(
+        ShopComparison.CauseKind kind,
         string what,
         string needed,
         double departure,

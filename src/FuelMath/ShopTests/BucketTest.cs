@@ -77,7 +77,8 @@ public sealed class BucketTest
     /// <param name="tolerance">The relative deviation that counts as agreement; greater than zero.</param>
     /// <returns>The comparison, with the causes that would explain a difference.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public ShopComparison Compare(Volume measured, Ratio tolerance) => Compare(measured, tolerance, AddedReadings.None);
+    public ShopComparison Compare(Volume measured, Ratio tolerance) =>
+        Compare(measured, tolerance, ShopComparison.AddedReadings.None);
 
     /// <summary>
     /// Compares the collected volume and additional readings, and ranks the causes by how well they explain all of
@@ -94,7 +95,7 @@ public sealed class BucketTest
     /// <exception cref="ArgumentNullException"><paramref name="added"/> is null.</exception>
     /// <exception cref="ArgumentException">A reading belongs to a node that the network does not have.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
-    public ShopComparison Compare(Volume measured, Ratio tolerance, AddedReadings added)
+    public ShopComparison Compare(Volume measured, Ratio tolerance, ShopComparison.AddedReadings added)
     {
         ArgumentNullException.ThrowIfNull(added);
         double caught = Guard.NotNegative(measured, measured.InSi()) / Time.InSi();

@@ -76,7 +76,7 @@ public sealed class PressureRiseTest
         ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(line);
         SystemState state = system.Solve(Altered.Standing(point));
-        PumpMatch[] pumps = system.Layout.RailPumpsIn(state);
+        SystemState.PumpResult[] pumps = system.Layout.RailPumpsIn(state);
         Line[] lines = [.. pumps.Select(p => system.Network.Lines.First(l => l.Name == p.Line))];
         if (pumps.Length == 0)
         {
@@ -159,18 +159,18 @@ public sealed class PressureRiseTest
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Node}: {ExpectedPressure}");
 
-    private IEnumerable<ShopCause> PressureCauses(double change, double departure)
+    private IEnumerable<ShopComparison.Cause> PressureCauses(double change, double departure)
     {
         string amount = $"{Show.Bar(Math.Abs(change))} {(change < 0 ? "below" : "above")} what was expected";
-        RegulatorResult[] holding =
+        SystemState.RegulatorResult[] holding =
         [
-            .. State.Regulators.Where(r => r.IsReducing || r.State == RegulatorState.Regulating),
+            .. State.Regulators.Where(r => r.IsReducing || r.State == RegulatorCondition.Regulating),
         ];
         if (holding.Length > 0)
         {
             bool hose = holding.Any(r => HasHose(r.Line));
             yield return Cause(
-                ShopCauseKind.SetPoint,
+                ShopComparison.CauseKind.SetPoint,
                 change < 0 ? "A regulator set too low or that does not close"
                     : hose ? "A regulator set too high, or a reference hose under pressure"
                     : "A regulator set too high",
@@ -184,10 +184,10 @@ public sealed class PressureRiseTest
 
         if (change < 0)
         {
-            PumpMatch pump = system.Layout.RailPumpsIn(State)[0];
+            SystemState.PumpResult pump = system.Layout.RailPumpsIn(State)[0];
             double volts = pump.Voltage.InSi();
             yield return Cause(
-                ShopCauseKind.PumpFlow,
+                ShopComparison.CauseKind.PumpFlow,
                 "A pump that does not bring the pressure that the regulator holds",
                 $"less than it should at {Show.Volts(volts)} and {Show.Bar(pump.PressureRise.InSi())}",
                 departure,
@@ -197,7 +197,7 @@ public sealed class PressureRiseTest
         else if (State.Regulators.Any(r => !r.IsReducing))
         {
             yield return Cause(
-                ShopCauseKind.ReturnRestriction,
+                ShopComparison.CauseKind.ReturnRestriction,
                 "A return that is choked",
                 amount,
                 departure,
@@ -210,7 +210,7 @@ public sealed class PressureRiseTest
     private bool HasHose(string line) =>
         system.Network.Lines.First(l => l.Name == line).Part is IRegulator { Reference: RegulatorReference.Manifold };
 
-    private IEnumerable<ShopCause> TimeCauses(double seconds)
+    private IEnumerable<ShopComparison.Cause> TimeCauses(double seconds)
     {
         // Time is linear in the amount of gas, so each thermal model gives the gas that would explain it.
         double nominal = Line.GasAtAmbient.InSi();
@@ -220,7 +220,7 @@ public sealed class PressureRiseTest
         if ((slow ? least : most) >= 0)
         {
             yield return Cause(
-                ShopCauseKind.TrappedGas,
+                ShopComparison.CauseKind.TrappedGas,
                 slow ? "More gas in the line" : "Less gas in the line than stated",
                 $"{CubicCentimeters(Math.Max(least, 0))} to {CubicCentimeters(most)} at ambient pressure instead of {CubicCentimeters(nominal)}",
                 nominal > 0 ? Math.Abs(((slow ? least : most) / nominal) - 1) : (seconds / isothermal) - 1,
@@ -230,7 +230,7 @@ public sealed class PressureRiseTest
 
         (double low, double high) = (shortest / seconds, isothermal / seconds);
         yield return Cause(
-            ShopCauseKind.PumpFlow,
+            ShopComparison.CauseKind.PumpFlow,
             slow ? "A pump that brings less, or is slow to reach its speed" : "A pump that brings more than stated",
             $"{Show.Percent(low)} to {Show.Percent(high)} of its flow",
             Math.Abs((slow ? high : low) - 1),
@@ -238,8 +238,8 @@ public sealed class PressureRiseTest
         );
     }
 
-    private static ShopCause Cause(
-        ShopCauseKind kind,
+    private static ShopComparison.Cause Cause(
+        ShopComparison.CauseKind kind,
         string what,
         string needed,
         double departure,

@@ -11,15 +11,9 @@ namespace FuelMath.ShopTests;
 /// considered. One reading alone can't distinguish causes, which are then not ranked. With additional readings the
 /// cause that agrees best is first.
 /// </remarks>
-public sealed class ShopComparison
+public sealed partial class ShopComparison
 {
-    internal ShopComparison(
-        string expected,
-        string measured,
-        double deviation,
-        bool agrees,
-        IEnumerable<ShopCause> causes
-    )
+    internal ShopComparison(string expected, string measured, double deviation, bool agrees, IEnumerable<Cause> causes)
     {
         Expected = expected;
         Measured = measured;
@@ -29,14 +23,14 @@ public sealed class ShopComparison
         Causes = agrees ? [] : [.. causes.OrderBy(c => c.Misfit?.InSi() ?? 0)];
         bool held = Causes.Any(c => c.Misfit is not null);
         Verdict =
-            agrees ? ShopVerdict.Agrees
-            : Causes.IsEmpty ? ShopVerdict.NoSingleCause
-            : !held ? ShopVerdict.CannotTell
+            agrees ? Outcome.Agrees
+            : Causes.IsEmpty ? Outcome.NoSingleCause
+            : !held ? Outcome.CannotTell
             : Causes.Count(c => c.ExplainsAll) switch
             {
-                0 => ShopVerdict.NoSingleCause,
-                1 => ShopVerdict.OneCause,
-                _ => ShopVerdict.SeveralCauses,
+                0 => Outcome.NoSingleCause,
+                1 => Outcome.OneCause,
+                _ => Outcome.SeveralCauses,
             };
     }
 
@@ -50,16 +44,16 @@ public sealed class ShopComparison
     public Ratio Deviation { get; }
 
     /// <summary>The verdict of all readings.</summary>
-    public ShopVerdict Verdict { get; }
+    public Outcome Verdict { get; }
 
     /// <summary>Whether every reading is within its tolerance.</summary>
-    public bool Agrees => Verdict == ShopVerdict.Agrees;
+    public bool Agrees => Verdict == Outcome.Agrees;
 
     /// <summary>
     /// The causes that would explain the reading, the one that agrees best with additional readings first; not ranked
     /// without additional readings. Empty when all agrees.
     /// </summary>
-    public ImmutableArray<ShopCause> Causes { get; }
+    public ImmutableArray<Cause> Causes { get; }
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Measured} for {Expected}: {Verdict}");

@@ -8,7 +8,7 @@ namespace FuelMath.ShopTests;
 /// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is
 /// no drop to measure.
 /// </remarks>
-public sealed class VoltageDropTest
+public sealed partial class VoltageDropTest
 {
     /// <summary>The largest multiple of its current assumed for a pump.</summary>
     private const double MostCurrent = 5;
@@ -18,7 +18,7 @@ public sealed class VoltageDropTest
 
     private readonly FuelSystem system;
 
-    private VoltageDropTest(FuelSystem system, SystemState state, ImmutableArray<VoltageDropStep> steps)
+    private VoltageDropTest(FuelSystem system, SystemState state, ImmutableArray<TestPoint> steps)
     {
         this.system = system;
         State = state;
@@ -32,7 +32,7 @@ public sealed class VoltageDropTest
     /// Where to measure: supply, ground and contacts of the circuit that pumps share and of each pump's own, or every branch of
     /// the mesh.
     /// </summary>
-    public ImmutableArray<VoltageDropStep> Steps { get; }
+    public ImmutableArray<TestPoint> Steps { get; }
 
     /// <summary>Predicts the test at an operating point.</summary>
     /// <param name="system">The system.</param>
@@ -53,7 +53,7 @@ public sealed class VoltageDropTest
                 system,
                 state,
                 [
-                    .. wiring.Mesh.Branches.Select(b => new VoltageDropStep(
+                    .. wiring.Mesh.Branches.Select(b => new TestPoint(
                         b.Name,
                         b.Resistance.InSi(),
                         wiring.CurrentThrough(b.Name).InSi(),
@@ -83,7 +83,7 @@ public sealed class VoltageDropTest
             ]
         );
 
-        VoltageDropStep[] StepsOf(SystemState found, int feed, string supply, string ground, string contacts)
+        TestPoint[] StepsOf(SystemState found, int feed, string supply, string ground, string contacts)
         {
             Circuit circuit = system.Power.CircuitOf(feed);
             double amperes = AmperesOf(system, found, feed);
@@ -110,7 +110,7 @@ public sealed class VoltageDropTest
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public ShopComparison Compare(string place, ElectricPotential measuredDrop, Ratio tolerance)
     {
-        VoltageDropStep step = Step(place);
+        TestPoint step = Step(place);
         double volts = Guard.Finite(measuredDrop, measuredDrop.InSi());
         return Comparison(step, volts, tolerance, Causes(step, volts));
     }
@@ -130,7 +130,7 @@ public sealed class VoltageDropTest
         Ratio tolerance
     )
     {
-        VoltageDropStep step = Step(place);
+        TestPoint step = Step(place);
         double volts = Guard.Finite(measuredDrop, measuredDrop.InSi());
         double amperes = Guard.Finite(measuredCurrent, measuredCurrent.InSi());
         return amperes == 0
@@ -141,7 +141,7 @@ public sealed class VoltageDropTest
                 tolerance,
                 [
                     new(
-                        ShopCauseKind.WireResistance,
+                        ShopComparison.CauseKind.WireResistance,
                         ResistanceName(volts / amperes > step.Ohms),
                         $"{Milliohms(volts / amperes)} instead of {Milliohms(step.Ohms)}",
                         Math.Abs((volts / amperes / step.Ohms) - 1),
@@ -156,7 +156,7 @@ public sealed class VoltageDropTest
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Steps.Length} places");
 
-    private IEnumerable<ShopCause> Causes(VoltageDropStep step, double volts)
+    private IEnumerable<ShopComparison.Cause> Causes(TestPoint step, double volts)
     {
         bool more = volts / step.Amperes > step.Ohms;
         double load = State.Point.Supply.InSi() / Math.Abs(step.Amperes);
@@ -171,7 +171,7 @@ public sealed class VoltageDropTest
         {
             double ohms = step.Ohms + (sign * found.Amount);
             yield return new(
-                ShopCauseKind.WireResistance,
+                ShopComparison.CauseKind.WireResistance,
                 ResistanceName(more),
                 $"{Milliohms(ohms)} instead of {Milliohms(step.Ohms)}, with {Amperes(AmperesAt(found.State, step))} instead of {Amperes(step.Amperes)}",
                 Math.Abs((ohms / step.Ohms) - 1),
@@ -190,7 +190,7 @@ public sealed class VoltageDropTest
         {
             double amperes = AmperesAt(drawn.State, step);
             yield return new(
-                ShopCauseKind.PumpCurrent,
+                ShopComparison.CauseKind.PumpCurrent,
                 more ? "More current than expected" : "Less current than expected",
                 $"{Amperes(amperes)} instead of {Amperes(step.Amperes)}",
                 Math.Abs((amperes / step.Amperes) - 1),
@@ -201,12 +201,12 @@ public sealed class VoltageDropTest
         }
     }
 
-    private FuelSystem WithResistance(VoltageDropStep step, double more) =>
+    private FuelSystem WithResistance(TestPoint step, double more) =>
         State.Wiring is null
             ? Altered.WithPumpResistance(system, step.Feed, more)
             : Altered.WithBranchResistance(system, step.Place, more);
 
-    private double AmperesAt(SystemState state, VoltageDropStep step) =>
+    private double AmperesAt(SystemState state, TestPoint step) =>
         state.Wiring is { } wiring ? wiring.CurrentThrough(step.Place).InSi() : AmperesOf(system, state, step.Feed);
 
     /// <summary>What the pumps of a circuit draw.</summary>
@@ -217,10 +217,10 @@ public sealed class VoltageDropTest
         more ? "A contact or wire of more resistance" : "Less resistance than described";
 
     private static ShopComparison Comparison(
-        VoltageDropStep step,
+        TestPoint step,
         double volts,
         Ratio tolerance,
-        IEnumerable<ShopCause> causes
+        IEnumerable<ShopComparison.Cause> causes
     )
     {
         double expected = step.Ohms * step.Amperes;
@@ -229,9 +229,9 @@ public sealed class VoltageDropTest
         return new(Millivolts(expected), Millivolts(volts), deviation, agrees, causes);
     }
 
-    private VoltageDropStep Step(string place)
+    private TestPoint Step(string place)
     {
-        VoltageDropStep step =
+        TestPoint step =
             Steps.FirstOrDefault(s => s.Place == place)
             ?? throw new RefusedArgumentException(
                 $"Must be one of: {string.Join(", ", Steps.Select(s => s.Place))}; it was '{place}'.",

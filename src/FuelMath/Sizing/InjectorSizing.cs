@@ -11,7 +11,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Sizing" />
 /// </example>
-public sealed class InjectorSizing
+public sealed partial class InjectorSizing
 {
     /// <summary>Creates the task.</summary>
     /// <param name="layout">The number of injectors, and how often they open.</param>
@@ -109,11 +109,11 @@ public sealed class InjectorSizing
     /// </returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The list is empty.</exception>
-    public ImmutableArray<SizedInjector> Choose(IEnumerable<Injector> candidates, IdleDemand idle)
+    public ImmutableArray<Candidate> Choose(IEnumerable<Injector> candidates, IdleDemand idle)
     {
         ArgumentNullException.ThrowIfNull(candidates);
         ArgumentNullException.ThrowIfNull(idle);
-        SizedInjector[] all = [.. Lists.NoNulls(candidates).Select(c => Size(c, idle))];
+        Candidate[] all = [.. Lists.NoNulls(candidates).Select(c => Size(c, idle))];
         Guard.AtLeast(1, all.Length, "A choice (its candidates)", nameof(candidates));
         return
         [
@@ -148,7 +148,7 @@ public sealed class InjectorSizing
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Peak}, duty cycle to {DutyLimit}");
 
-    private SizedInjector Size(Injector injector, IdleDemand idle)
+    private Candidate Size(Injector injector, IdleDemand idle)
     {
         var timing = new InjectorTiming(injector, Layout, Supply);
         var reasons = ImmutableArray.CreateBuilder<string>();

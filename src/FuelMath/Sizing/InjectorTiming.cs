@@ -48,7 +48,7 @@ public sealed class InjectorTiming
     /// <returns>The pulse of one injector.</returns>
     /// <exception cref="OutsideTableException">The conditions are outside the dead-time table, and it refuses.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public InjectorPulse Deliver(Duration pulseWidth, RotationalSpeed speed, AbsolutePressure manifold) =>
+    public Injector.PulseResult Deliver(Duration pulseWidth, RotationalSpeed speed, AbsolutePressure manifold) =>
         Injector.Deliver(
             pulseWidth,
             Layout.PeriodAt(speed),
@@ -66,7 +66,7 @@ public sealed class InjectorTiming
     /// <exception cref="ArgumentOutOfRangeException">
     /// The mass is too large for the period, or less than the least repeatable one.
     /// </exception>
-    public InjectorPulse WidthFor(Mass perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>
+    public Injector.PulseResult WidthFor(Mass perChamberCycle, RotationalSpeed speed, AbsolutePressure manifold) =>
         Injector.WidthFor(
             perChamberCycle / Layout.PulsesPerChamber,
             Layout.PeriodAt(speed),

@@ -8,7 +8,7 @@ internal static class BankReport
     internal static ImmutableArray<BankResult> Of(
         FuelSystem system,
         SolverState state,
-        ImmutableArray<ChamberMixture> chambers
+        ImmutableArray<PredictedMixture.ChamberMixture> chambers
     )
     {
         if (chambers.IsEmpty)
@@ -35,20 +35,23 @@ internal static class BankReport
     }
 
     /// <summary>Total air over total fuel of a bank, counted from 1; null where there is none.</summary>
-    internal static Lambda? MeanOf(FuelSystem system, ImmutableArray<ChamberMixture> chambers, int bank) =>
-        MeanOf(system, chambers, bank, system.Fuel.StoichiometricRatio.Si);
+    internal static Lambda? MeanOf(
+        FuelSystem system,
+        ImmutableArray<PredictedMixture.ChamberMixture> chambers,
+        int bank
+    ) => MeanOf(system, chambers, bank, system.Fuel.StoichiometricRatio.Si);
 
     private static Lambda? MeanOf(
         FuelSystem system,
-        ImmutableArray<ChamberMixture> chambers,
+        ImmutableArray<PredictedMixture.ChamberMixture> chambers,
         int bank,
         double stoichiometric
     )
     {
-        ChamberMixture[] own = [.. chambers.Where(c => system.Banks[c.Chamber - 1] == bank)];
+        PredictedMixture.ChamberMixture[] own = [.. chambers.Where(c => system.Banks[c.Chamber - 1] == bank)];
         return own.Length == 0
             ? null
-            : ChamberMixture.MeanOf(
+            : PredictedMixture.ChamberMixture.MeanOf(
                 [.. own.Select(c => c.Air.InSi())],
                 [.. own.Select(c => c.Fuel.InSi())],
                 stoichiometric
@@ -61,7 +64,7 @@ internal static class BankReport
     /// </summary>
     private static UnitsNet.Ratio? Correction(FuelSystem system, SolverState state, int bank)
     {
-        if (state.Point.Command is not { Kind: FuelCommandKind.HoldLambda, Lambda: { } asked })
+        if (state.Point.Command is not { Kind: FuelCommand.CommandKind.HoldLambda, Lambda: { } asked })
         {
             return null;
         }

@@ -7,10 +7,10 @@ internal static class CommandedDraws
     internal static void Set(SolverState state)
     {
         SetWidths(state);
-        FuelCommandKind command = state.Point.Command.Kind;
+        FuelCommand.CommandKind command = state.Point.Command.Kind;
         for (int s = 0; s < state.Periods.Length; s++)
         {
-            StageModel model = command == FuelCommandKind.HoldLambda ? state.Models[s] : state.Fitted(s);
+            StageModel model = command == FuelCommand.CommandKind.HoldLambda ? state.Models[s] : state.Fitted(s);
             for (int i = 0; i < state.Path.Injectors[s].Length; i++)
             {
                 int seat = state.Path.First[s] + i;
@@ -25,7 +25,7 @@ internal static class CommandedDraws
         FuelCommand command = state.Point.Command;
         switch (command.Kind)
         {
-            case FuelCommandKind.HoldLambda:
+            case FuelCommand.CommandKind.HoldLambda:
                 for (int s = 0; s < state.Models.Length; s++)
                 {
                     state.Models[s] = state.Fitted(s);
@@ -38,10 +38,10 @@ internal static class CommandedDraws
                 }
 
                 break;
-            case FuelCommandKind.OpenLoop when state.Rounds > 1 && !state.Path.MeasuresRail:
+            case FuelCommand.CommandKind.OpenLoop when state.Rounds > 1 && !state.Path.MeasuresRail:
                 // Only a measured rail makes a belief move with the state.
                 break;
-            case FuelCommandKind.OpenLoop:
+            case FuelCommand.CommandKind.OpenLoop:
                 for (int s = 0; s < state.Models.Length; s++)
                 {
                     state.Models[s] = state.Believed(s);
@@ -51,7 +51,7 @@ internal static class CommandedDraws
                 Split(state, state.Models, state.BelievedAirMass, state.Path.System.Stages[0].Belief.Fuel, 0);
                 state.Widths.Spread();
                 break;
-            case FuelCommandKind.PulseWidths:
+            case FuelCommand.CommandKind.PulseWidths:
                 for (int s = 0; s < state.Periods.Length; s++)
                 {
                     state.Widths.OfBank(0)[s] = command.PulseWidths[s].InSi();
@@ -59,7 +59,7 @@ internal static class CommandedDraws
 
                 state.Widths.Spread();
                 break;
-            case FuelCommandKind.AllOpen:
+            case FuelCommand.CommandKind.AllOpen:
                 state.Periods.CopyTo(state.Widths.OfBank(0));
                 state.Widths.Spread();
                 break;
@@ -84,7 +84,7 @@ internal static class CommandedDraws
         int stage,
         int injector,
         int seat,
-        FuelCommandKind command
+        FuelCommand.CommandKind command
     )
     {
         double root = Math.Sqrt(state.DifferentialPressures[seat]);
@@ -95,16 +95,16 @@ internal static class CommandedDraws
             return (open, 0);
         }
 
-        if (command == FuelCommandKind.AllOpen)
+        if (command == FuelCommand.CommandKind.AllOpen)
         {
             return (open, double.PositiveInfinity);
         }
 
-        InjectorPulse pulse = model.Pulse(injector, width);
+        Injector.PulseResult pulse = model.Pulse(injector, width);
         double mean = pulse.Mass.InSi() / state.Periods[stage] / state.Density;
         return pulse.IsHeldOpen ? (open, double.PositiveInfinity)
             : mean == 0 ? (open, 0)
-            : command == FuelCommandKind.HoldLambda ? (open, mean)
+            : command == FuelCommand.CommandKind.HoldLambda ? (open, mean)
             : (mean / root, double.PositiveInfinity);
     }
 }

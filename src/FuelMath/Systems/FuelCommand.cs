@@ -4,9 +4,9 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What the injectors are told to do at an operating point.</summary>
-public sealed class FuelCommand
+public sealed partial class FuelCommand
 {
-    private FuelCommand(FuelCommandKind kind, Lambda? lambda, ImmutableArray<Duration> widths)
+    private FuelCommand(CommandKind kind, Lambda? lambda, ImmutableArray<Duration> widths)
     {
         Kind = kind;
         Lambda = lambda;
@@ -14,13 +14,13 @@ public sealed class FuelCommand
     }
 
     /// <summary>No fuel at all: overrun.</summary>
-    public static FuelCommand Cut { get; } = new(FuelCommandKind.Cut, null, []);
+    public static FuelCommand Cut { get; } = new(CommandKind.Cut, null, []);
 
     /// <summary>Every injector held open: a static flow test.</summary>
-    public static FuelCommand AllOpen { get; } = new(FuelCommandKind.AllOpen, null, []);
+    public static FuelCommand AllOpen { get; } = new(CommandKind.AllOpen, null, []);
 
     /// <summary>Which kind of command this is.</summary>
-    public FuelCommandKind Kind { get; }
+    public CommandKind Kind { get; }
 
     /// <summary>The lambda asked for, where the command asks for one.</summary>
     public Lambda? Lambda { get; }
@@ -32,7 +32,7 @@ public sealed class FuelCommand
     /// <exception cref="ArgumentException">It gives pulse widths for another number of stages.</exception>
     internal void CheckStages(int stages, string paramName)
     {
-        if (Kind == FuelCommandKind.PulseWidths && PulseWidths.Length != stages)
+        if (Kind == CommandKind.PulseWidths && PulseWidths.Length != stages)
         {
             throw new RefusedArgumentException(
                 $"The command must give a pulse width for each of {stages} stages; it gives {PulseWidths.Length}.",
@@ -46,14 +46,14 @@ public sealed class FuelCommand
     /// <returns>The command.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
     public static FuelCommand HoldLambda(Lambda lambda) =>
-        new(FuelCommandKind.HoldLambda, FuelMath.Lambda.FromRatio(lambda.Si), []);
+        new(CommandKind.HoldLambda, FuelMath.Lambda.FromRatio(lambda.Si), []);
 
     /// <summary>Nobody corrects: the controller turns the mass for a lambda into pulse widths by its belief.</summary>
     /// <param name="lambda">The lambda that the controller aims at.</param>
     /// <returns>The command.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The lambda is the default value.</exception>
     public static FuelCommand OpenLoop(Lambda lambda) =>
-        new(FuelCommandKind.OpenLoop, FuelMath.Lambda.FromRatio(lambda.Si), []);
+        new(CommandKind.OpenLoop, FuelMath.Lambda.FromRatio(lambda.Si), []);
 
     /// <summary>Given pulse widths, one for each stage.</summary>
     /// <param name="widths">The widths in the order of the stages; zero keeps a stage shut.</param>
@@ -69,7 +69,7 @@ public sealed class FuelCommand
             Guard.NotNegative(width, width.InSi(), nameof(widths));
         }
 
-        return new(FuelCommandKind.PulseWidths, null, given);
+        return new(CommandKind.PulseWidths, null, given);
     }
 
     /// <inheritdoc />

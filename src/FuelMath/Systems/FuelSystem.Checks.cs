@@ -44,7 +44,7 @@ public sealed partial class FuelSystem
         var nodes = Network.Nodes.Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         foreach (InjectorStage stage in Stages)
         {
-            foreach (InjectorSeat seat in stage.Seats)
+            foreach (InjectorStage.Seat seat in stage.Seats)
             {
                 if (!nodes.Contains(seat.Node))
                 {

@@ -62,7 +62,7 @@ public sealed partial class FuelSystem
         Engine engine,
         Network network,
         IEnumerable<InjectorStage> stages,
-        StagingRule? staging,
+        StageSchedule.Transition? staging,
         PowerSupply power,
         Limits limits,
         DataSource source
@@ -75,7 +75,7 @@ public sealed partial class FuelSystem
         Engine engine,
         Network network,
         IEnumerable<InjectorStage> stages,
-        StagingRule? staging,
+        StageSchedule.Transition? staging,
         PowerSupply power,
         Limits limits,
         DataSource source,
@@ -139,7 +139,7 @@ public sealed partial class FuelSystem
     public ImmutableArray<InjectorStage> Stages { get; }
 
     /// <summary>How two stages share the fuel; null with one stage.</summary>
-    public StagingRule? Staging { get; }
+    public StageSchedule.Transition? Staging { get; }
 
     /// <summary>The circuits that feed pumps and injectors.</summary>
     public PowerSupply Power { get; }

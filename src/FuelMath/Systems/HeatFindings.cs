@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>Findings of a drive and the hot soak after it: boiling, and an empty tank.</summary>
 /// <remarks>
-/// The tank is taken with all of the pumps' heat (<see cref="TankWarmingBounds.Most"/>), and the pressures of the state. Where the
+/// The tank is taken with all of the pumps' heat (<see cref="TankWarming.Bounds.Most"/>), and the pressures of the state. Where the
 /// vapor pressure is an estimate of known error, its upper bound is used. A hot soak is judged at the pressure of the state, which a
 /// tight check valve holds, and also reported for when that has leaked away. Measure how warm a rail gets.
 /// </remarks>
@@ -44,8 +44,8 @@ public static class HeatFindings
         string? unknown = null;
         try
         {
-            most = TankWarmingBounds
-                .FromState(system, state, drive.FuelMass, drive.Air, drive.LossAtExcess, drive.Excess)
+            most = TankWarming
+                .Bounds.FromState(system, state, drive.FuelMass, drive.Air, drive.LossAtExcess, drive.Excess)
                 .Most;
         }
         catch (Exception refusal) when (refusal is IRefusal)
@@ -110,7 +110,7 @@ public static class HeatFindings
                     $"As the tank warms in this drive, fuel {(margin <= 0 ? "boils" : "comes near boiling")} at '{node}'",
                     $"{value}: {Show.Bar(Math.Abs(margin))} {(margin <= 0 ? "below" : "above")} its vapor pressure",
                     $"at least {Show.Bar(limit)} above",
-                    system.Limits.SourceOf(LimitKind.VaporMargin),
+                    system.Limits.SourceOf(Limits.Kind.VaporMargin),
                     "Carry more fuel, slow the pump at small demand, cool the return, or use a less volatile fuel."
                 )
                 .WithQuantities(SiUnits.Pressure(margin), system.Limits.VaporMarginDifference);

@@ -7,8 +7,8 @@ internal sealed class InjectorFindings(SolvedSystem solved)
     {
         for (int s = 0; s < solved.Parts.Stages.Length; s++)
         {
-            StageResult stage = solved.Parts.Stages[s];
-            if (stage.IsShut || solved.Point.Command.Kind == FuelCommandKind.AllOpen)
+            SystemState.StageResult stage = solved.Parts.Stages[s];
+            if (stage.IsShut || solved.Point.Command.Kind == FuelCommand.CommandKind.AllOpen)
             {
                 continue;
             }
@@ -65,7 +65,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
 
     private void LookAtInjectorVoltage()
     {
-        InjectorResult? lowest = solved.Parts.Injectors.Where(i => !i.IsShut).MinBy(i => i.Voltage.InSi());
+        SystemState.InjectorResult? lowest = solved.Parts.Injectors.Where(i => !i.IsShut).MinBy(i => i.Voltage.InSi());
         double limit = solved.System.Limits.VoltageDrop.InSi();
         if (lowest is not null && solved.Point.Supply.InSi() - lowest.Voltage.InSi() is var drop && drop > limit)
         {

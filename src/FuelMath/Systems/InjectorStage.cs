@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>The injectors that one controller output width drives: the primaries, or the secondaries.</summary>
-public sealed class InjectorStage
+public sealed partial class InjectorStage
 {
     /// <summary>Creates a stage.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -16,10 +16,10 @@ public sealed class InjectorStage
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulsesPerCycle"/> is not from 1 to 8.</exception>
     public InjectorStage(
         string name,
-        InjectorDischarge discharge,
+        DischargePlace discharge,
         int pulsesPerCycle,
         ControllerBelief belief,
-        IEnumerable<InjectorSeat> seats
+        IEnumerable<Seat> seats
     )
     {
         Name = Guard.Name(name);
@@ -42,7 +42,7 @@ public sealed class InjectorStage
     public string Name { get; }
 
     /// <summary>Where its injectors spray into.</summary>
-    public InjectorDischarge Discharge { get; }
+    public DischargePlace Discharge { get; }
 
     /// <summary>Pulses in one working cycle of a chamber.</summary>
     public int PulsesPerCycle { get; }
@@ -51,14 +51,14 @@ public sealed class InjectorStage
     public ControllerBelief Belief { get; }
 
     /// <summary>The injectors in their places.</summary>
-    public ImmutableArray<InjectorSeat> Seats { get; }
+    public ImmutableArray<Seat> Seats { get; }
 
     /// <summary>When it joins the stage before it; null for primaries.</summary>
-    public StagingRule? Staging { get; private init; }
+    public StageSchedule.Transition? Staging { get; private init; }
 
     /// <summary>The pressure that its injectors spray against, counted from ambient, Pa.</summary>
     internal double DischargeGaugeSi(OperatingPoint point) =>
-        Discharge == InjectorDischarge.Manifold ? point.Manifold.Si - point.Ambient.Si : 0;
+        Discharge == DischargePlace.Manifold ? point.Manifold.Si - point.Ambient.Si : 0;
 
     /// <summary>
     /// How many groups of its injectors open one after the other, evenly spaced over the time between two pulses of one: 1
@@ -86,7 +86,7 @@ public sealed class InjectorStage
     /// <param name="staging">How the two share the fuel.</param>
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="staging"/> is null.</exception>
-    public InjectorStage WithStaging(StagingRule staging)
+    public InjectorStage WithStaging(StageSchedule.Transition staging)
     {
         ArgumentNullException.ThrowIfNull(staging);
         return new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = FiringGroups, Staging = staging };

@@ -6,8 +6,8 @@ namespace FuelMath;
 internal static class LiftPumpSearch
 {
     /// <summary>Each surge tank with the lines of its lift pumps.</summary>
-    internal static ImmutableArray<(NetworkNode Tank, ImmutableArray<string> Lifts)> In(
-        ImmutableArray<NetworkNode> nodes,
+    internal static ImmutableArray<(Network.Node Tank, ImmutableArray<string> Lifts)> In(
+        ImmutableArray<Network.Node> nodes,
         ImmutableArray<Line> lines
     )
     {

@@ -8,7 +8,7 @@ namespace FuelMath;
 /// <see cref="CommonPractice"/> rests on rules of thumb of the trade and says so in every finding; makers' data come
 /// first.
 /// </remarks>
-public sealed class Limits
+public sealed partial class Limits
 {
     /// <summary>Creates limits. Internal: <see cref="With"/> is the way in, so that one limit more does not break a caller.</summary>
     /// <param name="dutyCycle">Largest duty cycle of an injector; 10 % to 100 %.</param>
@@ -104,7 +104,7 @@ public sealed class Limits
     /// <summary>Where a limit comes from: for one of the owner's it is the reason.</summary>
     /// <param name="kind">Which limit.</param>
     /// <returns>The source; of an owner's limit its key is <c>Owner</c>.</returns>
-    public DataSource SourceOf(LimitKind kind) => Own.FirstOrDefault(o => o.Kind == kind)?.Source ?? Source;
+    public DataSource SourceOf(Kind kind) => Own.FirstOrDefault(o => o.Kind == kind)?.Source ?? Source;
 
     /// <summary>The same limits with one of the owner's in place of another.</summary>
     /// <param name="own">The owner's limit, with its reason.</param>
@@ -120,16 +120,16 @@ public sealed class Limits
             throw new RefusedArgumentException($"Must set each limit once; {own.Kind} is set already.", nameof(own));
         }
 
-        Ratio Share(LimitKind kind, Ratio now) => own.Kind == kind ? (Ratio)own.Value : now;
+        Ratio Share(Kind kind, Ratio now) => own.Kind == kind ? (Ratio)own.Value : now;
         return new(
-            Share(LimitKind.DutyCycle, DutyCycle),
-            Share(LimitKind.PumpReserve, PumpReserve),
-            Share(LimitKind.PressureDeviation, PressureDeviation),
-            Share(LimitKind.MixtureDeviation, MixtureDeviation),
-            own.Kind == LimitKind.VoltageDrop ? (ElectricPotential)own.Value : VoltageDrop,
-            own.Kind == LimitKind.FeedVelocity ? (Speed)own.Value : FeedVelocity,
-            own.Kind == LimitKind.SuctionVelocity ? (Speed)own.Value : SuctionVelocity,
-            own.Kind == LimitKind.VaporMargin ? (Pressure)own.Value : VaporMarginDifference,
+            Share(Kind.DutyCycle, DutyCycle),
+            Share(Kind.PumpReserve, PumpReserve),
+            Share(Kind.PressureDeviation, PressureDeviation),
+            Share(Kind.MixtureDeviation, MixtureDeviation),
+            own.Kind == Kind.VoltageDrop ? (ElectricPotential)own.Value : VoltageDrop,
+            own.Kind == Kind.FeedVelocity ? (Speed)own.Value : FeedVelocity,
+            own.Kind == Kind.SuctionVelocity ? (Speed)own.Value : SuctionVelocity,
+            own.Kind == Kind.VaporMargin ? (Pressure)own.Value : VaporMarginDifference,
             Source
         )
         {
@@ -142,17 +142,17 @@ public sealed class Limits
     /// <param name="kind">Which limit.</param>
     /// <returns>The value.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="kind"/> is none of the choices.</exception>
-    public IQuantity ValueOf(LimitKind kind) =>
+    public IQuantity ValueOf(Kind kind) =>
         kind switch
         {
-            LimitKind.DutyCycle => DutyCycle,
-            LimitKind.PumpReserve => PumpReserve,
-            LimitKind.PressureDeviation => PressureDeviation,
-            LimitKind.MixtureDeviation => MixtureDeviation,
-            LimitKind.VoltageDrop => VoltageDrop,
-            LimitKind.FeedVelocity => FeedVelocity,
-            LimitKind.SuctionVelocity => SuctionVelocity,
-            LimitKind.VaporMargin => VaporMarginDifference,
+            Kind.DutyCycle => DutyCycle,
+            Kind.PumpReserve => PumpReserve,
+            Kind.PressureDeviation => PressureDeviation,
+            Kind.MixtureDeviation => MixtureDeviation,
+            Kind.VoltageDrop => VoltageDrop,
+            Kind.FeedVelocity => FeedVelocity,
+            Kind.SuctionVelocity => SuctionVelocity,
+            Kind.VaporMargin => VaporMarginDifference,
             _ => throw Guard.Outside(kind, $"Must be one of the choices; it was {kind}."),
         };
 

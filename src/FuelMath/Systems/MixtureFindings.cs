@@ -6,7 +6,7 @@ internal sealed class MixtureFindings(SolvedSystem solved)
     internal void Look()
     {
         // Nothing is metered at fuel cut and in a static flow test.
-        if (solved.Point.Command.Kind is FuelCommandKind.Cut or FuelCommandKind.AllOpen)
+        if (solved.Point.Command.Kind is FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen)
         {
             return;
         }
@@ -17,7 +17,7 @@ internal sealed class MixtureFindings(SolvedSystem solved)
                 solved.System.Fuel,
                 solved.Parts.Target,
                 solved.System.Limits.MixtureDeviation.InSi(),
-                solved.System.Limits.SourceOf(LimitKind.MixtureDeviation),
+                solved.System.Limits.SourceOf(Limits.Kind.MixtureDeviation),
                 "",
                 solved.Parts.Banks.Length > 1 ? bank.Bank : null
             );

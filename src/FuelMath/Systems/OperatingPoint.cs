@@ -99,7 +99,7 @@ public sealed class OperatingPoint
     )
     {
         double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
-        if (turning == 0 && command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen))
+        if (turning == 0 && command.Kind is not (FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen))
         {
             throw Guard.OutOfRange(speed, "greater than zero when fuel is metered", paramName);
         }
@@ -151,7 +151,7 @@ public sealed class OperatingPoint
 
     /// <summary>The same conditions while the vehicle speeds up steadily.</summary>
     /// <param name="acceleration">How it speeds up; braking is a negative forward one.</param>
-    /// <returns>A new operating point; each node of a network counts with its place: see <see cref="NetworkNode.AtPlace"/>.</returns>
+    /// <returns>A new operating point; each node of a network counts with its place: see <see cref="Network.Node.AtPlace"/>.</returns>
     public OperatingPoint WithAcceleration(VehicleAcceleration acceleration) =>
         new(this, Speed, Manifold, Supply, Command, Humidity, acceleration) { Drive = Drive };
 

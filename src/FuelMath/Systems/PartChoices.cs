@@ -12,7 +12,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="ChooseParts" />
 /// </example>
-public static class PartChoices
+public static partial class PartChoices
 {
     private const double Far = 1e4;
 
@@ -26,7 +26,7 @@ public static class PartChoices
     /// <exception cref="ArgumentNullException">The list is null.</exception>
     /// <exception cref="ArgumentException">The list is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static ImmutableArray<PartChoice<Pump>> Pumps(
+    public static ImmutableArray<Choice<Pump>> Pumps(
         IEnumerable<Pump> pumps,
         VolumeFlow demand,
         Pressure pressureRise,
@@ -67,7 +67,7 @@ public static class PartChoices
     /// <exception cref="ArgumentNullException">The list is null.</exception>
     /// <exception cref="ArgumentException">The list is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static ImmutableArray<PartChoice<Hose>> Hoses(
+    public static ImmutableArray<Choice<Hose>> Hoses(
         IEnumerable<Hose> hoses,
         VolumeFlow demand,
         Speed greatestVelocity,
@@ -96,7 +96,7 @@ public static class PartChoices
     /// <exception cref="ArgumentException">The list is empty.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
-    public static ImmutableArray<PartChoice<Filter>> Filters(
+    public static ImmutableArray<Choice<Filter>> Filters(
         IEnumerable<Filter> filters,
         VolumeFlow demand,
         Fuel fuel,
@@ -132,7 +132,7 @@ public static class PartChoices
         );
     }
 
-    private static PartChoice<TPart> Held<TPart>(TPart part, double margin, Ratio least, string[] others) =>
+    private static Choice<TPart> Held<TPart>(TPart part, double margin, Ratio least, string[] others) =>
         new(
             part,
             SiUnits.Ratio(margin),
@@ -145,15 +145,15 @@ public static class PartChoices
                 : others
         );
 
-    private static ImmutableArray<PartChoice<TPart>> Ordered<TPart>(
+    private static ImmutableArray<Choice<TPart>> Ordered<TPart>(
         IEnumerable<TPart> parts,
         string paramName,
-        Func<TPart, PartChoice<TPart>> hold
+        Func<TPart, Choice<TPart>> hold
     )
         where TPart : class
     {
         ArgumentNullException.ThrowIfNull(parts, paramName);
-        PartChoice<TPart>[] all = [.. Lists.NoNulls(parts, paramName).Select(hold)];
+        Choice<TPart>[] all = [.. Lists.NoNulls(parts, paramName).Select(hold)];
         Guard.AtLeast(1, all.Length, "A choice", paramName);
         return
         [

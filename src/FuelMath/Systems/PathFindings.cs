@@ -22,14 +22,14 @@ internal sealed class PathFindings(SolvedSystem solved)
             }
         }
 
-        foreach (SurgeTankBalance tank in solved.Parts.SurgeTanks)
+        foreach (SurgeTank.FuelBalance tank in solved.Parts.SurgeTanks)
         {
             LookAt(tank);
         }
     }
 
     /// <summary>A surge tank that drains, or that its lift pump hardly keeps full.</summary>
-    private void LookAt(SurgeTankBalance tank)
+    private void LookAt(SurgeTank.FuelBalance tank)
     {
         foreach (Finding drains in tank.Check())
         {
@@ -59,7 +59,9 @@ internal sealed class PathFindings(SolvedSystem solved)
 
     /// <summary>Whether a regulator can't hold its pressure: a finding of its own, and no question of reserve.</summary>
     private bool IsStarved =>
-        AtTheRails.Regulators.Any(r => r.State == (r.IsReducing ? RegulatorState.FullyOpen : RegulatorState.Seated));
+        AtTheRails.Regulators.Any(r =>
+            r.State == (r.IsReducing ? RegulatorCondition.FullyOpen : RegulatorCondition.Seated)
+        );
 
     private SystemParts AtTheRails => PumpReserve.AtTheRails(solved.System, solved.Parts);
 
@@ -110,7 +112,7 @@ internal sealed class PathFindings(SolvedSystem solved)
     private void LookAtVoltages()
     {
         double allowed = solved.System.Limits.VoltageDrop.InSi();
-        foreach (PumpMatch pump in solved.Parts.Pumps)
+        foreach (SystemState.PumpResult pump in solved.Parts.Pumps)
         {
             double drop = solved.Point.Supply.InSi() - pump.Voltage.InSi();
             if (drop > allowed)

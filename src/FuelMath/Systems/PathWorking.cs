@@ -118,10 +118,10 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
     {
         int from = network.PlaceOf(line.From);
         int to = network.PlaceOf(line.To);
-        NetworkNode[] ends =
+        Network.Node[] ends =
         [
-            NetworkNode.FixedPressure("from", default, SiUnits.Length(inputs.HeightOf(from))),
-            NetworkNode.FixedPressure("to", default, SiUnits.Length(inputs.HeightOf(to))),
+            Network.Node.FixedPressure("from", default, SiUnits.Length(inputs.HeightOf(from))),
+            Network.Node.FixedPressure("to", default, SiUnits.Length(inputs.HeightOf(to))),
         ];
         var alone = new NetworkPlan(ends, [new Line(line.Name, "from", "to", line.Part)]);
         using NetworkWork<Real> work = alone.Rent<Real>();

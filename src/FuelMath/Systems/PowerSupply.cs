@@ -8,7 +8,7 @@ namespace FuelMath;
 /// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits, or a
 /// mesh in which they share wires and grounds.
 /// </summary>
-public sealed class PowerSupply
+public sealed partial class PowerSupply
 {
     /// <summary>Creates two circuits.</summary>
     /// <param name="pumps">Feeds all pumps together.</param>
@@ -166,7 +166,7 @@ public sealed class PowerSupply
             return supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance));
         }
 
-        WiringState state = StateAt(supply, amperes, injectorConductance);
+        WiringMesh.State state = StateAt(supply, amperes, injectorConductance);
         for (int feed = 0; feed < pumps.Length; feed++)
         {
             pumps[feed] = state.VoltageAcross(LoadOf(feed)).InSi();
@@ -190,8 +190,11 @@ public sealed class PowerSupply
     }
 
     /// <summary>The mesh at these draws.</summary>
-    internal WiringState StateAt(ElectricPotential supply, ReadOnlySpan<double> amperes, double injectorConductance) =>
-        At(supply, amperes, injectorConductance).Solve();
+    internal WiringMesh.State StateAt(
+        ElectricPotential supply,
+        ReadOnlySpan<double> amperes,
+        double injectorConductance
+    ) => At(supply, amperes, injectorConductance).Solve();
 
     /// <summary>The circuit that pumps share, or that of a pump with its own.</summary>
     internal Circuit CircuitOf(int feed) => feed == 0 ? Pumps! : Feeds[feed - 1].Circuit!;
@@ -203,9 +206,9 @@ public sealed class PowerSupply
         WiringMesh fed = supply is { } volts ? Mesh!.WithVoltage(Source!, volts) : Mesh!;
         for (int feed = 0; feed < amperes.Length; feed++)
         {
-            WiringLoad pump = Find(LoadOf(feed));
+            WiringMesh.Load pump = Find(LoadOf(feed));
             fed = fed.WithLoad(
-                WiringLoad.ConstantCurrent(
+                WiringMesh.Load.ConstantCurrent(
                     pump.Name,
                     pump.Positive,
                     pump.Negative,
@@ -214,20 +217,20 @@ public sealed class PowerSupply
             );
         }
 
-        WiringLoad injectors = Find(InjectorLoad!);
+        WiringMesh.Load injectors = Find(InjectorLoad!);
         return fed.WithLoad(
             injectorConductance > 0
-                ? WiringLoad.FromResistance(
+                ? WiringMesh.Load.FromResistance(
                     injectors.Name,
                     injectors.Positive,
                     injectors.Negative,
                     SiUnits.ElectricResistance(1 / injectorConductance)
                 )
-                : WiringLoad.ConstantCurrent(injectors.Name, injectors.Positive, injectors.Negative, default)
+                : WiringMesh.Load.ConstantCurrent(injectors.Name, injectors.Positive, injectors.Negative, default)
         );
     }
 
-    private WiringLoad Find(string load) => Mesh!.Loads.First(l => l.Name == load);
+    private WiringMesh.Load Find(string load) => Mesh!.Loads.First(l => l.Name == load);
 
     private string Load(string name, [CallerArgumentExpression(nameof(name))] string paramName = "") =>
         Mesh!.Loads[MeshChecks.Find(Mesh.Loads, l => l.Name, name, paramName)].Name;

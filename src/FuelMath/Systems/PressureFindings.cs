@@ -17,7 +17,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
             return;
         }
 
-        InjectorResult? worst = solved
+        SystemState.InjectorResult? worst = solved
             .Parts.Injectors.Where(i => i.Stage == stage.Name)
             .MaxBy(i => Math.Abs(i.DifferentialPressure.InSi() - told));
         if (worst is null || IsNear(worst, told))
@@ -27,7 +27,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
 
         // The same pressure entered, with the other reference.
         double entered = stage.Belief.DifferentialPressure.InSi();
-        bool isToldFixed = stage.Belief.RailReference == RailReference.Fixed;
+        bool isToldFixed = stage.Belief.RailReference == RailPressure.Reference.Fixed;
         double other = isToldFixed ? entered : entered - discharge;
         if (discharge == 0 || !IsOtherReference(worst, isToldFixed, other))
         {
@@ -53,7 +53,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
     }
 
     /// <summary>By the regulators where there are any; else by whether the other reference explains the pressure.</summary>
-    private bool IsOtherReference(InjectorResult worst, bool isToldFixed, double other)
+    private bool IsOtherReference(SystemState.InjectorResult worst, bool isToldFixed, double other)
     {
         RegulatorReference[] references =
         [
@@ -64,7 +64,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
             : other > 0 && IsNear(worst, other);
     }
 
-    private void NotAsTold(InjectorResult worst, double told)
+    private void NotAsTold(SystemState.InjectorResult worst, double told)
     {
         double off = Off(worst, told);
         solved.Add(
@@ -80,7 +80,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
         );
     }
 
-    private static Shown Value(InjectorResult worst, double told)
+    private static Shown Value(SystemState.InjectorResult worst, double told)
     {
         (double off, string real) = (Off(worst, told), Show.Bar(worst.DifferentialPressure.InSi()));
         return Shown
@@ -92,9 +92,10 @@ internal sealed class PressureFindings(SolvedSystem solved)
             );
     }
 
-    private bool IsNear(InjectorResult worst, double told) => told > 0 && Math.Abs(Off(worst, told)) <= limit;
+    private bool IsNear(SystemState.InjectorResult worst, double told) =>
+        told > 0 && Math.Abs(Off(worst, told)) <= limit;
 
     /// <summary>Relative deviation of the pressure from the believed one; the pressure itself where the controller believes none.</summary>
-    private static double Off(InjectorResult worst, double told) =>
+    private static double Off(SystemState.InjectorResult worst, double told) =>
         told > 0 ? (worst.DifferentialPressure.InSi() / told) - 1 : 1;
 }

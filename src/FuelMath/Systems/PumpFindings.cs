@@ -14,7 +14,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
     {
         Pump[] pumps = [.. solved.System.Network.Lines.Select(l => l.Part).OfType<Pump>()];
         double density = solved.System.Fuel.DensityAt(solved.Point.Fuel).InSi();
-        foreach ((PumpMatch match, Pump pump) in solved.Parts.Pumps.Zip(pumps))
+        foreach ((SystemState.PumpResult match, Pump pump) in solved.Parts.Pumps.Zip(pumps))
         {
             double flow = match.Flow.InSi();
             if (match.GreatestFlow is not { } more || more.InSi() - flow <= WorthAWord * flow)
@@ -51,7 +51,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
     internal static string? Words(Pump pump, double density)
     {
         double ratio = pump.DensityRatio(density);
-        if (pump.Principle == PumpPrinciple.Displacement || Math.Abs(ratio - 1) < 1e-9)
+        if (pump.Principle == Pump.WorkingPrinciple.Displacement || Math.Abs(ratio - 1) < 1e-9)
         {
             return null;
         }
@@ -62,7 +62,8 @@ internal sealed class PumpFindings(SolvedSystem solved)
         );
         return fluid
             + (
-                pump.Principle == PumpPrinciple.Rotodynamic ? "as a rotodynamic pump of the same speed and head."
+                pump.Principle == Pump.WorkingPrinciple.Rotodynamic
+                    ? "as a rotodynamic pump of the same speed and head."
                 : ratio > 1 ? "its principle is not known; as a displacement pump, which gives less."
                 : "its principle is not known; as a rotodynamic pump of the same speed and head, which gives less."
             );

@@ -122,7 +122,7 @@ internal sealed class PumpReserve
         }
 
         double? least = null;
-        foreach (InjectorResult injector in parts.Injectors)
+        foreach (SystemState.InjectorResult injector in parts.Injectors)
         {
             InjectorStage stage = system.Stages.First(s => s.Name == injector.Stage);
             if (stage.Belief.ToldSi(stage.DischargeGaugeSi(point)) is { } told)

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The time-mean draw of the injector of a seat; each round sets the commanded flow.</summary>
-internal sealed class SeatDraw(InjectorSeat seat) : FlowPart
+internal sealed class SeatDraw(InjectorStage.Seat seat) : FlowPart
 {
     /// <inheritdoc />
     internal override LawSettings Law =>

@@ -36,7 +36,7 @@ internal sealed class SolvedSystem(SettledSolve solve, SystemParts parts)
             PumpVolts = solve.State.FeedVolts[solve.State.Path.Feeds[line]],
             IsSuction = ahead,
             GreatestVelocity = (ahead ? System.Limits.SuctionVelocity : System.Limits.FeedVelocity).InSi(),
-            VelocitySource = System.Limits.SourceOf(ahead ? LimitKind.SuctionVelocity : LimitKind.FeedVelocity),
+            VelocitySource = System.Limits.SourceOf(ahead ? Limits.Kind.SuctionVelocity : Limits.Kind.FeedVelocity),
         };
     }
 
@@ -69,13 +69,13 @@ internal sealed class SolvedSystem(SettledSolve solve, SystemParts parts)
     private DataSource SourceOf(FindingCode code) =>
         code switch
         {
-            FindingCode.DutyCycleHigh => System.Limits.SourceOf(LimitKind.DutyCycle),
-            FindingCode.PumpReserveLow => System.Limits.SourceOf(LimitKind.PumpReserve),
-            FindingCode.PressureNotAsTold => System.Limits.SourceOf(LimitKind.PressureDeviation),
+            FindingCode.DutyCycleHigh => System.Limits.SourceOf(Limits.Kind.DutyCycle),
+            FindingCode.PumpReserveLow => System.Limits.SourceOf(Limits.Kind.PumpReserve),
+            FindingCode.PressureNotAsTold => System.Limits.SourceOf(Limits.Kind.PressureDeviation),
             FindingCode.InjectorVoltageLow or FindingCode.PumpVoltageLow => System.Limits.SourceOf(
-                LimitKind.VoltageDrop
+                Limits.Kind.VoltageDrop
             ),
-            FindingCode.VaporMarginLow => System.Limits.SourceOf(LimitKind.VaporMargin),
+            FindingCode.VaporMarginLow => System.Limits.SourceOf(Limits.Kind.VaporMargin),
             _ => System.Limits.Source,
         };
 }

@@ -215,7 +215,8 @@ internal sealed partial class SolverState
             ? 1 - (humidity.VaporInCharge(point.Ambient, point.Manifold, point.Charge).Si / point.Manifold.Si)
             : 1;
 
-    internal bool IsPulsed => Point.Command.Kind is not (FuelCommandKind.Cut or FuelCommandKind.AllOpen);
+    internal bool IsPulsed =>
+        Point.Command.Kind is not (FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen);
 
     /// <summary>The injector that no fuel can pass, because its node is not above the pressure it sprays against; -1 for none.</summary>
     internal int Blocked { get; set; } = -1;

@@ -17,12 +17,12 @@ namespace FuelMath;
 /// a progress handler throws.
 /// </para>
 /// </remarks>
-public sealed class Sweep
+public sealed partial class Sweep
 {
     /// <summary>The most points of a sweep: each keeps its whole state, some kilobytes.</summary>
     public const int MostPoints = 1_000_000;
 
-    private readonly SweepPoint[] points;
+    private readonly Point[] points;
 
     /// <summary>Solves a system on a grid, several points at once, on all cores.</summary>
     /// <param name="system">The system.</param>
@@ -94,14 +94,14 @@ public sealed class Sweep
     public ImmutableArray<AbsolutePressure> Manifolds { get; }
 
     /// <summary>All points, manifold pressure changing fastest.</summary>
-    public ImmutableArray<SweepPoint> Points => ImmutableCollectionsMarshal.AsImmutableArray(points);
+    public ImmutableArray<Point> Points => ImmutableCollectionsMarshal.AsImmutableArray(points);
 
     /// <summary>One point of the grid.</summary>
     /// <param name="speed">The index of the speed.</param>
     /// <param name="manifold">The index of the manifold pressure.</param>
     /// <returns>The point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">An index is outside the grid.</exception>
-    public SweepPoint At(int speed, int manifold)
+    public Point At(int speed, int manifold)
     {
         Guard.InRange(speed, 0, Speeds.Length - 1);
         Guard.InRange(manifold, 0, Manifolds.Length - 1);
@@ -151,7 +151,7 @@ public sealed class Sweep
     private sealed class Grid(Sweep sweep, FuelSystem system, OperatingPoint conditions, int count)
         : IChosenPoints<Grid>
     {
-        internal SweepPoint[] Points { get; } = new SweepPoint[count];
+        internal Point[] Points { get; } = new Point[count];
 
         /// <inheritdoc />
         public void Take(int point, Grid from, ImmutableArray<string> remarks) =>

@@ -15,7 +15,7 @@ internal static class SystemFindings
         new PumpFindings(solved).Look();
         new VaporFindings(solved).Look();
         new WiringFindings(solved).Look();
-        foreach (OwnLimit own in solve.System.Limits.Own)
+        foreach (Limits.OwnLimit own in solve.System.Limits.Own)
         {
             solved.Add(OfOwner(own, solve.System.Limits.Standing!.ValueOf(own.Kind)));
         }
@@ -24,7 +24,7 @@ internal static class SystemFindings
     }
 
     /// <summary>An owner's limit is noted wherever it was applied, also where it is not exceeded.</summary>
-    private static Finding OfOwner(OwnLimit own, UnitsNet.IQuantity standing) =>
+    private static Finding OfOwner(Limits.OwnLimit own, UnitsNet.IQuantity standing) =>
         new Finding(
             FindingCode.LimitOfOwner,
             Severity.Note,

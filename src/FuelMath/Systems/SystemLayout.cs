@@ -36,27 +36,27 @@ internal sealed class SystemLayout
     }
 
     /// <summary>The surge tanks, each with the lines of the pumps that fill it.</summary>
-    internal ImmutableArray<(NetworkNode Tank, ImmutableArray<string> Lifts)> LiftPumps { get; }
+    internal ImmutableArray<(Network.Node Tank, ImmutableArray<string> Lifts)> LiftPumps { get; }
 
     /// <summary>The same for a network of the same lines, of which some pumps stand still.</summary>
     internal SystemLayout Of(Network running) => new(this, running);
 
     /// <summary>The tank that a regulator sits in: where it returns to or draws from, or the only one.</summary>
-    internal NetworkNode TankOf(Line line) =>
+    internal Network.Node TankOf(Line line) =>
         network.Nodes.FirstOrDefault(n => n.IsFixed && IsAt(n, line)) ?? network.Nodes.Single(n => n.IsFixed);
 
     /// <summary>Whether a line holds a pump that feeds the rails: one that does not fill a surge tank.</summary>
     internal bool HasRailPump(Line line) => line.Part is Pump && !LiftPumps.Any(t => t.Lifts.Contains(line.Name));
 
     /// <summary>The running pumps that feed the rails.</summary>
-    internal PumpMatch[] RailPumpsIn(SystemState state) =>
+    internal SystemState.PumpResult[] RailPumpsIn(SystemState state) =>
         [.. state.Pumps.Where(p => !LiftPumps.Any(t => t.Lifts.Contains(p.Line)))];
 
     /// <summary>Whether a line leads to where a pump draws from.</summary>
     internal bool IsAheadOfAPump(int line) => ahead[line];
 
     /// <summary>What a solved path does to each surge tank.</summary>
-    internal ImmutableArray<SurgeTankBalance> BalancesIn(NetworkState state) =>
+    internal ImmutableArray<SurgeTank.FuelBalance> BalancesIn(NetworkState state) =>
         [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceOf(state, t.Lifts))];
 
     private string? WhyNot()
@@ -99,7 +99,7 @@ internal sealed class SystemLayout
         return null;
     }
 
-    private static bool[] Ahead(ImmutableArray<NetworkNode> nodes, ImmutableArray<Line> lines)
+    private static bool[] Ahead(ImmutableArray<Network.Node> nodes, ImmutableArray<Line> lines)
     {
         // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
         var drawnFrom = lines
@@ -110,6 +110,6 @@ internal sealed class SystemLayout
         return [.. lines.Select(l => drawnFrom.Contains(l.To))];
     }
 
-    private static bool IsAt(NetworkNode node, Line line) =>
+    private static bool IsAt(Network.Node node, Line line) =>
         node.Name == line.To || (line.Part is IRegulator { IsReducing: true } && node.Name == line.From);
 }

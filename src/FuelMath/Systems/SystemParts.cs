@@ -38,15 +38,15 @@ internal sealed class SystemParts
             other.Wiring
         );
 
-    internal required ImmutableArray<InjectorResult> Injectors { get; init; }
+    internal required ImmutableArray<SystemState.InjectorResult> Injectors { get; init; }
 
-    internal required ImmutableArray<StageResult> Stages { get; init; }
+    internal required ImmutableArray<SystemState.StageResult> Stages { get; init; }
 
-    internal required ImmutableArray<PumpMatch> Pumps { get; init; }
+    internal required ImmutableArray<SystemState.PumpResult> Pumps { get; init; }
 
-    internal required ImmutableArray<RegulatorResult> Regulators { get; init; }
+    internal required ImmutableArray<SystemState.RegulatorResult> Regulators { get; init; }
 
-    internal required ImmutableArray<ChamberMixture> Chambers { get; init; }
+    internal required ImmutableArray<PredictedMixture.ChamberMixture> Chambers { get; init; }
 
     internal required ImmutableArray<BankResult> Banks { get; init; }
 
@@ -60,13 +60,15 @@ internal sealed class SystemParts
     /// <summary>What the pumps could still give at the pressure that must hold, m³/s; null where nothing says what must.</summary>
     internal double? Reserve { get; private init; }
 
-    internal required ImmutableArray<SurgeTankBalance> SurgeTanks { get; init; }
+    internal required ImmutableArray<SurgeTank.FuelBalance> SurgeTanks { get; init; }
 
-    internal required WiringState? Wiring { get; init; }
+    internal required WiringMesh.State? Wiring { get; init; }
 
     internal SystemParts WithReserve(double? reserve) => new(this) { Reserve = reserve };
 
     /// <summary>The same state, seen with some of its pumps and regulators.</summary>
-    internal SystemParts With(ImmutableArray<PumpMatch> pumps, ImmutableArray<RegulatorResult> regulators) =>
-        new(this) { Pumps = pumps, Regulators = regulators };
+    internal SystemParts With(
+        ImmutableArray<SystemState.PumpResult> pumps,
+        ImmutableArray<SystemState.RegulatorResult> regulators
+    ) => new(this) { Pumps = pumps, Regulators = regulators };
 }

@@ -9,7 +9,7 @@ namespace FuelMath;
 /// </summary>
 internal sealed class SystemPath
 {
-    private readonly NetworkNode[] places;
+    private readonly Network.Node[] places;
     private readonly int[] nodes;
     private readonly int[] seatNodes;
     private readonly int manifold;
@@ -34,7 +34,7 @@ internal sealed class SystemPath
         BankOf = [.. Seats.Select(s => system.Banks[s.Chamber - 1] - 1)];
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
-        MeasuresRail = system.Stages.Any(s => s.Belief.RailReference == RailReference.Measured);
+        MeasuresRail = system.Stages.Any(s => s.Belief.RailReference == RailPressure.Reference.Measured);
         Parts = [.. lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
         Tanks =
         [
@@ -55,8 +55,8 @@ internal sealed class SystemPath
         Network = new NetworkPlan(
             [
                 .. places,
-                NetworkNode.FixedPressure(manifoldName, default, default),
-                NetworkNode.FixedPressure(ambientName, default, default),
+                FuelMath.Network.Node.FixedPressure(manifoldName, default, default),
+                FuelMath.Network.Node.FixedPressure(ambientName, default, default),
             ],
             [
                 .. lines.Select((l, i) => new Line(l.Name, l.From, l.To, Parts[i])),
@@ -67,7 +67,9 @@ internal sealed class SystemPath
                                 (
                                     Name: $"{stage.Name} injector {i + 1} of chamber {seat.Chamber}",
                                     seat.Node,
-                                    Space: stage.Discharge == InjectorDischarge.Manifold ? manifoldName : ambientName
+                                    Space: stage.Discharge == InjectorStage.DischargePlace.Manifold
+                                        ? manifoldName
+                                        : ambientName
                                 )
                         )
                     )
@@ -117,7 +119,7 @@ internal sealed class SystemPath
     internal double[] Tanks { get; }
 
     /// <summary>All seats, stage by stage.</summary>
-    internal InjectorSeat[] Seats { get; }
+    internal InjectorStage.Seat[] Seats { get; }
 
     /// <summary>The stage of each seat.</summary>
     internal int[] Stages { get; }

@@ -13,8 +13,10 @@ internal static class SystemReport
     internal static SystemState Of(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
-        ImmutableArray<InjectorResult> injectors = Injectors(solve);
-        (ImmutableArray<ChamberMixture> chambers, Lambda? lambda, Lambda? ifOilUnburned) = Mixture(solve);
+        ImmutableArray<SystemState.InjectorResult> injectors = Injectors(solve);
+        (ImmutableArray<PredictedMixture.ChamberMixture> chambers, Lambda? lambda, Lambda? ifOilUnburned) = Mixture(
+            solve
+        );
         var parts = new SystemParts
         {
             Injectors = injectors,
@@ -32,13 +34,13 @@ internal static class SystemReport
                 : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
         parts = parts.WithReserve(PumpReserve.Of(solve, parts));
-        var evidence = new SolutionEvidence(
+        var evidence = new SystemState.SolutionEvidence(
             state.Rounds,
             state.Iterations,
             solve.Network.WorstMassImbalance,
             solve.Network.WorstMassImbalanceNode,
-            solve.Network.WorstPressureDifference,
-            solve.Network.WorstPressureDifferenceLink,
+            solve.Network.WorstPressureResidual,
+            solve.Network.WorstPressureResidualLink,
             Estimates(state)
         );
         return new SystemState(solve, parts, evidence, SystemFindings.Of(solve, parts));
@@ -71,10 +73,10 @@ internal static class SystemReport
         return estimates;
     }
 
-    private static ImmutableArray<InjectorResult> Injectors(SettledSolve solve)
+    private static ImmutableArray<SystemState.InjectorResult> Injectors(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
-        var results = ImmutableArray.CreateBuilder<InjectorResult>(state.Path.Seats.Length);
+        var results = ImmutableArray.CreateBuilder<SystemState.InjectorResult>(state.Path.Seats.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
             StageModel model = state.Fitted(s);
@@ -82,7 +84,7 @@ internal static class SystemReport
             {
                 int seat = state.Path.First[s] + i;
                 results.Add(
-                    new InjectorResult(
+                    new SystemState.InjectorResult(
                         system.Stages[s].Name,
                         state.Path.Seats[seat],
                         SiUnits.Pressure(state.TrueDifferences[seat]),
@@ -98,10 +100,13 @@ internal static class SystemReport
         return results.MoveToImmutable();
     }
 
-    private static ImmutableArray<StageResult> Stages(SettledSolve solve, ImmutableArray<InjectorResult> injectors)
+    private static ImmutableArray<SystemState.StageResult> Stages(
+        SettledSolve solve,
+        ImmutableArray<SystemState.InjectorResult> injectors
+    )
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
-        var results = ImmutableArray.CreateBuilder<StageResult>(system.Stages.Length);
+        var results = ImmutableArray.CreateBuilder<SystemState.StageResult>(system.Stages.Length);
         for (int s = 0; s < system.Stages.Length; s++)
         {
             int first = state.Path.First[s];
@@ -118,7 +123,7 @@ internal static class SystemReport
 
             (double overTime, double overFlow) = Pulsing(solve, injectors, s);
             results.Add(
-                new StageResult(
+                new SystemState.StageResult(
                     system.Stages[s].Name,
                     SiUnits.Duration(state.Widths.Longest(s)),
                     SiUnits.Duration(state.Periods[s]),
@@ -140,7 +145,7 @@ internal static class SystemReport
     /// <summary>How losses rise because a stage draws in pulses: its injectors' mean flows at their static flow.</summary>
     private static (double OverTime, double OverFlow) Pulsing(
         SettledSolve solve,
-        ImmutableArray<InjectorResult> injectors,
+        ImmutableArray<SystemState.InjectorResult> injectors,
         int stage
     )
     {
@@ -151,7 +156,8 @@ internal static class SystemReport
         for (int i = 0; i < flows.Length; i++)
         {
             int seat = first + i;
-            bool always = injectors[seat].Pulse.IsHeldOpen || state.Point.Command.Kind == FuelCommandKind.AllOpen;
+            bool always =
+                injectors[seat].Pulse.IsHeldOpen || state.Point.Command.Kind == FuelCommand.CommandKind.AllOpen;
             flows[i] = state.StaticFlow(seat);
             shares[i] = always ? 1 : Math.Clamp(solve.InjectorFlows[seat] / flows[i], 0, 1);
         }
@@ -159,10 +165,10 @@ internal static class SystemReport
         return PulsingLoss.Of(flows, shares, system.Stages[stage].FiringGroups ?? 1);
     }
 
-    private static ImmutableArray<PumpMatch> Pumps(SettledSolve solve)
+    private static ImmutableArray<SystemState.PumpResult> Pumps(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
-        var results = ImmutableArray.CreateBuilder<PumpMatch>(state.PumpRises.Length);
+        var results = ImmutableArray.CreateBuilder<SystemState.PumpResult>(state.PumpRises.Length);
         for (int i = 0; i < system.Network.Lines.Length; i++)
         {
             if (system.Network.Lines[i].Part is not Pump)
@@ -172,13 +178,13 @@ internal static class SystemReport
 
             int pump = results.Count;
             results.Add(
-                new PumpMatch(
+                new SystemState.PumpResult(
                     system.Network.Lines[i].Name,
                     SiUnits.ElectricPotential(state.FeedVolts[state.Path.Feeds[i]]),
                     SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
                     SiUnits.VolumeFlow(solve.LineFlows[i]),
                     SiUnits.Pressure(state.PumpRises[pump]),
-                    solve.ConditionOf(i) is LinkCondition.Stalled or LinkCondition.DeadHeaded,
+                    solve.ConditionOf(i) is Network.LinkCondition.Stalled or Network.LinkCondition.DeadHeaded,
                     Greatest((Pump)system.Network.Lines[i].Part, state, pump, solve.LineFlows[i])
                 )
             );
@@ -189,15 +195,15 @@ internal static class SystemReport
 
     /// <summary>The flow by the principle that gives more, where it is not known which one the pump has.</summary>
     private static VolumeFlow? Greatest(Pump pump, SolverState state, int index, double flow) =>
-        pump.Principle == PumpPrinciple.NotKnown
+        pump.Principle == Pump.WorkingPrinciple.NotKnown
         && state.Pumps[index].FlowAt(state.PumpRises[index], Math.Max(pump.DensityRatio(state.Density), 1)) is { } other
             ? SiUnits.VolumeFlow(Math.Max(other * (state.Shifts?.PumpFlow ?? 1), flow))
             : null;
 
-    private static ImmutableArray<RegulatorResult> Regulators(SettledSolve solve)
+    private static ImmutableArray<SystemState.RegulatorResult> Regulators(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
-        var results = ImmutableArray.CreateBuilder<RegulatorResult>();
+        var results = ImmutableArray.CreateBuilder<SystemState.RegulatorResult>();
         for (int i = 0; i < system.Network.Lines.Length; i++)
         {
             Line line = system.Network.Lines[i];
@@ -207,7 +213,7 @@ internal static class SystemReport
             }
 
             results.Add(
-                new RegulatorResult(
+                new SystemState.RegulatorResult(
                     line.Name,
                     StateOf(solve.ConditionOf(i)),
                     regulator.IsReducing,
@@ -222,18 +228,20 @@ internal static class SystemReport
         return results.ToImmutable();
     }
 
-    private static RegulatorState StateOf(LinkCondition condition) =>
+    private static RegulatorCondition StateOf(Network.LinkCondition condition) =>
         condition switch
         {
-            LinkCondition.Regulating => RegulatorState.Regulating,
-            LinkCondition.FullyOpen => RegulatorState.FullyOpen,
-            _ => RegulatorState.Seated,
+            Network.LinkCondition.Regulating => RegulatorCondition.Regulating,
+            Network.LinkCondition.FullyOpen => RegulatorCondition.FullyOpen,
+            _ => RegulatorCondition.Seated,
         };
 
     /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
-    internal static (ImmutableArray<ChamberMixture> Chambers, Lambda? Mean, Lambda? IfOilUnburned) Mixture(
-        SettledSolve solve
-    )
+    internal static (
+        ImmutableArray<PredictedMixture.ChamberMixture> Chambers,
+        Lambda? Mean,
+        Lambda? IfOilUnburned
+    ) Mixture(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         if (state.AirMass == 0)
@@ -251,9 +259,9 @@ internal static class SystemReport
         double[] air = new double[fuel.Length];
         Array.Fill(air, state.AirMass);
         return (
-            [.. fuel.Select((mass, i) => ChamberMixture.Of(i + 1, state.AirMass, mass, system.Fuel))],
-            ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricRatio.Si),
-            ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricWithoutOilSi)
+            [.. fuel.Select((mass, i) => PredictedMixture.ChamberMixture.Of(i + 1, state.AirMass, mass, system.Fuel))],
+            PredictedMixture.ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricRatio.Si),
+            PredictedMixture.ChamberMixture.MeanOf(air, fuel, system.Fuel.StoichiometricWithoutOilSi)
         );
     }
 }

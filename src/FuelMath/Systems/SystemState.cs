@@ -9,7 +9,7 @@ namespace FuelMath;
 /// Names of nodes and lines are those of the network; pressures and flows are kept as SI numbers and made quantities on
 /// request.
 /// </remarks>
-public sealed class SystemState
+public sealed partial class SystemState
 {
     private readonly Network network;
     private readonly double[] pressures;
@@ -60,7 +60,7 @@ public sealed class SystemState
     public ImmutableArray<StageResult> Stages { get; }
 
     /// <summary>Every pump that runs, in the order of the lines.</summary>
-    public ImmutableArray<PumpMatch> Pumps { get; }
+    public ImmutableArray<PumpResult> Pumps { get; }
 
     /// <summary>Every regulator, in the order of the lines.</summary>
     public ImmutableArray<RegulatorResult> Regulators { get; }
@@ -72,7 +72,7 @@ public sealed class SystemState
     public NetworkState Network { get; }
 
     /// <summary>What comes into each surge tank and what goes, in the order of the nodes; often none.</summary>
-    public ImmutableArray<SurgeTankBalance> SurgeTanks { get; }
+    public ImmutableArray<SurgeTank.FuelBalance> SurgeTanks { get; }
 
     /// <summary>
     /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
@@ -82,7 +82,7 @@ public sealed class SystemState
     public VolumeFlow? PumpReserve { get; }
 
     /// <summary>The mixture of every cylinder or rotor.</summary>
-    public ImmutableArray<ChamberMixture> Chambers { get; }
+    public ImmutableArray<PredictedMixture.ChamberMixture> Chambers { get; }
 
     /// <summary>What the sensor of each bank sees; one where one sensor stands behind all chambers, none without air.</summary>
     public ImmutableArray<BankResult> Banks { get; }
@@ -103,7 +103,7 @@ public sealed class SystemState
     public Lambda? TargetLambda { get; }
 
     /// <summary>Voltages and currents in the mesh that feeds pumps and injectors; null where two circuits do.</summary>
-    public WiringState? Wiring { get; }
+    public WiringMesh.State? Wiring { get; }
 
     /// <summary>How well the equations are satisfied, and which values are estimates.</summary>
     public SolutionEvidence Evidence { get; }
@@ -178,7 +178,7 @@ public sealed class SystemState
     /// <exception cref="InvalidOperationException">It is stalled, so that it meets nothing, or an end is cut off.</exception>
     public Working PumpWorkingOf(int pump)
     {
-        PumpMatch match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1)];
+        PumpResult match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1)];
         int line = network.LineOf(match.Line);
         return match.IsStalled
             ? throw new InvalidOperationException(

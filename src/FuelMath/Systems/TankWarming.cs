@@ -8,12 +8,12 @@ namespace FuelMath;
 /// <para>
 /// With the pump in the tank and a return line nearly all electrical power ends as heat in the fuel, hydraulic power
 /// included: what the pump puts into pressure becomes heat where the regulator takes it out. The fuel that the engine burns
-/// takes its share along, so that the tank gets less than that power: <see cref="TankWarmingBounds"/>. One temperature for
+/// takes its share along, so that the tank gets less than that power: <see cref="TankWarming.Bounds"/>. One temperature for
 /// the whole tank; its metal and what the return picks up from the engine bay are not counted, and neither is the sun. How
 /// far a hose must stay from an exhaust is out of scope.
 /// </para>
 /// </remarks>
-public sealed class TankWarming
+public sealed partial class TankWarming
 {
     private readonly double start;
     private readonly double ambient;

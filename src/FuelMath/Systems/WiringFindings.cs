@@ -13,11 +13,11 @@ internal sealed class WiringFindings(SolvedSystem solved)
             return;
         }
 
-        WiringSource[] stores = [.. wiring.Mesh.Sources.Where(s => s.Kind != WiringSourceKind.Alternator)];
+        WiringMesh.Source[] stores = [.. wiring.Mesh.Sources.Where(s => s.Kind != WiringMesh.SourceKind.Alternator)];
         double drained = stores.Sum(s => wiring.CurrentFrom(s.Name).InSi());
-        foreach (WiringSource source in wiring.Mesh.Sources.Where(s => s.Kind == WiringSourceKind.Alternator))
+        foreach (WiringMesh.Source source in wiring.Mesh.Sources.Where(s => s.Kind == WiringMesh.SourceKind.Alternator))
         {
-            if (wiring.StateOf(source.Name) != AlternatorState.AtLimit)
+            if (wiring.StateOf(source.Name) != WiringMesh.AlternatorCondition.AtLimit)
             {
                 continue;
             }

@@ -8,7 +8,7 @@ namespace FuelMath;
 /// It measures an electric property: water and methanol count as more than their volume of ethanol. Stagnant fuel and
 /// air bubbles cause errors.
 /// </remarks>
-public sealed class EthanolSensor
+public sealed partial class EthanolSensor
 {
     private readonly double atNone;
     private readonly double atAll;
@@ -57,7 +57,7 @@ public sealed class EthanolSensor
     /// <param name="frequency">Between the two of the line: outside them a sensor reports a fault.</param>
     /// <returns>The content with its uncertainty.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The frequency is not between the two.</exception>
-    public EthanolMeasurement Read(Frequency frequency)
+    public Measurement Read(Frequency frequency)
     {
         double signal = Guard.InRange(
             frequency,

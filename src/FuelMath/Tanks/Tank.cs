@@ -14,13 +14,13 @@ namespace FuelMath;
 /// (from memory): leave room for that and for warming. Filling gives a new tank; the old one is unchanged.
 /// </para>
 /// </remarks>
-public sealed class Tank
+public sealed partial class Tank
 {
-    private readonly ImmutableArray<(TankLiquid Liquid, double Mass)> parts;
+    private readonly ImmutableArray<(Liquid Liquid, double Mass)> parts;
     private readonly double kelvins;
     private readonly double capacity;
 
-    private Tank(double capacity, double kelvins, ImmutableArray<(TankLiquid Liquid, double Mass)> parts)
+    private Tank(double capacity, double kelvins, ImmutableArray<(Liquid Liquid, double Mass)> parts)
     {
         this.capacity = capacity;
         this.kelvins = kelvins;
@@ -53,7 +53,7 @@ public sealed class Tank
 
     internal double HeldSi => VolumeAt(kelvins);
 
-    internal double ReferenceVolume => VolumeAt(TankLiquid.ReferenceKelvins);
+    internal double ReferenceVolume => VolumeAt(Liquid.ReferenceKelvins);
 
     internal double CapacitySi => capacity;
 
@@ -75,7 +75,7 @@ public sealed class Tank
     /// <exception cref="ArgumentNullException"><paramref name="liquid"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The volume is negative or above the free volume.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
-    public Tank Add(TankLiquid liquid, Volume volume, Temperature measuredAt)
+    public Tank Add(Liquid liquid, Volume volume, Temperature measuredAt)
     {
         ArgumentNullException.ThrowIfNull(liquid);
         double mass = Guard.NotNegative(volume, volume.InSi()) * liquid.Fuel.Density.Law.At(measuredAt);
@@ -115,7 +115,7 @@ public sealed class Tank
     /// </exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
-    public TankFill Reach(Ratio target, TankLiquid liquid, Temperature measuredAt) =>
+    public FillPlan Reach(Ratio target, Liquid liquid, Temperature measuredAt) =>
         TankSolver.Reach(this, target, liquid, measuredAt);
 
     /// <summary>The volumes of two liquids that fill the tank to a volume and bring it to an ethanol content.</summary>
@@ -135,13 +135,8 @@ public sealed class Tank
     /// </exception>
     /// <exception cref="ArgumentException">Both liquids have the same ethanol content.</exception>
     /// <exception cref="OutsideTableException">A density is not known at a temperature.</exception>
-    public TankFill FillTo(
-        Ratio target,
-        Volume finalVolume,
-        TankLiquid first,
-        TankLiquid second,
-        Temperature measuredAt
-    ) => TankSolver.FillTo(this, target, finalVolume, first, second, measuredAt);
+    public FillPlan FillTo(Ratio target, Volume finalVolume, Liquid first, Liquid second, Temperature measuredAt) =>
+        TankSolver.FillTo(this, target, finalVolume, first, second, measuredAt);
 
     /// <summary>The contents of the tank as a fuel.</summary>
     /// <param name="name">Its name; not blank.</param>
@@ -158,7 +153,7 @@ public sealed class Tank
         double whole = parts.Sum(p => p.Mass);
         return FuelBlend.ByMass(
             name,
-            [.. parts.Select(p => new FuelPart(p.Liquid.Fuel, SiUnits.Ratio(Math.Min(1, p.Mass / whole))))]
+            [.. parts.Select(p => new FuelBlend.Part(p.Liquid.Fuel, SiUnits.Ratio(Math.Min(1, p.Mass / whole))))]
         );
     }
 
@@ -167,7 +162,7 @@ public sealed class Tank
     /// <returns>The liquid.</returns>
     /// <exception cref="ArgumentException"><paramref name="name"/> is blank or has control characters.</exception>
     /// <exception cref="InvalidOperationException">The tank is empty.</exception>
-    public TankLiquid ToLiquid(string name) => new(ToFuel(name), EthanolContent, WaterContent);
+    public Liquid ToLiquid(string name) => new(ToFuel(name), EthanolContent, WaterContent);
 
     /// <summary>Whether water in the contents may separate in the cold.</summary>
     /// <param name="coldest">The lowest expected temperature.</param>
@@ -188,16 +183,13 @@ public sealed class Tank
         }
 
         Tank before = new(capacity, kelvins, parts.RemoveAt(parts.Length - 1));
-        (TankLiquid liquid, double mass) = parts[^1];
+        (Liquid liquid, double mass) = parts[^1];
         return TankBalance
             .ContentAfter(
                 Traced.Input(TankSymbols.HeldContent, before.ContentSi(l => l.Ethanol)),
                 Traced.Input(TankSymbols.HeldVolume, before.ReferenceVolume),
                 Traced.Input(TankSymbols.AddedContent, liquid.Ethanol),
-                Traced.Input(
-                    TankSymbols.AddedVolume,
-                    mass / liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins)
-                )
+                Traced.Input(TankSymbols.AddedVolume, mass / liquid.Fuel.Density.Law.AtKelvins(Liquid.ReferenceKelvins))
             )
             .ToWorking();
     }
@@ -211,7 +203,7 @@ public sealed class Tank
     private double VolumeAt(double at)
     {
         double volume = 0;
-        foreach ((TankLiquid liquid, double mass) in parts)
+        foreach ((Liquid liquid, double mass) in parts)
         {
             volume += mass / liquid.Fuel.Density.Law.AtKelvins(at);
         }
@@ -219,13 +211,13 @@ public sealed class Tank
         return volume;
     }
 
-    private double ContentSi(Func<TankLiquid, double> content)
+    private double ContentSi(Func<Liquid, double> content)
     {
         double volume = 0;
         double part = 0;
-        foreach ((TankLiquid liquid, double mass) in parts)
+        foreach ((Liquid liquid, double mass) in parts)
         {
-            double own = mass / liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins);
+            double own = mass / liquid.Fuel.Density.Law.AtKelvins(Liquid.ReferenceKelvins);
             volume += own;
             part += own * content(liquid);
         }

@@ -7,7 +7,7 @@ namespace FuelMath;
 /// <summary>Finds the volumes that bring a tank to a content, or gives the range that can be reached.</summary>
 internal static class TankSolver
 {
-    internal static TankFill Reach(Tank tank, Ratio target, TankLiquid liquid, Temperature measuredAt)
+    internal static Tank.FillPlan Reach(Tank tank, Ratio target, Tank.Liquid liquid, Temperature measuredAt)
     {
         ArgumentNullException.ThrowIfNull(liquid);
         if (tank.IsEmpty)
@@ -35,7 +35,7 @@ internal static class TankSolver
             : TankBalance
                 .AddedVolume(new Real(held), new Real(volume), new Real(liquid.Ethanol), new Real(wanted))
                 .Value;
-        double density = liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins);
+        double density = liquid.Fuel.Density.Law.AtKelvins(Tank.Liquid.ReferenceKelvins);
         double inTank = added * density / liquid.Fuel.Density.Law.At(tank.Temperature);
         double room = tank.CapacitySi - tank.HeldSi;
         if (inTank > room + (Guard.EdgeTolerance * tank.CapacitySi))
@@ -58,12 +58,12 @@ internal static class TankSolver
         );
     }
 
-    internal static TankFill FillTo(
+    internal static Tank.FillPlan FillTo(
         Tank tank,
         Ratio target,
         Volume finalVolume,
-        TankLiquid first,
-        TankLiquid second,
+        Tank.Liquid first,
+        Tank.Liquid second,
         Temperature measuredAt
     )
     {
@@ -144,7 +144,7 @@ internal static class TankSolver
                 )
         );
 
-        double ContentWith(TankLiquid liquid, double more) =>
+        double ContentWith(Tank.Liquid liquid, double more) =>
             volume + more > 0
                 ? TankBalance
                     .ContentAfter(new Real(held), new Real(volume), new Real(liquid.Ethanol), new Real(more))
@@ -152,7 +152,7 @@ internal static class TankSolver
                 : 0;
     }
 
-    private static RefusedValueException TooLittleRoom(Tank tank, Ratio target, TankLiquid liquid, double most)
+    private static RefusedValueException TooLittleRoom(Tank tank, Ratio target, Tank.Liquid liquid, double most)
     {
         double held = tank.EthanolContent.InSi();
         double full = TankBalance
@@ -178,13 +178,13 @@ internal static class TankSolver
         );
     }
 
-    private static double Expansion(TankLiquid liquid, Tank tank) =>
-        liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins) / liquid.Fuel.Density.Law.At(tank.Temperature);
+    private static double Expansion(Tank.Liquid liquid, Tank tank) =>
+        liquid.Fuel.Density.Law.AtKelvins(Tank.Liquid.ReferenceKelvins) / liquid.Fuel.Density.Law.At(tank.Temperature);
 
-    private static Volume Measured(TankLiquid liquid, double reference, Temperature measuredAt) =>
+    private static Volume Measured(Tank.Liquid liquid, double reference, Temperature measuredAt) =>
         SiUnits.Volume(
             Math.Max(0, reference)
-                * liquid.Fuel.Density.Law.AtKelvins(TankLiquid.ReferenceKelvins)
+                * liquid.Fuel.Density.Law.AtKelvins(Tank.Liquid.ReferenceKelvins)
                 / liquid.Fuel.Density.Law.At(measuredAt)
         );
 

@@ -28,7 +28,7 @@ public static class WaterShakeOut
     /// <exception cref="ArgumentOutOfRangeException">
     /// A reading is outside its range, or the layer holds more ethanol than water: use more water.
     /// </exception>
-    public static EthanolMeasurement Read(
+    public static EthanolSensor.Measurement Read(
         Volume fuel,
         Volume water,
         Volume lowerLayer,

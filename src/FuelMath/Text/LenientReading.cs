@@ -51,7 +51,7 @@ internal static partial class LenientReading
 
         if (!numbered)
         {
-            return strict.Problem == QuantityTextProblem.MissingNumber ? strict : OneNumber(kind, text);
+            return strict.Problem == QuantityTextException.TextProblem.MissingNumber ? strict : OneNumber(kind, text);
         }
 
         if (symbol.Length == 0 && kind == UnitTable.Ratio)
@@ -63,7 +63,7 @@ internal static partial class LenientReading
         if (symbol.Length == 0)
         {
             return new(
-                QuantityTextProblem.MissingUnit,
+                QuantityTextException.TextProblem.MissingUnit,
                 kind.Name,
                 $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(text)}."
             );
@@ -91,7 +91,7 @@ internal static partial class LenientReading
         return !kind.Holds(si) || vanished ? QuantityReading.NotRepresentable(kind, text)
             : si < 0 && kind.NeverNegative
                 ? new(
-                    QuantityTextProblem.BelowZero,
+                    QuantityTextException.TextProblem.BelowZero,
                     kind.Name,
                     $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(text)}."
                 )
@@ -114,23 +114,27 @@ internal static partial class LenientReading
         UnitKind? other = UnitTable.All.FirstOrDefault(k => k != kind && LenientUnits.For(k).Find(symbol).Length > 0);
         return other is null
             ? new(
-                QuantityTextProblem.UnknownUnit,
+                QuantityTextException.TextProblem.UnknownUnit,
                 kind.Name,
                 $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
             )
             : new(
-                QuantityTextProblem.WrongKind,
+                QuantityTextException.TextProblem.WrongKind,
                 kind.Name,
                 $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
             );
     }
 
     private static QuantityTextException Ask(UnitKind kind, string text, string question) =>
-        new(QuantityTextProblem.Ambiguous, kind.Name, $"{Echo.Quote(text)} can be read in two ways: {question}.");
+        new(
+            QuantityTextException.TextProblem.Ambiguous,
+            kind.Name,
+            $"{Echo.Quote(text)} can be read in two ways: {question}."
+        );
 
     private static QuantityTextException OneNumber(UnitKind kind, string text) =>
         new(
-            QuantityTextProblem.BadNumber,
+            QuantityTextException.TextProblem.BadNumber,
             kind.Name,
             $"Must be one number and a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(text)}."
         );

@@ -23,7 +23,7 @@ internal static class QuantityReading
         if (text.Length > MaximumLength)
         {
             return new(
-                QuantityTextProblem.TooLong,
+                QuantityTextException.TextProblem.TooLong,
                 kind.Name,
                 $"Must be at most {MaximumLength} characters long; it had {text.Length}."
             );
@@ -39,7 +39,7 @@ internal static class QuantityReading
             return IsNotFinite(symbol, format)
                 ? NotRepresentable(kind, trimmed)
                 : new(
-                    QuantityTextProblem.MissingNumber,
+                    QuantityTextException.TextProblem.MissingNumber,
                     kind.Name,
                     $"Must be a number followed by a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
                 );
@@ -50,7 +50,7 @@ internal static class QuantityReading
             return number.Length < trimmed.Length && IsNotFinite(symbol, format)
                 ? NotRepresentable(kind, trimmed)
                 : new(
-                    QuantityTextProblem.BadNumber,
+                    QuantityTextException.TextProblem.BadNumber,
                     kind.Name,
                     $"The number must be digits with '{format.NumberDecimalSeparator}' as decimal separator, "
                         + $"without group separators or spaces; it was {Echo.Quote(trimmed)}."
@@ -60,7 +60,7 @@ internal static class QuantityReading
         if (symbol.IsEmpty)
         {
             return new(
-                QuantityTextProblem.MissingUnit,
+                QuantityTextException.TextProblem.MissingUnit,
                 kind.Name,
                 $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
             );
@@ -80,7 +80,7 @@ internal static class QuantityReading
 
         return si < 0 && kind.NeverNegative
             ? new(
-                QuantityTextProblem.BelowZero,
+                QuantityTextException.TextProblem.BelowZero,
                 kind.Name,
                 $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(trimmed)}."
             )
@@ -139,19 +139,19 @@ internal static class QuantityReading
     private static QuantityTextException UnknownUnit(ReadOnlySpan<char> symbol, UnitKind kind) =>
         KindWith(symbol) is { } other
             ? new(
-                QuantityTextProblem.WrongKind,
+                QuantityTextException.TextProblem.WrongKind,
                 kind.Name,
                 $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
             )
             : new(
-                QuantityTextProblem.UnknownUnit,
+                QuantityTextException.TextProblem.UnknownUnit,
                 kind.Name,
                 $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
             );
 
     internal static QuantityTextException NotRepresentable(UnitKind kind, ReadOnlySpan<char> text) =>
         new(
-            QuantityTextProblem.NotRepresentable,
+            QuantityTextException.TextProblem.NotRepresentable,
             kind.Name,
             $"The number must be finite, and neither too large nor too small for {kind.Name}; it was {Echo.Quote(text)}."
         );

@@ -2,9 +2,9 @@ namespace FuelMath;
 
 /// <summary>A text is not a quantity of the required kind.</summary>
 /// <remarks>The message says what is allowed and what was given, in invariant culture.</remarks>
-public sealed class QuantityTextException : FormatException, IExplained
+public sealed partial class QuantityTextException : FormatException, IExplained
 {
-    internal QuantityTextException(QuantityTextProblem problem, string kind, string message)
+    internal QuantityTextException(TextProblem problem, string kind, string message)
         : base(message)
     {
         Problem = problem;
@@ -12,7 +12,7 @@ public sealed class QuantityTextException : FormatException, IExplained
     }
 
     /// <summary>The problem.</summary>
-    public QuantityTextProblem Problem { get; }
+    public TextProblem Problem { get; }
 
     /// <summary>The required kind of quantity, for example <c>volume flow</c>.</summary>
     public string Kind { get; }

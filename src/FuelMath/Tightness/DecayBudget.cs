@@ -19,9 +19,9 @@ internal static class DecayBudget
 
     internal static UncertaintyBudget Of(
         ClosedVolume volume,
-        DecayReading before,
-        DecayReading after,
-        DecayUncertainty known,
+        DecayTest.Reading before,
+        DecayTest.Reading after,
+        DecayTest.Uncertainty known,
         double absoluteBefore,
         double absoluteAfter
     )
@@ -54,8 +54,13 @@ internal static class DecayBudget
         );
     }
 
-    private static BudgetInput Input(string name, double si, double uncertainty, string unit, double size) =>
-        new(name, si / size, uncertainty / size, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, Stated);
+    private static UncertaintyBudget.Input Input(
+        string name,
+        double si,
+        double uncertainty,
+        string unit,
+        double size
+    ) => new(name, si / size, uncertainty / size, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, Stated);
 
     /// <summary>The rate from inputs in the units above; pressures are absolute.</summary>
     private readonly struct LeakRate(double outside) : IFormula

@@ -12,7 +12,7 @@ namespace FuelMath.ShopTests;
 /// </para>
 /// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
-public sealed class DecayTest
+public sealed partial class DecayTest
 {
     /// <summary>
     /// The distance to the floor within which a pressure counts as at the floor, in standard uncertainties of a
@@ -36,7 +36,7 @@ public sealed class DecayTest
     /// The second reading is not later, or the first temperature is not that of the volume.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
-    public DecayTest(ClosedVolume volume, DecayReading before, DecayReading after, DecayUncertainty uncertainty)
+    public DecayTest(ClosedVolume volume, Reading before, Reading after, Uncertainty uncertainty)
     {
         ArgumentNullException.ThrowIfNull(volume);
         ArgumentNullException.ThrowIfNull(before);
@@ -73,7 +73,7 @@ public sealed class DecayTest
             .. Budget
                 .Lines.Where(l => l.Contribution > 0)
                 .OrderByDescending(l => l.Contribution)
-                .Select(l => new LeakContribution(
+                .Select(l => new Contribution(
                     l.Input.Name,
                     l.Contribution * DecayBudget.RateUnit,
                     StandardUncertainty.InSi()
@@ -97,10 +97,10 @@ public sealed class DecayTest
     public ClosedVolume Volume { get; }
 
     /// <summary>The first reading.</summary>
-    public DecayReading Before { get; }
+    public Reading Before { get; }
 
     /// <summary>The second reading.</summary>
-    public DecayReading After { get; }
+    public Reading After { get; }
 
     /// <summary>
     /// The volume that left between them, corrected for temperature; negative when the contents seem to have grown.
@@ -120,7 +120,7 @@ public sealed class DecayTest
     public UncertaintyBudget Budget { get; }
 
     /// <summary>The contribution of each input, the largest first.</summary>
-    public ImmutableArray<LeakContribution> Contributions { get; }
+    public ImmutableArray<Contribution> Contributions { get; }
 
     /// <summary>
     /// Whether the pressure is at its floor, vapor pressure or ambient, where it stays with or without a leak.
@@ -142,15 +142,15 @@ public sealed class DecayTest
     /// </param>
     /// <returns>The verdict.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The limit is not greater than zero.</exception>
-    public TightnessVerdict Judge(VolumeFlow limit)
+    public Outcome Judge(VolumeFlow limit)
     {
         double most = Guard.Positive(limit, limit.InSi());
         double rate = Rate.InSi();
         double expanded = ExpandedUncertainty.InSi();
-        return rate - expanded > most ? TightnessVerdict.Fails
-            : IsAtFloor || IsContradictory ? TightnessVerdict.NotATest
-            : rate + expanded <= most ? TightnessVerdict.Passes
-            : TightnessVerdict.Undecided;
+        return rate - expanded > most ? Outcome.Fails
+            : IsAtFloor || IsContradictory ? Outcome.NotATest
+            : rate + expanded <= most ? Outcome.Passes
+            : Outcome.Undecided;
     }
 
     /// <summary>

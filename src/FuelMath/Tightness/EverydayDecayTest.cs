@@ -39,8 +39,8 @@ public sealed class EverydayDecayTest
     public EverydayDecayTest(
         Fuel fuel,
         Volume fuelVolume,
-        DecayReading before,
-        DecayReading after,
+        DecayTest.Reading before,
+        DecayTest.Reading after,
         Pressure gaugeStepDifference
     )
     {
@@ -60,8 +60,8 @@ public sealed class EverydayDecayTest
             ),
             before,
             after,
-            new DecayUncertainty(
-                DecayUncertainty.DifferenceOfResolution(gaugeStepDifference),
+            new DecayTest.Uncertainty(
+                DecayTest.Uncertainty.DifferenceOfResolution(gaugeStepDifference),
                 temperature: TemperatureDelta.FromKelvins(0.3),
                 time: Duration.FromSeconds(2),
                 fuelVolume: Ratio.FromPercent(10),

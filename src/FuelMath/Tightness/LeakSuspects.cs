@@ -7,12 +7,12 @@ namespace FuelMath.ShopTests;
 /// Caution: relieve the pressure before clamping or opening anything, use only clamps made for the hose, and remove an
 /// injector over a closed container.
 /// </remarks>
-public sealed class LeakSuspects
+public sealed partial class LeakSuspects
 {
-    private LeakSuspects(ImmutableArray<LeakSuspect> all) => All = all;
+    private LeakSuspects(ImmutableArray<Suspect> all) => All = all;
 
     /// <summary>The remaining suspects.</summary>
-    public ImmutableArray<LeakSuspect> All { get; }
+    public ImmutableArray<Suspect> All { get; }
 
     /// <summary>Whether only one kind is left.</summary>
     public bool IsOneKind => All.Select(s => s.Kind).Distinct().Count() == 1;
@@ -24,7 +24,7 @@ public sealed class LeakSuspects
     public static LeakSuspects Of(FuelSystem system)
     {
         ArgumentNullException.ThrowIfNull(system);
-        var found = ImmutableArray.CreateBuilder<LeakSuspect>();
+        var found = ImmutableArray.CreateBuilder<Suspect>();
         HashSet<string> shut = ShutIn(system);
         string[] outlets =
         [
@@ -46,7 +46,7 @@ public sealed class LeakSuspects
 
             found.Add(
                 new(
-                    LeakSuspectKind.Outside,
+                    SuspectKind.Outside,
                     line.Name,
                     $"Dry '{line.Name}' and its joints, wait, and look and feel with paper: fuel outside is found by eye, not by gauge.",
                     side
@@ -58,8 +58,8 @@ public sealed class LeakSuspects
             system.Stages.SelectMany(stage =>
                 stage.Seats.Select(
                     (seat, i) =>
-                        new LeakSuspect(
-                            LeakSuspectKind.InjectorSeat,
+                        new Suspect(
+                            SuspectKind.InjectorSeat,
                             $"{stage.Name} injector {i + 1} of chamber {seat.Chamber}",
                             "Lift the rail with its injectors over dry paper or a closed glass and watch the tips under pressure."
                         )
@@ -95,13 +95,13 @@ public sealed class LeakSuspects
     }
 
     /// <summary>The places inside a part, in the order of their kinds.</summary>
-    private static IEnumerable<LeakSuspect> Inside(Line line, ClampSide side)
+    private static IEnumerable<Suspect> Inside(Line line, ClampSide side)
     {
         LeakPlaces places = line.Part.LeakPlaces;
         if (places.HasFlag(LeakPlaces.CheckValve))
         {
             yield return new(
-                LeakSuspectKind.CheckValve,
+                SuspectKind.CheckValve,
                 line.Name,
                 $"Shut a valve or clamp right after {(line.Law.IsPump ? "pump" : "check valve")} '{line.Name}' once pressure is up: what lies between the two is shut off with it.",
                 side
@@ -111,7 +111,7 @@ public sealed class LeakSuspects
         if (places.HasFlag(LeakPlaces.BypassSeat))
         {
             yield return new(
-                LeakSuspectKind.RegulatorSeat,
+                SuspectKind.RegulatorSeat,
                 line.Name,
                 $"Shut the return right after regulator '{line.Name}' once the pump has stopped, never while it runs.",
                 side
@@ -126,7 +126,7 @@ public sealed class LeakSuspects
         if (places.HasFlag(LeakPlaces.ReliefSeat))
         {
             yield return new(
-                LeakSuspectKind.ReliefSeat,
+                SuspectKind.ReliefSeat,
                 line.Name,
                 $"Shut the way back from relief valve '{line.Name}' once the pump has stopped, never while it runs.",
                 side
@@ -134,9 +134,9 @@ public sealed class LeakSuspects
         }
     }
 
-    private static LeakSuspect Diaphragm(Line line, ClampSide side) =>
+    private static Suspect Diaphragm(Line line, ClampSide side) =>
         new(
-            LeakSuspectKind.RegulatorDiaphragm,
+            SuspectKind.RegulatorDiaphragm,
             line.Name,
             (line.Part as IRegulator)?.Reference switch
             {
@@ -161,7 +161,7 @@ public sealed class LeakSuspects
     /// <exception cref="ArgumentException">
     /// That kind is not among them, or the step says that something else leaks and nothing else is left.
     /// </exception>
-    public LeakSuspects After(LeakSuspectKind isolated, IsolationOutcome outcome)
+    public LeakSuspects After(SuspectKind isolated, Outcome outcome)
     {
         if (All.All(s => s.Kind != isolated))
         {
@@ -171,16 +171,16 @@ public sealed class LeakSuspects
             );
         }
 
-        ImmutableArray<LeakSuspect> left = outcome switch
+        ImmutableArray<Suspect> left = outcome switch
         {
-            IsolationOutcome.FallsAsBefore => [.. All.Where(s => !IsShutOff(s, isolated, ClampSide.Pump))],
-            IsolationOutcome.StandsStill =>
+            Outcome.FallsAsBefore => [.. All.Where(s => !IsShutOff(s, isolated, ClampSide.Pump))],
+            Outcome.StandsStill =>
             [
                 .. All.Where(s => IsShutOff(s, isolated, ClampSide.Pump) || IsShutOff(s, isolated, ClampSide.Both)),
             ],
             _ => All,
         };
-        if (left.IsEmpty || (outcome == IsolationOutcome.FallsMoreSlowly && IsOneKind))
+        if (left.IsEmpty || (outcome == Outcome.FallsMoreSlowly && IsOneKind))
         {
             throw new RefusedArgumentException(
                 $"Nothing but {isolated} was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
@@ -197,6 +197,6 @@ public sealed class LeakSuspects
     /// <summary>
     /// Whether a step isolates a place: its own kind, and for a check valve all that lies before the clamp.
     /// </summary>
-    private static bool IsShutOff(LeakSuspect suspect, LeakSuspectKind isolated, ClampSide side) =>
-        suspect.Kind == isolated || (isolated == LeakSuspectKind.CheckValve && suspect.Side == side);
+    private static bool IsShutOff(Suspect suspect, SuspectKind isolated, ClampSide side) =>
+        suspect.Kind == isolated || (isolated == SuspectKind.CheckValve && suspect.Side == side);
 }

@@ -30,7 +30,7 @@ internal static class MeshChecks
             $"Names of branches, sources and loads must be unique; '{twice}' is there twice."
         );
         Refuse(mesh.Sources.IsEmpty, "sources", "A mesh needs at least one source.");
-        int alternators = mesh.Sources.Count(s => s.Kind == WiringSourceKind.Alternator);
+        int alternators = mesh.Sources.Count(s => s.Kind == WiringMesh.SourceKind.Alternator);
         Refuse(
             alternators > MostAlternators,
             "sources",
@@ -70,17 +70,17 @@ internal static class MeshChecks
     private static void Tied(WiringMesh mesh)
     {
         var groups = new Groups(mesh.Nodes);
-        foreach (WiringBranch branch in mesh.Branches)
+        foreach (WiringMesh.Branch branch in mesh.Branches)
         {
             groups.Join(branch.From, branch.To);
         }
 
-        foreach (WiringSource source in mesh.Sources.Where(s => s.Kind != WiringSourceKind.Alternator))
+        foreach (WiringMesh.Source source in mesh.Sources.Where(s => s.Kind != WiringMesh.SourceKind.Alternator))
         {
             groups.Join(source.Positive, source.Negative);
         }
 
-        foreach (WiringLoad load in mesh.Loads.Where(l => l.Kind == WiringLoadKind.Resistance))
+        foreach (WiringMesh.Load load in mesh.Loads.Where(l => l.Kind == WiringMesh.LoadKind.Resistance))
         {
             groups.Join(load.Positive, load.Negative);
         }
@@ -96,7 +96,7 @@ internal static class MeshChecks
     private static void NoIdealLoops(WiringMesh mesh)
     {
         var groups = new Groups(mesh.Nodes);
-        foreach (WiringSource source in mesh.Sources.Where(s => s.Kind != WiringSourceKind.Battery))
+        foreach (WiringMesh.Source source in mesh.Sources.Where(s => s.Kind != WiringMesh.SourceKind.Battery))
         {
             Refuse(
                 !groups.Join(source.Positive, source.Negative),

@@ -26,22 +26,24 @@ internal sealed class MeshSolver
 
         alternators =
         [
-            .. Enumerable.Range(0, mesh.Sources.Length).Where(i => mesh.Sources[i].Kind == WiringSourceKind.Alternator),
+            .. Enumerable
+                .Range(0, mesh.Sources.Length)
+                .Where(i => mesh.Sources[i].Kind == WiringMesh.SourceKind.Alternator),
         ];
     }
 
     private int Unknowns => nodes.Count - 1 + mesh.Sources.Length;
 
-    internal WiringState Solve()
+    internal WiringMesh.State Solve()
     {
         NoSolutionException? refusal = null;
         int combinations = (int)Math.Pow(3, alternators.Length);
         for (int c = 0; c < combinations; c++)
         {
-            var states = new AlternatorState[mesh.Sources.Length];
+            var states = new WiringMesh.AlternatorCondition[mesh.Sources.Length];
             for (int a = 0, rest = c; a < alternators.Length; a++, rest /= 3)
             {
-                states[alternators[a]] = (AlternatorState)(rest % 3);
+                states[alternators[a]] = (WiringMesh.AlternatorCondition)(rest % 3);
             }
 
             double[]? x = SolveWith(states, out int iterations, out NoSolutionException? no);
@@ -64,7 +66,11 @@ internal sealed class MeshSolver
             );
     }
 
-    private double[]? SolveWith(AlternatorState[] states, out int iterations, out NoSolutionException? no)
+    private double[]? SolveWith(
+        WiringMesh.AlternatorCondition[] states,
+        out int iterations,
+        out NoSolutionException? no
+    )
     {
         iterations = 0;
         no = null;
@@ -74,7 +80,7 @@ internal sealed class MeshSolver
         [
             .. Enumerable
                 .Range(0, mesh.Loads.Length)
-                .Where(i => mesh.Loads[i] is { Kind: WiringLoadKind.ConstantPower, Amount: > 0 }),
+                .Where(i => mesh.Loads[i] is { Kind: WiringMesh.LoadKind.ConstantPower, Amount: > 0 }),
         ];
         double[] amperes = new double[ports.Length];
         if (ports.Length > 0)
@@ -113,10 +119,10 @@ internal sealed class MeshSolver
         }
 
         Vector<double> x = factors.Solve(open);
-        foreach (WiringLoad load in mesh.Loads)
+        foreach (WiringMesh.Load load in mesh.Loads)
         {
             double volts = Across(x, load);
-            if (load is { Kind: WiringLoadKind.ConstantCurrent, Amount: > 0 } && !(volts > 0))
+            if (load is { Kind: WiringMesh.LoadKind.ConstantCurrent, Amount: > 0 } && !(volts > 0))
             {
                 no = new NoSolutionException(
                     $"mesh '{mesh.Name}'",
@@ -135,40 +141,41 @@ internal sealed class MeshSolver
         return [.. x];
     }
 
-    private bool Agrees(double[] x, AlternatorState[] states) =>
+    private bool Agrees(double[] x, WiringMesh.AlternatorCondition[] states) =>
         alternators.All(i =>
         {
-            WiringSource source = mesh.Sources[i];
+            WiringMesh.Source source = mesh.Sources[i];
             double current = x[nodes.Count - 1 + i];
             double volts = Across(x, source.Positive, source.Negative);
             return states[i] switch
             {
-                AlternatorState.Regulating => current >= -Edge * source.Limit && current <= source.Limit * (1 + Edge),
-                AlternatorState.AtLimit => volts <= source.Volts * (1 + Edge),
+                WiringMesh.AlternatorCondition.Regulating => current >= -Edge * source.Limit
+                    && current <= source.Limit * (1 + Edge),
+                WiringMesh.AlternatorCondition.AtLimit => volts <= source.Volts * (1 + Edge),
                 _ => volts >= source.Volts * (1 - Edge),
             };
         });
 
     /// <summary>Balances of current at the nodes, then one row for each source.</summary>
-    private Matrix<double> Matrix(AlternatorState[] states)
+    private Matrix<double> Matrix(WiringMesh.AlternatorCondition[] states)
     {
         Matrix<double> matrix = Matrix<double>.Build.Dense(Unknowns, Unknowns);
-        foreach (WiringBranch branch in mesh.Branches)
+        foreach (WiringMesh.Branch branch in mesh.Branches)
         {
             Conduct(matrix, branch.From, branch.To, 1 / branch.Si);
         }
 
-        foreach (WiringLoad load in mesh.Loads.Where(l => l.Kind == WiringLoadKind.Resistance))
+        foreach (WiringMesh.Load load in mesh.Loads.Where(l => l.Kind == WiringMesh.LoadKind.Resistance))
         {
             Conduct(matrix, load.Positive, load.Negative, 1 / load.Amount);
         }
 
         for (int i = 0; i < mesh.Sources.Length; i++)
         {
-            WiringSource source = mesh.Sources[i];
+            WiringMesh.Source source = mesh.Sources[i];
             int row = nodes.Count - 1 + i;
             (int positive, int negative) = (nodes[source.Positive], nodes[source.Negative]);
-            bool isVoltage = states[i] == AlternatorState.Regulating;
+            bool isVoltage = states[i] == WiringMesh.AlternatorCondition.Regulating;
             matrix[row, row] = isVoltage ? source.Ohms : 1;
             if (positive >= 0)
             {
@@ -186,10 +193,10 @@ internal sealed class MeshSolver
         return matrix;
     }
 
-    private Vector<double> RightSide(AlternatorState[] states)
+    private Vector<double> RightSide(WiringMesh.AlternatorCondition[] states)
     {
         Vector<double> side = Vector<double>.Build.Dense(Unknowns);
-        foreach (WiringLoad load in mesh.Loads.Where(l => l.Kind == WiringLoadKind.ConstantCurrent))
+        foreach (WiringMesh.Load load in mesh.Loads.Where(l => l.Kind == WiringMesh.LoadKind.ConstantCurrent))
         {
             Draw(side, load, load.Amount);
         }
@@ -198,8 +205,8 @@ internal sealed class MeshSolver
         {
             side[nodes.Count - 1 + i] = states[i] switch
             {
-                AlternatorState.Regulating => mesh.Sources[i].Volts,
-                AlternatorState.AtLimit => mesh.Sources[i].Limit,
+                WiringMesh.AlternatorCondition.Regulating => mesh.Sources[i].Volts,
+                WiringMesh.AlternatorCondition.AtLimit => mesh.Sources[i].Limit,
                 _ => 0,
             };
         }
@@ -230,7 +237,7 @@ internal sealed class MeshSolver
     /// <summary>
     /// Adds a current that leaves the mesh at a load's positive node and returns at its negative one.
     /// </summary>
-    private void Draw(Vector<double> side, WiringLoad load, double amperes)
+    private void Draw(Vector<double> side, WiringMesh.Load load, double amperes)
     {
         (int positive, int negative) = (nodes[load.Positive], nodes[load.Negative]);
         if (positive >= 0)
@@ -244,12 +251,12 @@ internal sealed class MeshSolver
         }
     }
 
-    private double Across(IList<double> x, WiringLoad load) => Across(x, load.Positive, load.Negative);
+    private double Across(IList<double> x, WiringMesh.Load load) => Across(x, load.Positive, load.Negative);
 
     private double Across(IList<double> x, string positive, string negative) => At(x, positive) - At(x, negative);
 
     private double At(IList<double> x, string node) => nodes[node] < 0 ? 0 : x[nodes[node]];
 
-    private WiringState State(double[] x, AlternatorState[] states, int iterations) =>
+    private WiringMesh.State State(double[] x, WiringMesh.AlternatorCondition[] states, int iterations) =>
         new(mesh, [.. mesh.Nodes.Select(n => At(x, n))], [.. x.Skip(nodes.Count - 1)], [.. states], iterations);
 }

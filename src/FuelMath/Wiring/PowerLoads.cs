@@ -7,7 +7,7 @@ namespace FuelMath;
 /// Voltages at loads of constant power: U = U0 - R (P/U), the solution connected to zero power. Newton's method from
 /// above converges to it monotonically if it exists; if not, the available power is found by continuation.
 /// </summary>
-internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] resistance)
+internal sealed class PowerLoads(WiringMesh.Load[] loads, double[] open, double[,] resistance)
 {
     private const int MostSteps = 60;
     private const double Settled = 1e-13;
@@ -97,7 +97,7 @@ internal sealed class PowerLoads(WiringLoad[] loads, double[] open, double[,] re
         return null;
     }
 
-    private Vector<double> Each(Vector<double> volts, Func<WiringLoad, double, double> value) =>
+    private Vector<double> Each(Vector<double> volts, Func<WiringMesh.Load, double, double> value) =>
         Vector<double>.Build.Dense(loads.Length, k => value(loads[k], volts[k]));
 
     private string Refusal(double reached)

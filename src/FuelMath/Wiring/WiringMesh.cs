@@ -12,7 +12,7 @@ namespace FuelMath;
 /// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. If a ground strap is
 /// missing, starter current flows through throttle cables and fuel lines.
 /// </remarks>
-public sealed class WiringMesh
+public sealed partial class WiringMesh
 {
     private readonly MeshSolver solver;
 
@@ -29,9 +29,9 @@ public sealed class WiringMesh
     public WiringMesh(
         string name,
         string reference,
-        IEnumerable<WiringBranch> branches,
-        IEnumerable<WiringSource> sources,
-        IEnumerable<WiringLoad> loads
+        IEnumerable<Branch> branches,
+        IEnumerable<Source> sources,
+        IEnumerable<Load> loads
     )
     {
         ArgumentNullException.ThrowIfNull(branches);
@@ -65,13 +65,13 @@ public sealed class WiringMesh
     public ImmutableArray<string> Nodes { get; }
 
     /// <summary>Wires and contacts.</summary>
-    public ImmutableArray<WiringBranch> Branches { get; }
+    public ImmutableArray<Branch> Branches { get; }
 
     /// <summary>Batteries, alternators and held voltages.</summary>
-    public ImmutableArray<WiringSource> Sources { get; }
+    public ImmutableArray<Source> Sources { get; }
 
     /// <summary>The loads.</summary>
-    public ImmutableArray<WiringLoad> Loads { get; }
+    public ImmutableArray<Load> Loads { get; }
 
     /// <summary>Finds all voltages and currents. Source: [Ho-1975] modified nodal analysis.</summary>
     /// <remarks>
@@ -82,7 +82,7 @@ public sealed class WiringMesh
     /// <exception cref="NoSolutionException">
     /// The wiring would take a load's whole voltage, or can't carry the power required; the message gives numbers.
     /// </exception>
-    public WiringState Solve() => solver.Solve();
+    public State Solve() => solver.Solve();
 
     /// <summary>The same mesh with a source at another voltage.</summary>
     /// <param name="source">The source's name.</param>
@@ -91,7 +91,7 @@ public sealed class WiringMesh
     /// <exception cref="ArgumentException">There is no such source.</exception>
     public WiringMesh WithVoltage(string source, ElectricPotential voltage)
     {
-        WiringSource old = Sources[MeshChecks.Find(Sources, s => s.Name, source, nameof(source))];
+        Source old = Sources[MeshChecks.Find(Sources, s => s.Name, source, nameof(source))];
         return new(Name, Reference, Branches, Sources.Replace(old, old.WithVoltage(voltage)), Loads);
     }
 
@@ -99,10 +99,10 @@ public sealed class WiringMesh
     /// <param name="load">The load.</param>
     /// <returns>A new mesh.</returns>
     /// <exception cref="ArgumentException">There is no load of that name.</exception>
-    public WiringMesh WithLoad(WiringLoad load)
+    public WiringMesh WithLoad(Load load)
     {
         ArgumentNullException.ThrowIfNull(load);
-        WiringLoad old = Loads[MeshChecks.Find(Loads, l => l.Name, load.Name, nameof(load))];
+        Load old = Loads[MeshChecks.Find(Loads, l => l.Name, load.Name, nameof(load))];
         return new(Name, Reference, Branches, Sources, Loads.Replace(old, load));
     }
 
@@ -112,10 +112,10 @@ public sealed class WiringMesh
     /// <param name="branch">The branch.</param>
     /// <returns>A new mesh.</returns>
     /// <exception cref="ArgumentException">There is no branch of that name.</exception>
-    public WiringMesh WithBranch(WiringBranch branch)
+    public WiringMesh WithBranch(Branch branch)
     {
         ArgumentNullException.ThrowIfNull(branch);
-        WiringBranch old = Branches[MeshChecks.Find(Branches, b => b.Name, branch.Name, nameof(branch))];
+        Branch old = Branches[MeshChecks.Find(Branches, b => b.Name, branch.Name, nameof(branch))];
         return new(Name, Reference, Branches.Replace(old, branch), Sources, Loads);
     }
 

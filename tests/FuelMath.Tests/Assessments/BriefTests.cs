@@ -13,18 +13,18 @@ public sealed class BriefTests
     [Fact]
     public void Brief_OfTheLeast_EstimatesEverythingElseByName()
     {
-        Assert.Equal(Enum.GetValues<BriefInput>(), Car.Estimates.Select(e => e.Input));
+        Assert.Equal(Enum.GetValues<SystemBrief.Input>(), Car.Estimates.Select(e => e.Input));
         Assert.All(
             Car.Estimates,
             e =>
             {
-                double value = InputEstimate.Number(e.Input, e.Value, "value");
-                Assert.InRange(value, InputEstimate.Number(e.Input, e.Least, "value"), double.MaxValue);
-                Assert.InRange(value, 0, InputEstimate.Number(e.Input, e.Greatest, "value"));
+                double value = SystemBrief.Estimate.Number(e.Input, e.Value, "value");
+                Assert.InRange(value, SystemBrief.Estimate.Number(e.Input, e.Least, "value"), double.MaxValue);
+                Assert.InRange(value, 0, SystemBrief.Estimate.Number(e.Input, e.Greatest, "value"));
                 Assert.Null(Car.Known(e.Input));
             }
         );
-        Assert.All(First.Assessment.Points, p => Assert.NotNull(p.Of(StateBasis.AsDescribed)!.State));
+        Assert.All(First.Assessment.Points, p => Assert.NotNull(p.Of(SystemAssessment.StateBasis.AsDescribed)!.State));
     }
 
     /// <summary>
@@ -36,7 +36,7 @@ public sealed class BriefTests
     [Trait("Source", "Heywood-1988")]
     public void Brief_AtPeak_DrawsWhatTheEngineNeeds()
     {
-        SystemState peak = First.Assessment.Points[1].Of(StateBasis.AsDescribed)!.State!;
+        SystemState peak = First.Assessment.Points[1].Of(SystemAssessment.StateBasis.AsDescribed)!.State!;
         double fuel = 0.5179 / (0.88 * Car.Fuel.StoichiometricRatio.ToMassRatio());
         double flow = 270.0 / 60 * 0.684 * Math.Sqrt(733 / 684.0);
         double perPeriod = flow * 60 / 3500;
@@ -56,8 +56,12 @@ public sealed class BriefTests
     [Fact]
     public void Influence_OfDeadTimeAtIdle_IsWhatItTakesOffThePulse()
     {
-        AnswerMovement idle = Movement(BriefInput.DeadTime, BriefAnswer.LeanDeviation, "idle");
-        SystemState state = First.Assessment.Points[0].Of(StateBasis.AsDescribed)!.State!;
+        BriefAssessment.OutputMovement idle = Movement(
+            SystemBrief.Input.DeadTime,
+            BriefAssessment.Output.LeanDeviation,
+            "idle"
+        );
+        SystemState state = First.Assessment.Points[0].Of(SystemAssessment.StateBasis.AsDescribed)!.State!;
         double told = state.Injectors[0].Pulse.DeadTime.Milliseconds;
         double width = state.Stages[0].PulseWidth.Milliseconds;
 
@@ -73,7 +77,11 @@ public sealed class BriefTests
     [Fact]
     public void Influence_OfInjectorFlow_IsItsInverse()
     {
-        AnswerMovement idle = Movement(BriefInput.InjectorFlow, BriefAnswer.LeanDeviation, "idle");
+        BriefAssessment.OutputMovement idle = Movement(
+            SystemBrief.Input.InjectorFlow,
+            BriefAssessment.Output.LeanDeviation,
+            "idle"
+        );
         double now = 1 + idle.Value.DecimalFractions;
 
         Assert.Equal((now / 0.95) - 1, idle.AtLeast!.Value.DecimalFractions, 1e-3);
@@ -85,9 +93,9 @@ public sealed class BriefTests
     public void Influences_AreSolvesAtTheEnds()
     {
         Assert.Equal(Car.Estimates.Length, First.Influences.Length);
-        foreach (EstimateInfluence one in First.Influences)
+        foreach (BriefAssessment.EstimateInfluence one in First.Influences)
         {
-            if (one.Estimate.Input is BriefInput.DeadTime or BriefInput.FuelTemperature)
+            if (one.Estimate.Input is SystemBrief.Input.DeadTime or SystemBrief.Input.FuelTemperature)
             {
                 continue;
             }
@@ -95,9 +103,9 @@ public sealed class BriefTests
             var known = new BriefAssessment(Car.WithKnown(one.Estimate.Input, one.Estimate.Greatest));
             Assert.Equal(known.Assessment.Verdict.Kind, one.VerdictAtGreatest.Kind);
             Assert.Equal(
-                known.Assessment.Points[1].Of(StateBasis.AsDescribed)!.State!.Stages[0].DutyCycle,
+                known.Assessment.Points[1].Of(SystemAssessment.StateBasis.AsDescribed)!.State!.Stages[0].DutyCycle,
                 Assert
-                    .Single(one.Movements, m => m.Answer == BriefAnswer.DutyCycle && m.Point == "peak power")
+                    .Single(one.Movements, m => m.Output == BriefAssessment.Output.DutyCycle && m.Point == "peak power")
                     .AtGreatest
             );
             Assert.DoesNotContain(known.Influences, i => i.Estimate.Input == one.Estimate.Input);
@@ -113,7 +121,7 @@ public sealed class BriefTests
         Assert.Equal(weights.OrderDescending(), weights);
         Assert.All(First.Influences, i => Assert.Equal(i.Movements.Max(Weight) >= 1, i.Movements[0].TurnsJudgement));
 
-        static double Weight(AnswerMovement m)
+        static double Weight(BriefAssessment.OutputMovement m)
         {
             double way = (m.Limit - m.Value).DecimalFractions;
             double low = (m.AtLeast!.Value - m.Value).DecimalFractions / way;
@@ -125,9 +133,9 @@ public sealed class BriefTests
     [Fact]
     public void WithKnown_TakesTheEstimateAway()
     {
-        SystemBrief measured = Car.WithKnown(BriefInput.DeadTime, Duration.FromMilliseconds(1.1));
+        SystemBrief measured = Car.WithKnown(SystemBrief.Input.DeadTime, Duration.FromMilliseconds(1.1));
 
-        Assert.DoesNotContain(measured.Estimates, e => e.Input == BriefInput.DeadTime);
+        Assert.DoesNotContain(measured.Estimates, e => e.Input == SystemBrief.Input.DeadTime);
         Assert.Equal(1.1, measured.System.Stages[0].Belief.Injector.DeadTime.ValueAt(4, 0).Milliseconds, 1e-12);
         Assert.Equal(1.1, measured.System.Stages[0].Seats[0].Injector.DeadTime.ValueAt(4, 0).Milliseconds, 1e-12);
         Assert.False(measured.System.Stages[0].Seats[0].Injector.DeadTime.IsEstimated(4, 0));
@@ -150,7 +158,9 @@ public sealed class BriefTests
     public void WithKnown_AnotherKind_IsRefused() =>
         Assert.Equal(
             "value",
-            Assert.Throws<ArgumentException>(() => Car.WithKnown(BriefInput.DeadTime, Length.FromMeters(1))).ParamName
+            Assert
+                .Throws<ArgumentException>(() => Car.WithKnown(SystemBrief.Input.DeadTime, Length.FromMeters(1)))
+                .ParamName
         );
 
     [Fact]
@@ -158,7 +168,9 @@ public sealed class BriefTests
         Assert.Equal(
             "value",
             Assert
-                .Throws<ArgumentOutOfRangeException>(() => Car.WithKnown(BriefInput.FeedBore, Length.FromMeters(-1)))
+                .Throws<ArgumentOutOfRangeException>(() =>
+                    Car.WithKnown(SystemBrief.Input.FeedBore, Length.FromMeters(-1))
+                )
                 .ParamName
         );
 
@@ -189,8 +201,12 @@ public sealed class BriefTests
                 .ParamName
         );
 
-    private static AnswerMovement Movement(BriefInput input, BriefAnswer answer, string point) =>
+    private static BriefAssessment.OutputMovement Movement(
+        SystemBrief.Input input,
+        BriefAssessment.Output answer,
+        string point
+    ) =>
         First
             .Influences.Single(i => i.Estimate.Input == input)
-            .Movements.Single(m => m.Answer == answer && m.Point == point);
+            .Movements.Single(m => m.Output == answer && m.Point == point);
 }

@@ -93,7 +93,7 @@ public sealed class HeatFindingsTests
 
         Assert.Contains(verdict.NotJudged, f => f.Code == FindingCode.VaporNotChecked);
         Assert.Equal(
-            VerdictKind.NotKnown,
+            Verdict.Outcome.NotKnown,
             Verdict.KindOf(verdict.NotJudged.First(f => f.Code == FindingCode.VaporNotChecked))
         );
     }

@@ -29,13 +29,17 @@ public sealed class MeasuredTests
         );
         OperatingPoint cranking = VerdictCases.At(Workshop.Open(0.7), 250, 98, 9.5, 15);
 
-        PointAssessment point = Assess(VerdictCases.Healthy, [narrow, narrow, narrow, narrow], cranking).Points[0];
+        SystemAssessment.PointAssessment point = Assess(
+            VerdictCases.Healthy,
+            [narrow, narrow, narrow, narrow],
+            cranking
+        ).Points[0];
 
-        Assert.Equal(VerdictKind.Holds, point.Of(StateBasis.AsDescribed)!.Verdict.Kind);
-        Assert.IsType<OutsideTableException>(point.Of(StateBasis.AsMeasured)!.Refusal);
-        Assert.Equal(VerdictKind.NotKnown, point.Verdict.Kind);
+        Assert.Equal(Verdict.Outcome.Holds, point.Of(SystemAssessment.StateBasis.AsDescribed)!.Verdict.Kind);
+        Assert.IsType<OutsideTableException>(point.Of(SystemAssessment.StateBasis.AsMeasured)!.Refusal);
+        Assert.Equal(Verdict.Outcome.NotKnown, point.Verdict.Kind);
         Assert.Equal(FindingCode.StateRefused, Assert.Single(point.Verdict.Reasons).Code);
-        Assert.Equal(StateBasis.AsMeasured, point.Deciding.Basis);
+        Assert.Equal(SystemAssessment.StateBasis.AsMeasured, point.Deciding.Basis);
     }
 
     /// <summary>A refusal is shown in our words, without the name of a parameter.</summary>
@@ -66,23 +70,26 @@ public sealed class MeasuredTests
     {
         Injector weak = Rated.WithFlowScale("weak", Ratio.FromPercent(93), Workshop.Invented);
 
-        PointAssessment point = Assess(
+        SystemAssessment.PointAssessment point = Assess(
             VerdictCases.Healthy,
             [weak, weak, weak, weak],
             VerdictCases.At(Workshop.Hold(1))
         ).Points[0];
 
-        Assert.Equal(VerdictKind.Holds, point.Of(StateBasis.AsMeasured)!.Verdict.Kind);
-        Assert.Equal(VerdictKind.DoNotRun, point.Of(StateBasis.AsMeasuredUncorrected)!.Verdict.Kind);
-        Assert.Equal(VerdictKind.ActFirst, point.Verdict.Kind);
-        Assert.Equal(StateBasis.AsMeasuredUncorrected, point.Deciding.Basis);
+        Assert.Equal(Verdict.Outcome.Holds, point.Of(SystemAssessment.StateBasis.AsMeasured)!.Verdict.Kind);
+        Assert.Equal(
+            Verdict.Outcome.DoNotRun,
+            point.Of(SystemAssessment.StateBasis.AsMeasuredUncorrected)!.Verdict.Kind
+        );
+        Assert.Equal(Verdict.Outcome.ActFirst, point.Verdict.Kind);
+        Assert.Equal(SystemAssessment.StateBasis.AsMeasuredUncorrected, point.Deciding.Basis);
     }
 
     /// <summary>One reads 12 % low: not accepted, and in the verdict of the whole, whatever the points say.</summary>
     [Fact]
     public void StageSet_OneFarOff_IsNotAcceptedAndStandsInTheWhole()
     {
-        var set = new StageSet("primary", Report(500, 500, 500, 440));
+        var set = new SystemAssessment.StageSet("primary", Report(500, 500, 500, 440));
 
         SystemAssessment assessment = SystemAssessment.FromBench(
             VerdictCases.Healthy,
@@ -91,17 +98,20 @@ public sealed class MeasuredTests
             [set]
         );
 
-        Assert.Equal(VerdictKind.Holds, assessment.Points[0].Verdict.Kind);
+        Assert.Equal(Verdict.Outcome.Holds, assessment.Points[0].Verdict.Kind);
         Assert.Equal(
-            (VerdictKind.ActFirst, FindingCode.SetNotAccepted),
+            (Verdict.Outcome.ActFirst, FindingCode.SetNotAccepted),
             (set.Verdict.Kind, set.Verdict.Reasons[0].Code)
         );
-        Assert.Equal(VerdictKind.ActFirst, assessment.Verdict.Kind);
+        Assert.Equal(Verdict.Outcome.ActFirst, assessment.Verdict.Kind);
     }
 
     [Fact]
     public void StageSet_AllAlike_Holds() =>
-        Assert.Equal(VerdictKind.Holds, new StageSet("primary", Report(500, 501, 499, 500)).Verdict.Kind);
+        Assert.Equal(
+            Verdict.Outcome.Holds,
+            new SystemAssessment.StageSet("primary", Report(500, 501, 499, 500)).Verdict.Kind
+        );
 
     [Fact]
     public void Assess_AStageWithoutASet_SaysThatItWasNotJudged()
@@ -112,7 +122,7 @@ public sealed class MeasuredTests
             VerdictCases.At(Workshop.Hold(1))
         ).Verdict;
 
-        Assert.Equal(VerdictKind.Holds, verdict.Kind);
+        Assert.Equal(Verdict.Outcome.Holds, verdict.Kind);
         Assert.Equal(FindingCode.SetNotMeasured, Assert.Single(verdict.NotJudged).Code);
     }
 
@@ -126,7 +136,7 @@ public sealed class MeasuredTests
                     VerdictCases.Healthy,
                     [],
                     VerdictCases.Healthy,
-                    [new StageSet("tertiary", Report(500, 500))]
+                    [new SystemAssessment.StageSet("tertiary", Report(500, 500))]
                 )
         );
 
@@ -147,7 +157,7 @@ public sealed class MeasuredTests
                 (flow, i) =>
                     BenchedInjector.FromSeries(
                         $"number {i + 1}",
-                        new BenchSeries([Reading(flow * 0.9995), Reading(flow * 1.0005)], [], [], [], [])
+                        new BenchedInjector.Series([Reading(flow * 0.9995), Reading(flow * 1.0005)], [], [], [], [])
                     )
             ),
             AcceptanceLimits.CommonPractice,

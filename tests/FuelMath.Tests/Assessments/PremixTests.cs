@@ -29,7 +29,7 @@ public sealed class PremixTests
         double oil = Oil.DensityAt(Workshop.Celsius(20)).KilogramsPerCubicMeter;
         double share = oil / ((parts * rho) + oil);
 
-        foreach (FuelMath.ChamberMixture chamber in state.Chambers)
+        foreach (FuelMath.PredictedMixture.ChamberMixture chamber in state.Chambers)
         {
             double fuel = chamber.Fuel.Kilograms * (1 - share);
             double unburned = chamber.Air.Kilograms / (fuel * Gasoline.StoichiometricRatio.ToMassRatio());

@@ -30,11 +30,12 @@ public sealed class PumpReserveTests
         SystemState At(double width) =>
             system.Solve(VerdictCases.At(FuelCommand.FromPulseWidths([Duration.FromMilliseconds(width)]), 6000, 100));
         (double held, double lost) = (milliseconds, 19.9);
-        Assert.Equal(RegulatorState.FullyOpen, At(lost).Regulators[0].State);
+        Assert.Equal(RegulatorCondition.FullyOpen, At(lost).Regulators[0].State);
         while (lost - held > 1e-6)
         {
             double middle = (held + lost) / 2;
-            (held, lost) = At(middle).Regulators[0].State == RegulatorState.FullyOpen ? (held, middle) : (middle, lost);
+            (held, lost) =
+                At(middle).Regulators[0].State == RegulatorCondition.FullyOpen ? (held, middle) : (middle, lost);
         }
 
         SystemState state = At(milliseconds);
@@ -74,7 +75,7 @@ public sealed class PumpReserveTests
             0.97 * pump.FlowAt(must).LitersPerHour,
             pump.FlowAt(must).LitersPerHour
         );
-        Assert.Null(VerdictCases.Told(bare, FuelMath.RailReference.Measured).Solve(point).PumpReserve);
+        Assert.Null(VerdictCases.Told(bare, FuelMath.RailPressure.Reference.Measured).Solve(point).PumpReserve);
     }
 
     /// <summary>Two pumps side by side that feed a third: neither series nor sum, so that it is not known, and said.</summary>

@@ -17,13 +17,13 @@ public sealed class VerdictTableTests
             given.Kind == verdict.Kind && (given.Decides is null || verdict.Reasons.Any(r => r.Code == given.Decides)),
             $"{name}: must be {given.Kind} by {given.Decides}; it was {verdict.Kind}: {string.Join(" | ", verdict.Findings)}"
         );
-        Assert.Equal(given.Kind == VerdictKind.Holds, verdict.Reasons.IsEmpty);
+        Assert.Equal(given.Kind == Verdict.Outcome.Holds, verdict.Reasons.IsEmpty);
     }
 
     [Fact]
     public void Table_HoldsEveryKind() =>
         Assert.Equal(
-            Enum.GetValues<VerdictKind>().Order(),
+            Enum.GetValues<Verdict.Outcome>().Order(),
             VerdictCases.All.Values.Select(c => c.Kind).Distinct().Order()
         );
 
@@ -35,16 +35,16 @@ public sealed class VerdictTableTests
 
         var assessment = new SystemAssessment(same[1].System, same.Select(c => c.Point));
 
-        Assert.Equal([VerdictKind.Holds, VerdictKind.NotKnown], assessment.Points.Select(p => p.Verdict.Kind));
-        Assert.Equal(VerdictKind.NotKnown, assessment.Verdict.Kind);
+        Assert.Equal([Verdict.Outcome.Holds, Verdict.Outcome.NotKnown], assessment.Points.Select(p => p.Verdict.Kind));
+        Assert.Equal(Verdict.Outcome.NotKnown, assessment.Verdict.Kind);
     }
 
     [Fact]
     public void Assess_NoPoint_IsNotKnown() =>
         Assert.Equal(
-            (VerdictKind.NotKnown, FindingCode.NothingJudged),
+            (Verdict.Outcome.NotKnown, FindingCode.NothingJudged),
             Described(new SystemAssessment(VerdictCases.Fitted(1, 1, 1, 1), []).Verdict)
         );
 
-    private static (VerdictKind, FindingCode) Described(Verdict verdict) => (verdict.Kind, verdict.Reasons[0].Code);
+    private static (Verdict.Outcome, FindingCode) Described(Verdict verdict) => (verdict.Kind, verdict.Reasons[0].Code);
 }

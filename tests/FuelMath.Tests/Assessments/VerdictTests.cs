@@ -18,19 +18,19 @@ public sealed partial class VerdictTests
         .Select(pair => Made(pair.Item1, pair.Item2));
 
     [Theory]
-    [InlineData(Severity.Note, false, VerdictKind.Holds)]
-    [InlineData(Severity.Note, true, VerdictKind.Holds)]
-    [InlineData(Severity.Warning, false, VerdictKind.ActFirst)]
-    [InlineData(Severity.Warning, true, VerdictKind.NotKnown)]
-    [InlineData(Severity.Danger, false, VerdictKind.DoNotRun)]
-    [InlineData(Severity.Danger, true, VerdictKind.DoNotRun)]
-    public void Of_OneFinding_FollowsItsSeverity(Severity severity, bool isNotKnown, VerdictKind expected)
+    [InlineData(Severity.Note, false, Verdict.Outcome.Holds)]
+    [InlineData(Severity.Note, true, Verdict.Outcome.Holds)]
+    [InlineData(Severity.Warning, false, Verdict.Outcome.ActFirst)]
+    [InlineData(Severity.Warning, true, Verdict.Outcome.NotKnown)]
+    [InlineData(Severity.Danger, false, Verdict.Outcome.DoNotRun)]
+    [InlineData(Severity.Danger, true, Verdict.Outcome.DoNotRun)]
+    public void Of_OneFinding_FollowsItsSeverity(Severity severity, bool isNotKnown, Verdict.Outcome expected)
     {
         Finding finding = Made(severity, isNotKnown);
         var verdict = Verdict.Of([finding]);
 
         Assert.Equal(expected, verdict.Kind);
-        Assert.Equal<Finding>(expected == VerdictKind.Holds ? [] : [finding], [.. verdict.Reasons]);
+        Assert.Equal<Finding>(expected == Verdict.Outcome.Holds ? [] : [finding], [.. verdict.Reasons]);
         Assert.Equal<Finding>(isNotKnown ? [finding] : [], [.. verdict.NotJudged]);
     }
 
@@ -43,10 +43,13 @@ public sealed partial class VerdictTests
             (one, other) =>
             {
                 var together = Verdict.Together([Verdict.Of(one), Verdict.Of(other)]);
-                VerdictKind worst = one.Concat(other).Select(Verdict.KindOf).DefaultIfEmpty(VerdictKind.Holds).Max();
+                Verdict.Outcome worst = one.Concat(other)
+                    .Select(Verdict.KindOf)
+                    .DefaultIfEmpty(Verdict.Outcome.Holds)
+                    .Max();
                 return together.Kind == worst
                     && together.Reasons.All(r => Verdict.KindOf(r) == worst)
-                    && (worst == VerdictKind.Holds) == together.Reasons.IsEmpty
+                    && (worst == Verdict.Outcome.Holds) == together.Reasons.IsEmpty
                     && together.Kind == Verdict.Of(other.Concat(one)).Kind;
             }
         );
@@ -56,7 +59,7 @@ public sealed partial class VerdictTests
     {
         var verdict = Verdict.Together([]);
 
-        Assert.Equal(VerdictKind.NotKnown, verdict.Kind);
+        Assert.Equal(Verdict.Outcome.NotKnown, verdict.Kind);
         Assert.Equal(FindingCode.NothingJudged, Assert.Single(verdict.Reasons).Code);
     }
 

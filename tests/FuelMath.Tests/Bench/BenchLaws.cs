@@ -39,9 +39,9 @@ public sealed class BenchLaws
                 SetReport other = Of(named.Reverse(), 1000);
 
                 Same(one, other);
-                foreach (SetMember member in one.Members)
+                foreach (SetReport.Member member in one.Members)
                 {
-                    SetMember again = other.Members.Single(m => m.Name == member.Name);
+                    SetReport.Member again = other.Members.Single(m => m.Name == member.Name);
                     Close.Within(1e-12, member.Flow.LitersPerHour, again.Flow.LitersPerHour);
                     Assert.Equal(member.Rank, again.Rank);
                     Assert.Equal(member.IsAccepted, again.IsAccepted);

@@ -29,7 +29,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
     public void DeadTimeInterval_OfEachKindOfScatter_HoldsTheTruth(string kind, int count)
     {
         int seeds = SyntheticBench.Seeds(200);
-        PulseScatter fits = SyntheticBench.Fitting(kind);
+        PulseCharacterization.PulseScatter fits = SyntheticBench.Fitting(kind);
         (int before, int weighted, int whole, int lines) = (0, 0, 0, 0);
         (double width, double narrow) = (0, 0);
         for (int seed = 0; seed < seeds; seed++)
@@ -38,7 +38,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
             PulseCharacterization alike;
             try
             {
-                alike = Of(readings, PulseScatter.Constant);
+                alike = Of(readings, PulseCharacterization.PulseScatter.Constant);
             }
             catch (NoSolutionException) when (kind == "outlier")
             {
@@ -88,7 +88,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
             );
             try
             {
-                PulseCharacterization equal = Of(readings, PulseScatter.Constant);
+                PulseCharacterization equal = Of(readings, PulseCharacterization.PulseScatter.Constant);
                 PulseCharacterization found = Of(readings, SyntheticBench.Fitting(kind));
                 if (equal.LinearReadings.Length < count || found.LinearReadings.Length < count)
                 {
@@ -148,7 +148,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
                         SyntheticBench.Slope * (w - SyntheticBench.Dead) * (1 + (sign * 0.015 * Math.Sign(pull)));
                     return TestBench.Pulse(w, mass + (0.02 * SyntheticBench.Normal(random)));
                 }),
-                PulseScatter.Constant
+                PulseCharacterization.PulseScatter.Constant
             );
             holds += Holds(found.DeadTimeLow, found.DeadTimeHigh);
         }
@@ -180,7 +180,7 @@ public sealed class CoverageTests(ITestOutputHelper output)
             clean += new RobustCharacterization(readings).Suspects.IsEmpty ? 0 : 1;
             relative += new RobustCharacterization(
                 SyntheticBench.Readings("relative", count, new Random(seed)),
-                PulseScatter.Proportional
+                PulseCharacterization.PulseScatter.Proportional
             )
                 .Suspects
                 .IsEmpty
@@ -257,8 +257,10 @@ public sealed class CoverageTests(ITestOutputHelper output)
         return line.Residuals.Any(r => Math.Abs(r) > 3.5 * line.StandardDeviation);
     }
 
-    private static PulseCharacterization Of(IEnumerable<DynamicFlowReading> readings, PulseScatter scatter) =>
-        new(readings, scatter, Ratio.FromPercent(2), TestBench.NinetyFive);
+    private static PulseCharacterization Of(
+        IEnumerable<DynamicFlowReading> readings,
+        PulseCharacterization.PulseScatter scatter
+    ) => new(readings, scatter, Ratio.FromPercent(2), TestBench.NinetyFive);
 
     private static int Near(PulseCharacterization found, double factor) =>
         Math.Abs(found.StaticMassFlow.GramsPerSecond - SyntheticBench.Slope)

@@ -36,7 +36,7 @@ public sealed class DeadTimeSeriesTests
         double[] byVoltage = [1.8, 1.3, 1.0];
         double[] byPressure = [0, 0.1, 0.25];
         FilledDeadTimes filled = Fill(
-            DeadTimePattern.Additive,
+            FilledDeadTimes.FillPattern.Additive,
             (i, j) => (i, j) == (volt, pressure) ? null : byVoltage[i] + byPressure[j]
         );
 
@@ -60,7 +60,7 @@ public sealed class DeadTimeSeriesTests
         double[] byVoltage = [1.8, 1.3, 1.0];
         double[] byPressure = [1, 1.1, 1.25];
         FilledDeadTimes filled = Fill(
-            DeadTimePattern.Proportional,
+            FilledDeadTimes.FillPattern.Proportional,
             (i, j) => i > 0 && j > 0 ? null : byVoltage[i] * byPressure[j]
         );
 
@@ -80,7 +80,10 @@ public sealed class DeadTimeSeriesTests
             { 1.3, 1.38, 1.52 },
             { 1.0, 1.13, double.NaN },
         };
-        FilledDeadTimes filled = Fill(DeadTimePattern.Additive, (i, j) => double.IsNaN(read[i, j]) ? null : read[i, j]);
+        FilledDeadTimes filled = Fill(
+            FilledDeadTimes.FillPattern.Additive,
+            (i, j) => double.IsNaN(read[i, j]) ? null : read[i, j]
+        );
 
         Close.Within(1e-12, 1.92, filled.Table.ValueAt(0, 1).Milliseconds);
         Assert.True(filled.Scatter!.Value.Milliseconds is > 0.005 and < 0.05);
@@ -92,7 +95,7 @@ public sealed class DeadTimeSeriesTests
         Words.Refused<ArgumentException>(
             "readings",
             "Must have a pair that was not read; all of them were.",
-            () => Fill(DeadTimePattern.Additive, (i, j) => 2 - (0.3 * i) + (0.1 * j))
+            () => Fill(FilledDeadTimes.FillPattern.Additive, (i, j) => 2 - (0.3 * i) + (0.1 * j))
         );
 
     [Fact]
@@ -104,7 +107,7 @@ public sealed class DeadTimeSeriesTests
             () =>
                 DeadTimeSeries.Fill(
                     [Read(10, 300, 1.8), Read(14, 400, 1.2)],
-                    DeadTimePattern.Additive,
+                    FilledDeadTimes.FillPattern.Additive,
                     OutsideRange.Refuse,
                     TestBench.Source
                 )
@@ -118,7 +121,7 @@ public sealed class DeadTimeSeriesTests
                 .Throws<NoSolutionException>(() =>
                     DeadTimeSeries.Fill(
                         [Read(10, 300, 1.8), Read(10, 400, 1.0), Read(14, 300, 0.4)],
-                        DeadTimePattern.Additive,
+                        FilledDeadTimes.FillPattern.Additive,
                         OutsideRange.Refuse,
                         TestBench.Source
                     )
@@ -135,7 +138,7 @@ public sealed class DeadTimeSeriesTests
             () =>
                 DeadTimeSeries.Fill(
                     [Read(10, 300, -0.1), Read(10, 400, 1.0), Read(14, 300, 0.4)],
-                    DeadTimePattern.Proportional,
+                    FilledDeadTimes.FillPattern.Proportional,
                     OutsideRange.Refuse,
                     TestBench.Source
                 )
@@ -187,7 +190,7 @@ public sealed class DeadTimeSeriesTests
         );
     }
 
-    private static FilledDeadTimes Fill(DeadTimePattern pattern, Func<int, int, double?> milliseconds) =>
+    private static FilledDeadTimes Fill(FilledDeadTimes.FillPattern pattern, Func<int, int, double?> milliseconds) =>
         DeadTimeSeries.Fill(
             from i in Enumerable.Range(0, 3)
             from j in Enumerable.Range(0, 3)

@@ -85,11 +85,14 @@ public sealed class LeakageTests
     [InlineData(0.3, BenchVerdict.Rejected)]
     public void Verdict_Volume_HasAStepToEitherSide(double cubicCentimeters, BenchVerdict expected)
     {
-        var limit = LeakageLimit.FromVolume(VolumeFlow.FromCubicCentimetersPerMinute(0.05), TestBench.Source);
+        var limit = AcceptanceLimits.LeakageLimit.FromVolume(
+            VolumeFlow.FromCubicCentimetersPerMinute(0.05),
+            TestBench.Source
+        );
         var verdict = new LeakageVerdict(
             [Collected(cubicCentimeters, 0.05, 240)],
             limit,
-            DropVolume.Estimate,
+            LeakageVerdict.DropVolume.Estimate,
             TestBench.NinetyFive
         );
 
@@ -101,12 +104,12 @@ public sealed class LeakageTests
     [Fact]
     public void Verdict_VolumeAgainstDrops_RestsOnTheDrop()
     {
-        LeakageReading volume = Collected(0.1, 0.01, 120);
+        LeakageVerdict.Reading volume = Collected(0.1, 0.01, 120);
         LeakageVerdict estimated = Of(volume);
         var measured = new LeakageVerdict(
             [volume],
-            LeakageLimit.CommonPractice,
-            DropVolume.FromVolume(Volume.FromCubicCentimeters(0.06), TestBench.Source),
+            AcceptanceLimits.LeakageLimit.CommonPractice,
+            LeakageVerdict.DropVolume.FromVolume(Volume.FromCubicCentimeters(0.06), TestBench.Source),
             TestBench.NinetyFive
         );
 
@@ -126,8 +129,16 @@ public sealed class LeakageTests
     [Fact]
     public void Verdict_DropsAgainstVolume_RestsOnTheDrop()
     {
-        var limit = LeakageLimit.FromVolume(VolumeFlow.FromCubicCentimetersPerMinute(0.05), TestBench.Source);
-        var verdict = new LeakageVerdict([Drops(3, 240)], limit, DropVolume.Estimate, TestBench.NinetyFive);
+        var limit = AcceptanceLimits.LeakageLimit.FromVolume(
+            VolumeFlow.FromCubicCentimetersPerMinute(0.05),
+            TestBench.Source
+        );
+        var verdict = new LeakageVerdict(
+            [Drops(3, 240)],
+            limit,
+            LeakageVerdict.DropVolume.Estimate,
+            TestBench.NinetyFive
+        );
 
         Assert.True(verdict.RestsOnDropVolume);
         Close.Within(1e-12, 0.3, verdict.ShareOfLimit.DecimalFractions);
@@ -173,7 +184,7 @@ public sealed class LeakageTests
             ).ToArbitrary(),
             given =>
             {
-                LeakageReading reading = Drops(given.drops, given.seconds);
+                LeakageVerdict.Reading reading = Drops(given.drops, given.seconds);
                 BenchVerdict one = Of(reading).Verdict;
                 BenchVerdict both = Of(reading, At(4, given.others, given.time)).Verdict;
                 return one switch
@@ -202,7 +213,7 @@ public sealed class LeakageTests
     [Fact]
     public void Reading_KeepsItsUnits()
     {
-        LeakageReading reading = Collected(0.1, 0.01, 120);
+        LeakageVerdict.Reading reading = Collected(0.1, 0.01, 120);
 
         Assert.Equal("0.1 cm³", reading.Collected?.ToString(CultureInfo.InvariantCulture));
         Assert.Equal("0.01 cm³", reading.Resolution?.ToString(CultureInfo.InvariantCulture));
@@ -242,11 +253,16 @@ public sealed class LeakageTests
             () => Collected(-1, 0.1, 60)
         );
 
-    private static LeakageVerdict Of(params LeakageReading[] readings) =>
-        new(readings, LeakageLimit.CommonPractice, DropVolume.Estimate, TestBench.NinetyFive);
+    private static LeakageVerdict Of(params LeakageVerdict.Reading[] readings) =>
+        new(
+            readings,
+            AcceptanceLimits.LeakageLimit.CommonPractice,
+            LeakageVerdict.DropVolume.Estimate,
+            TestBench.NinetyFive
+        );
 
-    private static LeakageReading At(double bar, int drops, double seconds) =>
-        LeakageReading.FromDrops(
+    private static LeakageVerdict.Reading At(double bar, int drops, double seconds) =>
+        LeakageVerdict.Reading.FromDrops(
             drops,
             Duration.FromSeconds(seconds),
             new BenchConditions(
@@ -257,11 +273,11 @@ public sealed class LeakageTests
             )
         );
 
-    private static LeakageReading Drops(int drops, double seconds) =>
-        LeakageReading.FromDrops(drops, Duration.FromSeconds(seconds), TestBench.Conditions);
+    private static LeakageVerdict.Reading Drops(int drops, double seconds) =>
+        LeakageVerdict.Reading.FromDrops(drops, Duration.FromSeconds(seconds), TestBench.Conditions);
 
-    private static LeakageReading Collected(double cubicCentimeters, double step, double seconds) =>
-        LeakageReading.FromVolume(
+    private static LeakageVerdict.Reading Collected(double cubicCentimeters, double step, double seconds) =>
+        LeakageVerdict.Reading.FromVolume(
             Volume.FromCubicCentimeters(cubicCentimeters),
             Volume.FromCubicCentimeters(step),
             Duration.FromSeconds(seconds),

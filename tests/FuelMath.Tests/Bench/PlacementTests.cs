@@ -19,7 +19,7 @@ public sealed class PlacementTests
     {
         Injector[] all = Set(6, seed);
         double[] air = unequalAir ? [1, 1.05, 0.97] : [1, 1, 1];
-        PlacementPoint[] points = [Point(4, 2), Point(8, 6)];
+        Placement.Point[] points = [Point(4, 2), Point(8, 6)];
         var found = new Placement(all, air.Select(a => Ratio.FromDecimalFractions(a)), points);
 
         double best = Orders([0, 1, 2, 3, 4, 5])
@@ -107,9 +107,9 @@ public sealed class PlacementTests
             [2],
         ];
         double[] air = unequalAir ? [1, 1.05, 0.97] : [1, 1, 1];
-        PlacementPoint[] points = [Point(4, 2), Point(8, 6)];
+        Placement.Point[] points = [Point(4, 2), Point(8, 6)];
         Placement found = Placement.FromCandidates(
-            all.Select((one, i) => new PlacementCandidate(one, stages[i])),
+            all.Select((one, i) => new Placement.Candidate(one, stages[i])),
             air.Select(a => Ratio.FromDecimalFractions(a)),
             points,
             1_000_000
@@ -145,7 +145,7 @@ public sealed class PlacementTests
                 Injector[] all = Set(6 + given.spare, given.seed);
                 double[] shares = given.unequal ? [1, 1.04, 0.97] : [1, 1, 1];
                 Ratio[] air = [.. shares.Select(a => Ratio.FromDecimalFractions(a))];
-                PlacementPoint[] points = [Point(4, 2), Point(8, 6)];
+                Placement.Point[] points = [Point(4, 2), Point(8, 6)];
                 var found = new Placement(all, air, points);
                 var reversed = new Placement(all.Reverse(), air, points);
 
@@ -160,7 +160,7 @@ public sealed class PlacementTests
     public void Find_ThreeStages_IsTheBestOfAllOrders()
     {
         Injector[] all = Set(6, 11);
-        PlacementPoint[] points = [Point(4, 3, 2)];
+        Placement.Point[] points = [Point(4, 3, 2)];
         var found = new Placement(all, Enumerable.Repeat(Ratio.FromDecimalFractions(1), 2), points);
 
         double best = Orders([0, 1, 2, 3, 4, 5]).Min(o => Imbalance([.. o.Select(i => all[i])], [1, 1], points[0]));
@@ -189,7 +189,7 @@ public sealed class PlacementTests
         Words.Refused<ArgumentException>(
             "stages",
             "Stages must differ; they were 1, 1.",
-            () => _ = new PlacementCandidate(Set(1, 1)[0], [1, 1])
+            () => _ = new Placement.Candidate(Set(1, 1)[0], [1, 1])
         );
 
     [Fact]
@@ -254,7 +254,7 @@ public sealed class PlacementTests
     {
         double[] air = unequalAir ? [1, 1.03, 0.97, 1.01, 0.99, 1.02, 0.98, 1] : [1, 1, 1, 1, 1, 1, 1, 1];
         return Placement.FromCandidates(
-            Set(16, 7).Select(i => new PlacementCandidate(i, [1, 2])),
+            Set(16, 7).Select(i => new Placement.Candidate(i, [1, 2])),
             air.Select(a => Ratio.FromDecimalFractions(a)),
             [Point(5, 4), Point(3, 0), Point(9, 9)],
             mostSteps
@@ -263,13 +263,13 @@ public sealed class PlacementTests
 
     private static Placement Restricted(params int[][] stages) =>
         Placement.FromCandidates(
-            Set(stages.Length, 1).Select((one, i) => new PlacementCandidate(one, stages[i])),
+            Set(stages.Length, 1).Select((one, i) => new Placement.Candidate(one, stages[i])),
             Enumerable.Repeat(Ratio.FromDecimalFractions(1), 2),
             [Point(5, 3)],
             1000
         );
 
-    private static double Imbalance(Injector[] seats, double[] air, PlacementPoint at)
+    private static double Imbalance(Injector[] seats, double[] air, Placement.Point at)
     {
         double mean = air.Average();
         double[] fuel =
@@ -310,7 +310,7 @@ public sealed class PlacementTests
                 TestBench.Source
             );
 
-    private static PlacementPoint Point(params double[] milliseconds) =>
+    private static Placement.Point Point(params double[] milliseconds) =>
         new(
             "point",
             milliseconds.Select(w => Duration.FromMilliseconds(w)),

@@ -75,7 +75,7 @@ public sealed class PlacementTwinTests
         Assert.True(found.IsProvenBest, $"{found.Steps} steps");
     }
 
-    private static PlacementPoint Point(params double[] milliseconds) =>
+    private static Placement.Point Point(params double[] milliseconds) =>
         new(
             "point",
             milliseconds.Select(w => Duration.FromMilliseconds(w)),

@@ -121,7 +121,7 @@ public sealed class ResolutionTests
         SlotComparison found = new(
             from injector in new[] { "A", "B", "C" }
             from slot in new[] { (Name: "1", Flow: 500.0), (Name: "2", Flow: 505.0) }
-            select new SlotReading(injector, slot.Name, Read(slot.Flow, 5, 300)),
+            select new SlotComparison.SlotReading(injector, slot.Name, Read(slot.Flow, 5, 300)),
             Read(500, 5, 300).ToRating(),
             Ratio.FromPercent(99)
         );
@@ -147,7 +147,7 @@ public sealed class ResolutionTests
 
         FilledDeadTimes filled = DeadTimeSeries.Fill(
             readings,
-            DeadTimePattern.Additive,
+            FilledDeadTimes.FillPattern.Additive,
             OutsideRange.Refuse,
             TestBench.Source
         );

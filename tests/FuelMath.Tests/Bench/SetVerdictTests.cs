@@ -44,7 +44,11 @@ public sealed class SetVerdictTests
     [Fact]
     public void Report_LeakageWatchedTooBriefly_IsUndecided()
     {
-        LeakageReading brief = LeakageReading.FromDrops(0, Duration.FromSeconds(20), TestBench.Conditions);
+        LeakageVerdict.Reading brief = LeakageVerdict.Reading.FromDrops(
+            0,
+            Duration.FromSeconds(20),
+            TestBench.Conditions
+        );
         SetReport report = Of(Good("A"), With("B", [brief], []));
 
         Assert.False(report.IsAccepted);
@@ -66,7 +70,7 @@ public sealed class SetVerdictTests
         SetReport report = Of(
             With(
                 "A",
-                oneWasRead ? [LeakageReading.FromDrops(0, Duration.FromMinutes(10), TestBench.Conditions)] : [],
+                oneWasRead ? [LeakageVerdict.Reading.FromDrops(0, Duration.FromMinutes(10), TestBench.Conditions)] : [],
                 []
             ),
             With("B", [], [])
@@ -83,7 +87,7 @@ public sealed class SetVerdictTests
     [Fact]
     public void Report_LeakageWatchedBelowTheRating_IsUndecided()
     {
-        LeakageReading low = LeakageReading.FromDrops(
+        LeakageVerdict.Reading low = LeakageVerdict.Reading.FromDrops(
             0,
             Duration.FromMinutes(10),
             new(
@@ -237,7 +241,7 @@ public sealed class SetVerdictTests
         Words.Refused<ArgumentException>(
             "injectors",
             "Must have readings of static flow, each of them; 'B' has none.",
-            () => Of(Good("A"), BenchedInjector.FromSeries("B", new BenchSeries([], [], [], [Drops(0)], [])))
+            () => Of(Good("A"), BenchedInjector.FromSeries("B", new BenchedInjector.Series([], [], [], [Drops(0)], [])))
         );
 
     [Fact]
@@ -245,7 +249,7 @@ public sealed class SetVerdictTests
         Words.Refused<ArgumentException>(
             "staticFlow",
             "A series of readings needs 1 or more points; 0 given.",
-            () => _ = new BenchSeries([], [], [], [], [])
+            () => _ = new BenchedInjector.Series([], [], [], [], [])
         );
 
     [Fact]
@@ -253,10 +257,15 @@ public sealed class SetVerdictTests
         Words.Refused<ArgumentOutOfRangeException>(
             "most",
             "Must be above the least of 13 Ω; it was 12 Ω.",
-            () => _ = new CoilBand(ElectricResistance.FromOhms(13), ElectricResistance.FromOhms(12), TestBench.Source)
+            () =>
+                _ = new AcceptanceLimits.CoilBand(
+                    ElectricResistance.FromOhms(13),
+                    ElectricResistance.FromOhms(12),
+                    TestBench.Source
+                )
         );
 
-    private static CoilBand Band { get; } =
+    private static AcceptanceLimits.CoilBand Band { get; } =
         new(ElectricResistance.FromOhms(12), ElectricResistance.FromOhms(13), TestBench.Source);
 
     private static SetReport Of(params BenchedInjector[] injectors) => Of(AcceptanceLimits.CommonPractice, injectors);
@@ -280,8 +289,8 @@ public sealed class SetVerdictTests
 
     private static BenchedInjector Good(string name) => new(name, [Flow(1000)]);
 
-    private static BenchedInjector With(string name, LeakageReading[] leakage, CoilReading[] coil) =>
-        BenchedInjector.FromSeries(name, new BenchSeries([Flow(1000)], [], [], leakage, coil));
+    private static BenchedInjector With(string name, LeakageVerdict.Reading[] leakage, CoilVerdict.Reading[] coil) =>
+        BenchedInjector.FromSeries(name, new BenchedInjector.Series([Flow(1000)], [], [], leakage, coil));
 
     private static StaticFlowReading Flow(double cubicCentimeters) =>
         new(
@@ -290,10 +299,10 @@ public sealed class SetVerdictTests
             TestBench.Conditions
         );
 
-    private static LeakageReading Drops(int drops) =>
-        LeakageReading.FromDrops(drops, Duration.FromMinutes(1), TestBench.Conditions);
+    private static LeakageVerdict.Reading Drops(int drops) =>
+        LeakageVerdict.Reading.FromDrops(drops, Duration.FromMinutes(1), TestBench.Conditions);
 
-    private static CoilReading Coil(double ohms, double celsius, double step) =>
+    private static CoilVerdict.Reading Coil(double ohms, double celsius, double step) =>
         new(
             new CoilResistance(ElectricResistance.FromOhms(ohms), Temperature.FromDegreesCelsius(celsius)),
             ElectricResistance.FromOhms(step)

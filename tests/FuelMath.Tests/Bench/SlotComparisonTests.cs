@@ -106,7 +106,7 @@ public sealed class SlotComparisonTests
 
     private static SlotComparison Of((string Injector, string Slot, double Flow)[] readings) =>
         new(
-            readings.Select(r => new SlotReading(r.Injector, r.Slot, Read(r.Flow))),
+            readings.Select(r => new SlotComparison.SlotReading(r.Injector, r.Slot, Read(r.Flow))),
             Read(1000).ToRating(),
             TestBench.NinetyFive
         );

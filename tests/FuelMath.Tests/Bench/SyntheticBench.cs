@@ -25,12 +25,15 @@ internal static class SyntheticBench
         };
 
     /// <summary>The weights that fit a kind.</summary>
-    internal static PulseScatter Fitting(string kind) =>
+    internal static PulseCharacterization.PulseScatter Fitting(string kind) =>
         kind switch
         {
-            "relative" => PulseScatter.Proportional,
-            "both" => PulseScatter.FromParts(Mass.FromMilligrams(Constant), Ratio.FromDecimalFractions(Share)),
-            _ => PulseScatter.Constant,
+            "relative" => PulseCharacterization.PulseScatter.Proportional,
+            "both" => PulseCharacterization.PulseScatter.FromParts(
+                Mass.FromMilligrams(Constant),
+                Ratio.FromDecimalFractions(Share)
+            ),
+            _ => PulseCharacterization.PulseScatter.Constant,
         };
 
     /// <summary>Readings at evenly spaced widths.</summary>

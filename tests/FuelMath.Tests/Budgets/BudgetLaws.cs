@@ -72,9 +72,15 @@ public sealed class BudgetLaws
         );
         double u = Math.Sqrt(2500 + (2400 * r));
 
-        FirstOrderCheck check = budget.CheckFirstOrder(Confidence, 1, 4_000_000, 3, CancellationToken.None);
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Confidence,
+            1,
+            4_000_000,
+            3,
+            CancellationToken.None
+        );
 
-        Assert.Equal(FirstOrderVerdict.Enough, check.Verdict);
+        Assert.Equal(UncertaintyBudget.FirstOrderOutcome.Enough, check.Verdict);
         Close.Within(0.01, 2.570582 * u, check.CoverageInterval.High);
         Close.Within(0.01, u * Math.Sqrt(5 / 3.0), check.StandardUncertainty!.Value);
     }
@@ -89,10 +95,16 @@ public sealed class BudgetLaws
             [Normal("x", 1, DegreesOfFreedom.Unlimited)]
         );
 
-        FirstOrderCheck check = budget.CheckFirstOrder(Confidence, 1, 4_000_000, 3, CancellationToken.None);
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Confidence,
+            1,
+            4_000_000,
+            3,
+            CancellationToken.None
+        );
 
         Assert.Equal(0, budget.CombinedStandardUncertainty);
-        Assert.Equal(FirstOrderVerdict.NotEnough, check.Verdict);
+        Assert.Equal(UncertaintyBudget.FirstOrderOutcome.NotEnough, check.Verdict);
         // 2.5 % and 97.5 % of chi-square with one degree of freedom; its standard deviation is the root of 2. With one digit
         // of 1.4 the tolerance is 0.5, and the figures are steady to a fifth of it: 0.1.
         Assert.True(check.IsSettled);
@@ -112,10 +124,16 @@ public sealed class BudgetLaws
             [new("x", 1, 1, "1", SpreadShape.Normal, DegreesOfFreedom.Unlimited, Source)]
         );
 
-        FirstOrderCheck check = budget.CheckFirstOrder(Confidence, 1, 100_000, 3, CancellationToken.None);
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Confidence,
+            1,
+            100_000,
+            3,
+            CancellationToken.None
+        );
 
         Close.Within(0.05, 0.158655, (double)check.RefusedCount / check.TrialCount);
-        Assert.Equal(FirstOrderVerdict.NotKnown, check.Verdict);
+        Assert.Equal(UncertaintyBudget.FirstOrderOutcome.NotKnown, check.Verdict);
     }
 
     /// <summary>Limits known to 25 % (8 degrees): variance a^2 / 3 + d^2 / 9 with d a quarter of a.</summary>
@@ -127,7 +145,7 @@ public sealed class BudgetLaws
             default(PublishedModels.Sum),
             "1",
             [
-                BudgetInput.FromHalfWidth(
+                UncertaintyBudget.Input.FromHalfWidth(
                     "x",
                     0,
                     12,
@@ -139,7 +157,13 @@ public sealed class BudgetLaws
             ]
         );
 
-        FirstOrderCheck check = budget.CheckFirstOrder(Confidence, 1, 4_000_000, 3, CancellationToken.None);
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Confidence,
+            1,
+            4_000_000,
+            3,
+            CancellationToken.None
+        );
 
         Close.Within(0.01, Math.Sqrt((144 / 3.0) + (9 / 9.0)), check.StandardUncertainty!.Value);
     }
@@ -148,24 +172,36 @@ public sealed class BudgetLaws
     public void Refusals_NameWhatIsWrong()
     {
         DegreesOfFreedom known = DegreesOfFreedom.Unlimited;
-        BudgetInput[] two = [Normal("a", 1, DegreesOfFreedom.From(3)), Normal("b", 1, DegreesOfFreedom.From(4))];
+        UncertaintyBudget.Input[] two =
+        [
+            Normal("a", 1, DegreesOfFreedom.From(3)),
+            Normal("b", 1, DegreesOfFreedom.From(4)),
+        ];
         FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
         Assert.Throws<ArgumentOutOfRangeException>("standardUncertainty", () => Normal("a", -1, known));
         Assert.Throws<ArgumentOutOfRangeException>("number", () => DegreesOfFreedom.From(double.NaN));
         Assert.Throws<ArgumentException>(
             "shape",
-            () => BudgetInput.FromHalfWidth("a", 0, 1, "1", SpreadShape.Normal, known, Source)
+            () => UncertaintyBudget.Input.FromHalfWidth("a", 0, 1, "1", SpreadShape.Normal, known, Source)
         );
         Assert.Throws<ArgumentException>("inputs", () => UncertaintyBudget.Of(carried, "cm3/min", two));
         Assert.Throws<ArgumentException>(
             "inputs",
             () => UncertaintyBudget.Of(default(PublishedModels.Quotient), "1", [two[0]])
         );
-        Assert.Throws<ArgumentException>("correlations", () => Of(two, new BudgetCorrelation("a", "c", 0.5)));
         Assert.Throws<ArgumentException>(
             "correlations",
-            () => Of(two, new BudgetCorrelation("a", "b", 0.5), new BudgetCorrelation("b", "a", 0.5))
+            () => Of(two, new UncertaintyBudget.Correlation("a", "c", 0.5))
+        );
+        Assert.Throws<ArgumentException>(
+            "correlations",
+            () =>
+                Of(
+                    two,
+                    new UncertaintyBudget.Correlation("a", "b", 0.5),
+                    new UncertaintyBudget.Correlation("b", "a", 0.5)
+                )
         );
         Assert.Throws<ArgumentException>(
             "correlations",
@@ -173,7 +209,7 @@ public sealed class BudgetLaws
         );
 
         // Inputs that err together with different degrees: no interval, and no draws.
-        UncertaintyBudget open = Of(two, new BudgetCorrelation("a", "b", 0.5));
+        UncertaintyBudget open = Of(two, new UncertaintyBudget.Correlation("a", "b", 0.5));
         Assert.Null(open.EffectiveDegreesOfFreedom);
         Assert.Throws<InvalidOperationException>(() => open.CoverageFactor(Confidence));
         Assert.Throws<InvalidOperationException>(() =>
@@ -188,13 +224,15 @@ public sealed class BudgetLaws
         );
     }
 
-    private static UncertaintyBudget Of(BudgetInput[] inputs, params BudgetCorrelation[] correlations) =>
-        UncertaintyBudget.Of(default(PublishedModels.Sum), "1", inputs, correlations);
+    private static UncertaintyBudget Of(
+        UncertaintyBudget.Input[] inputs,
+        params UncertaintyBudget.Correlation[] correlations
+    ) => UncertaintyBudget.Of(default(PublishedModels.Sum), "1", inputs, correlations);
 
-    private static UncertaintyBudget Sum(double[] uncertainties, BudgetCorrelation[] correlations) =>
+    private static UncertaintyBudget Sum(double[] uncertainties, UncertaintyBudget.Correlation[] correlations) =>
         Of([.. uncertainties.Select((u, i) => Normal($"x{i}", u, DegreesOfFreedom.Unlimited))], correlations);
 
-    private static BudgetInput Normal(string name, double u, DegreesOfFreedom degrees) =>
+    private static UncertaintyBudget.Input Normal(string name, double u, DegreesOfFreedom degrees) =>
         new(name, 0, u, "1", SpreadShape.Normal, degrees, Source);
 
     private static UncertaintyBudget Carried(string unit, double perBar, string result)
@@ -215,7 +253,7 @@ public sealed class BudgetLaws
                     known,
                     Source
                 ),
-                BudgetInput.Exact("referenceDensity", 740, "kg/m3", Source),
+                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", Source),
                 new("differentialPressure", 4 * perBar, 0.03 * perBar, unit, SpreadShape.Normal, known, Source),
             ]
         );

@@ -67,7 +67,7 @@ public sealed class PublishedBudgetTests
     [Trait("Source", "JCGM-101")]
     public void EndGauge_ByTrials_ShowsWhatSlopesMiss()
     {
-        FirstOrderCheck check = EndGauge()
+        UncertaintyBudget.FirstOrderCheck check = EndGauge()
             .CheckFirstOrder(Ratio.FromPercent(99), 2, 4_000_000, 1, CancellationToken.None);
 
         Assert.Equal(0.5, check.Tolerance);
@@ -87,17 +87,17 @@ public sealed class PublishedBudgetTests
         double[] volts = [5.007, 4.994, 5.005, 4.990, 4.999];
         double[] currents = [19.663, 19.639, 19.640, 19.685, 19.678];
         double[] phases = [1.0456, 1.0438, 1.0468, 1.0428, 1.0433];
-        BudgetInput[] inputs =
+        UncertaintyBudget.Input[] inputs =
         [
-            BudgetInput.FromSample("voltage", new Sample(volts), "V", Guide),
-            BudgetInput.FromSample("current", new Sample(currents), "mA", Guide),
-            BudgetInput.FromSample("phase", new Sample(phases), "rad", Guide),
+            UncertaintyBudget.Input.FromSample("voltage", new Sample(volts), "V", Guide),
+            UncertaintyBudget.Input.FromSample("current", new Sample(currents), "mA", Guide),
+            UncertaintyBudget.Input.FromSample("phase", new Sample(phases), "rad", Guide),
         ];
-        BudgetCorrelation[] correlations =
+        UncertaintyBudget.Correlation[] correlations =
         [
-            BudgetCorrelation.FromReadings("voltage", "current", volts, currents),
-            BudgetCorrelation.FromReadings("voltage", "phase", volts, phases),
-            BudgetCorrelation.FromReadings("current", "phase", currents, phases),
+            UncertaintyBudget.Correlation.FromReadings("voltage", "current", volts, currents),
+            UncertaintyBudget.Correlation.FromReadings("voltage", "phase", volts, phases),
+            UncertaintyBudget.Correlation.FromReadings("current", "phase", currents, phases),
         ];
 
         Close.WithinOf(1, 0.005, -0.36, correlations[0].Coefficient);
@@ -150,7 +150,7 @@ public sealed class PublishedBudgetTests
                 new("at 20", line.Intercept, line.InterceptStandardError, "K", SpreadShape.Normal, nine, Guide),
                 new("slope", line.Slope, line.SlopeStandardError, "1", SpreadShape.Normal, nine, Guide),
             ],
-            [new BudgetCorrelation("at 20", "slope", r)]
+            [new UncertaintyBudget.Correlation("at 20", "slope", r)]
         );
 
         Close.WithinOf(1, 0.0005, -0.930, r);
@@ -177,11 +177,11 @@ public sealed class PublishedBudgetTests
             default(PublishedModels.Sum),
             "mg",
             [
-                BudgetInput.FromExpanded("standard", 5, 45, 2, "mg", known, source),
-                BudgetInput.FromHalfWidth("drift", 0, 15, "mg", SpreadShape.Rectangular, known, source),
+                UncertaintyBudget.Input.FromExpanded("standard", 5, 45, 2, "mg", known, source),
+                UncertaintyBudget.Input.FromHalfWidth("drift", 0, 15, "mg", SpreadShape.Rectangular, known, source),
                 new("comparison", 20, 25 / Math.Sqrt(3), "mg", SpreadShape.Normal, known, source),
-                BudgetInput.FromHalfWidth("magnetism", 0, 10, "mg", SpreadShape.Rectangular, known, source),
-                BudgetInput.FromHalfWidth("buoyancy", 0, 10, "mg", SpreadShape.Rectangular, known, source),
+                UncertaintyBudget.Input.FromHalfWidth("magnetism", 0, 10, "mg", SpreadShape.Rectangular, known, source),
+                UncertaintyBudget.Input.FromHalfWidth("buoyancy", 0, 10, "mg", SpreadShape.Rectangular, known, source),
             ]
         );
 
@@ -197,9 +197,18 @@ public sealed class PublishedBudgetTests
     /// </summary>
     [Theory]
     [Trait("Source", "JCGM-101")]
-    [InlineData(SpreadShape.Normal, 1, 2.0, 0.05, 3.92, 3.92, 0.005, FirstOrderVerdict.Enough)]
-    [InlineData(SpreadShape.Rectangular, 1, 2.0, 0.05, 3.92, 3.88, 0.005, FirstOrderVerdict.Enough)]
-    [InlineData(SpreadShape.Rectangular, 10, 10.1, 0.5, 19.9, 17.0, 0.05, FirstOrderVerdict.NotEnough)]
+    [InlineData(SpreadShape.Normal, 1, 2.0, 0.05, 3.92, 3.92, 0.005, UncertaintyBudget.FirstOrderOutcome.Enough)]
+    [InlineData(SpreadShape.Rectangular, 1, 2.0, 0.05, 3.92, 3.88, 0.005, UncertaintyBudget.FirstOrderOutcome.Enough)]
+    [InlineData(
+        SpreadShape.Rectangular,
+        10,
+        10.1,
+        0.5,
+        19.9,
+        17.0,
+        0.05,
+        UncertaintyBudget.FirstOrderOutcome.NotEnough
+    )]
     public void Sum_OfFourInputs_GivesThePrintedIntervalAndVerdict(
         SpreadShape shape,
         double largest,
@@ -208,7 +217,7 @@ public sealed class PublishedBudgetTests
         double firstOrder,
         double byTrials,
         double half,
-        FirstOrderVerdict verdict
+        UncertaintyBudget.FirstOrderOutcome verdict
     )
     {
         DataSource source = new("JCGM-101", "section 9.2");
@@ -217,7 +226,7 @@ public sealed class PublishedBudgetTests
             "1",
             Enumerable
                 .Range(1, 4)
-                .Select(i => new BudgetInput(
+                .Select(i => new UncertaintyBudget.Input(
                     $"x{i}",
                     0,
                     i == 4 ? largest : 1,
@@ -228,7 +237,13 @@ public sealed class PublishedBudgetTests
                 ))
         );
 
-        FirstOrderCheck check = budget.CheckFirstOrder(Ratio.FromPercent(95), 2, 10_000_000, 7, CancellationToken.None);
+        UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
+            Ratio.FromPercent(95),
+            2,
+            10_000_000,
+            7,
+            CancellationToken.None
+        );
 
         Close.WithinOf(1, 0.05, u, budget.CombinedStandardUncertainty);
         Assert.True(check.IsSettled);
@@ -240,14 +255,14 @@ public sealed class PublishedBudgetTests
         Assert.Equal(verdict, check.Verdict);
     }
 
-    private static BudgetInput Between(
+    private static UncertaintyBudget.Input Between(
         string name,
         double value,
         double halfWidth,
         string unit,
         SpreadShape shape,
         DegreesOfFreedom degrees
-    ) => BudgetInput.FromHalfWidth(name, value, halfWidth, unit, shape, degrees, Guide);
+    ) => UncertaintyBudget.Input.FromHalfWidth(name, value, halfWidth, unit, shape, degrees, Guide);
 
     private static DegreesOfFreedom KnownTo(double percent) =>
         DegreesOfFreedom.FromRelativeUncertainty(Ratio.FromPercent(percent));

@@ -105,7 +105,7 @@ public sealed class UsedBudgetsTests
         Assert.Throws<ArgumentOutOfRangeException>("differentialPressure", () => reading.BudgetAt(Known, default));
         Assert.Throws<ArgumentOutOfRangeException>(
             "time",
-            () => new BenchUncertainty(default, Duration.FromSeconds(-1), default, default, Stated)
+            () => new BenchConditions.Uncertainty(default, Duration.FromSeconds(-1), default, default, Stated)
         );
         Assert.Throws<ArgumentOutOfRangeException>(
             "air",
@@ -140,7 +140,7 @@ public sealed class UsedBudgetsTests
         Assert.Throws<ArgumentNullException>("provider", () => budget.ToMarkdown(null!));
     }
 
-    private static BenchUncertainty Known { get; } =
+    private static BenchConditions.Uncertainty Known { get; } =
         new(Ratio.FromPercent(0.5), Duration.FromSeconds(0.2), Pressure.FromBars(0.02), Ratio.FromPercent(0.4), Stated);
 
     private static MixtureUncertainty Exact { get; } =

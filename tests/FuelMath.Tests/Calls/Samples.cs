@@ -20,7 +20,7 @@ internal static class Samples
                 Temperature.FromDegreesCelsius(40),
                 ElectricPotential.FromVolts(14),
                 [
-                    BankReading.FromCorrection(
+                    MixtureObservation.BankReading.FromCorrection(
                         1,
                         [Duration.FromMilliseconds(4)],
                         Ratio.FromDecimalFractions(1.05),
@@ -31,15 +31,15 @@ internal static class Samples
         );
         PlainPump pump = PlainPump.Straight(
             [
-                new PlainPumpPoint(VolumeFlow.FromLitersPerHour(0), Pressure.FromBars(6)),
-                new PlainPumpPoint(VolumeFlow.FromLitersPerHour(200), Pressure.FromBars(2)),
+                new PlainPump.Point(VolumeFlow.FromLitersPerHour(0), Pressure.FromBars(6)),
+                new PlainPump.Point(VolumeFlow.FromLitersPerHour(200), Pressure.FromBars(2)),
             ],
             OutsideRange.Extend
         );
         Network network = new Network(
             [
-                NetworkNode.FixedPressure("tank", default, default),
-                NetworkNode.FixedPressure("rail", new GaugePressure(Pressure.FromBars(3)), default),
+                Network.Node.FixedPressure("tank", default, default),
+                Network.Node.FixedPressure("rail", new GaugePressure(Pressure.FromBars(3)), default),
             ],
             [new Line("pump", "tank", "rail", pump)]
         ).At(

@@ -98,8 +98,8 @@ public sealed class ColumnRowsTests
     {
         var results = new double[300];
         double[] bore = [.. Enumerable.Repeat(0.008, 300)];
-        ColumnInput[] inputs = Pipe(bore, new double[300]);
-        inputs[4] = ColumnInput.FromNumber(double.NaN);
+        FormulaColumns.Input[] inputs = Pipe(bore, new double[300]);
+        inputs[4] = FormulaColumns.Input.FromNumber(double.NaN);
 
         ColumnReport report = FormulaColumns.Run(Loss, inputs, results);
 
@@ -144,7 +144,7 @@ public sealed class ColumnRowsTests
             default(Inverse),
             "Own.Inverse",
             "The inverse",
-            FormulaTopic.Injectors,
+            FormulaInfo.FormulaTopic.Injectors,
             [formula.Arguments[0]],
             [],
             [],
@@ -155,7 +155,7 @@ public sealed class ColumnRowsTests
         double[] column = [.. Enumerable.Range(0, 21).Select(i => (double)(i % 20))];
         var results = new double[21];
 
-        ColumnReport report = FormulaColumns.Run(overflow, [ColumnInput.FromColumn(column)], results);
+        ColumnReport report = FormulaColumns.Run(overflow, [FormulaColumns.Input.FromColumn(column)], results);
 
         Assert.Equal((21, 2, 0), (report.Rows, report.BadRows, report.FirstBadRow));
         Assert.Equal([0, 20], Enumerable.Range(0, 21).Where(i => double.IsNaN(results[i])));
@@ -171,16 +171,17 @@ public sealed class ColumnRowsTests
     private static double At(FormulaInfo formula, double[][] columns, int row) =>
         formula.At<Real>([.. columns.Select(c => new Real(c[row]))]).Value;
 
-    private static ColumnInput[] Inputs(double[][] columns) => [.. columns.Select(c => ColumnInput.FromColumn(c))];
+    private static FormulaColumns.Input[] Inputs(double[][] columns) =>
+        [.. columns.Select(c => FormulaColumns.Input.FromColumn(c))];
 
-    private static ColumnInput[] Pipe(double[] bore, double[] roughness) =>
+    private static FormulaColumns.Input[] Pipe(double[] bore, double[] roughness) =>
         [
-            ColumnInput.FromNumber(2),
-            ColumnInput.FromColumn(bore),
-            ColumnInput.FromNumber(1.5),
-            ColumnInput.FromColumn(roughness),
-            ColumnInput.FromNumber(740),
-            ColumnInput.FromNumber(5e-4),
+            FormulaColumns.Input.FromNumber(2),
+            FormulaColumns.Input.FromColumn(bore),
+            FormulaColumns.Input.FromNumber(1.5),
+            FormulaColumns.Input.FromColumn(roughness),
+            FormulaColumns.Input.FromNumber(740),
+            FormulaColumns.Input.FromNumber(5e-4),
         ];
 
     private static (FormulaInfo Formula, double[][] Columns) Usual(string name, int rows)

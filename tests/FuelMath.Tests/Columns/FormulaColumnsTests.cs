@@ -28,7 +28,7 @@ public sealed class FormulaColumnsTests
         for (int row = 0; row < Rows; row++)
         {
             double[] point = [.. columns.Select(c => c[row])];
-            bool holds = formula.TryCalculate(FormulaUnits.Si, point, out double value, out _);
+            bool holds = formula.TryCalculate(FormulaInfo.CallUnits.Si, point, out double value, out _);
             Assert.Equal(holds, !double.IsNaN(results[row]));
             if (holds)
             {
@@ -132,7 +132,7 @@ public sealed class FormulaColumnsTests
     public void Run_AllocatesNothing()
     {
         var results = new double[1000];
-        ColumnInput[] inputs = Flow(1e-5, Enumerable.Repeat(3e5, 1000).ToArray());
+        FormulaColumns.Input[] inputs = Flow(1e-5, Enumerable.Repeat(3e5, 1000).ToArray());
         FormulaColumns.Run(Carried, inputs, results);
 
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -164,13 +164,13 @@ public sealed class FormulaColumnsTests
         ColumnReport report = FormulaColumns.Run(
             InjectorFormulas.DeliveredMass(table),
             [
-                ColumnInput.FromNumber(0.006),
-                ColumnInput.FromNumber(3e5),
-                ColumnInput.FromNumber(740),
-                ColumnInput.FromColumn(width),
-                ColumnInput.FromColumn(voltage),
-                ColumnInput.FromColumn(pressure),
-                ColumnInput.FromNumber(740),
+                FormulaColumns.Input.FromNumber(0.006),
+                FormulaColumns.Input.FromNumber(3e5),
+                FormulaColumns.Input.FromNumber(740),
+                FormulaColumns.Input.FromColumn(width),
+                FormulaColumns.Input.FromColumn(voltage),
+                FormulaColumns.Input.FromColumn(pressure),
+                FormulaColumns.Input.FromNumber(740),
             ],
             mass
         );
@@ -216,7 +216,7 @@ public sealed class FormulaColumnsTests
         Close.Within(
             1e-12,
             formula.Example.Expected,
-            formula.Calculate(FormulaUnits.Si, formula.Example.Arguments.AsSpan())
+            formula.Calculate(FormulaInfo.CallUnits.Si, formula.Example.Arguments.AsSpan())
         );
     }
 
@@ -248,16 +248,17 @@ public sealed class FormulaColumnsTests
         );
     }
 
-    private static ColumnInput[] Flow(double rated, ReadOnlyMemory<double> pressures) =>
+    private static FormulaColumns.Input[] Flow(double rated, ReadOnlyMemory<double> pressures) =>
         [
-            ColumnInput.FromNumber(rated),
-            ColumnInput.FromNumber(3e5),
-            ColumnInput.FromNumber(740),
-            ColumnInput.FromColumn(pressures),
-            ColumnInput.FromNumber(740),
+            FormulaColumns.Input.FromNumber(rated),
+            FormulaColumns.Input.FromNumber(3e5),
+            FormulaColumns.Input.FromNumber(740),
+            FormulaColumns.Input.FromColumn(pressures),
+            FormulaColumns.Input.FromNumber(740),
         ];
 
-    private static ColumnInput[] Inputs(double[][] columns) => [.. columns.Select(c => ColumnInput.FromColumn(c))];
+    private static FormulaColumns.Input[] Inputs(double[][] columns) =>
+        [.. columns.Select(c => FormulaColumns.Input.FromColumn(c))];
 
     /// <summary>Rows over the usual range, with the edges, beyond them, gaps and infinities among them.</summary>
     private static double[][] Columns(FormulaInfo formula, Random random)
@@ -269,7 +270,7 @@ public sealed class FormulaColumnsTests
             double[] fractions = [.. formula.Arguments.Select(_ => random.NextDouble())];
             double[] point = @case.Point(fractions);
             int odd = random.Next(point.Length);
-            FormulaArgument argument = formula.Arguments[odd];
+            FormulaInfo.Argument argument = formula.Arguments[odd];
             point[odd] = (row % 9) switch
             {
                 3 => double.NaN,

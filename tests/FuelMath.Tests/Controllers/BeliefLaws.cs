@@ -135,7 +135,7 @@ public sealed class BeliefLaws
     [Property]
     public void Swap_TheSameSet_ChangesNothing(RandomSet random)
     {
-        SwapPoint swap = new InjectorSwap(random.ToSet(), random.ToSet(), [random.ToPoint()]).Points[0];
+        InjectorSwap.SwapPoint swap = new InjectorSwap(random.ToSet(), random.ToSet(), [random.ToPoint()]).Points[0];
 
         Close.Within(1e-12, 1, swap.SeenAfter[0]!.Value.ToRatio());
         Assert.All(
@@ -157,7 +157,7 @@ public sealed class BeliefLaws
             Place.Five.Select(p =>
             {
                 MixturePoint point = Trade.Point(believed, p.Milliseconds, 40);
-                BankMixture bank = set.ClosedLoop(point).Banks[0];
+                PredictedMixture.BankMixture bank = set.ClosedLoop(point).Banks[0];
                 return new MixtureObservation(
                     p.Name,
                     point.Cycle,
@@ -169,19 +169,24 @@ public sealed class BeliefLaws
                     point.AtController,
                     [
                         bank.IsAtLimit || Math.Abs(Math.Abs(bank.Correction.DecimalFractions - 1) - 0.25) < 1e-5
-                            ? new BankReading(
+                            ? new MixtureObservation.BankReading(
                                 1,
                                 bank.PulseWidths,
                                 bank.Correction,
                                 bank.Lambda!.Value,
                                 Trade.Share(0.005)
                             )
-                            : BankReading.FromCorrection(1, bank.PulseWidths, bank.Correction, Trade.Share(0.005)),
+                            : MixtureObservation.BankReading.FromCorrection(
+                                1,
+                                bank.PulseWidths,
+                                bank.Correction,
+                                Trade.Share(0.005)
+                            ),
                     ]
                 );
             })
         );
-        RankedCause both = diagnosis.Of(MixtureCause.InjectorFlowAndDeadTime);
+        MixtureDiagnosis.RankedCause both = diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime);
 
         Close.Within(1e-8, flow, Observed.Share(both.Estimates[0]));
         Close.WithinOf(1, 1e-8, error, Observed.Milliseconds(both.Estimates[1]));
@@ -195,7 +200,7 @@ public sealed class BeliefLaws
         var one = new MixtureDiagnosis(Observed.Set, seen);
         var two = new MixtureDiagnosis(Observed.Set, seen.Reverse());
 
-        foreach (RankedCause cause in one.Causes.Where(c => c.Chamber is null))
+        foreach (MixtureDiagnosis.RankedCause cause in one.Causes.Where(c => c.Chamber is null))
         {
             Close.WithinOf(1 + cause.ChiSquared, 1e-9, cause.ChiSquared, two.Of(cause.Cause).ChiSquared);
         }
@@ -206,12 +211,13 @@ public sealed class BeliefLaws
     public void Diagnosis_FactorsScaled_ScalesTheFlow(RandomSet random)
     {
         double flow = random.Flows[0] / 500;
-        RankedCause one = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: 0.1)).Of(
-            MixtureCause.InjectorFlow
+        MixtureDiagnosis.RankedCause one = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: 0.1)).Of(
+            MixtureDiagnosis.Cause.InjectorFlow
         );
-        RankedCause two = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: flow, deadMilliseconds: 0.1)).Of(
-            MixtureCause.InjectorFlow
-        );
+        MixtureDiagnosis.RankedCause two = new MixtureDiagnosis(
+            Observed.Set,
+            Observed.Of(flow: flow, deadMilliseconds: 0.1)
+        ).Of(MixtureDiagnosis.Cause.InjectorFlow);
 
         Close.Within(1e-9, Observed.Share(one.Estimates[0]) * flow, Observed.Share(two.Estimates[0]));
         Close.Within(1e-9, one.ChiSquared, two.ChiSquared);

@@ -25,5 +25,5 @@ public sealed class ControllerBeliefTests
     [InlineData(0.96)]
     [InlineData(double.NaN)]
     public void StagingRule_OutOfRange_Throws(double duty) =>
-        Assert.ThrowsAny<ArgumentException>(() => new StagingRule(Ratio.FromDecimalFractions(duty)));
+        Assert.ThrowsAny<ArgumentException>(() => new StageSchedule.Transition(Ratio.FromDecimalFractions(duty)));
 }

@@ -34,7 +34,7 @@ public sealed class FittedInjectorsTests
         Fuel ethanol = StandardFuels.Ethanol;
         var set = FittedInjectors.FromStage(
             ethanol,
-            new FittedStage("primary", Trade.Belief(Rated), 1, [Rated]),
+            new FittedInjectors.Stage("primary", Trade.Belief(Rated), 1, [Rated]),
             MixtureLimits.CommonPractice
         );
         double root = Math.Sqrt(ethanol.DensityAt(Trade.Warm) / Trade.Density);
@@ -71,7 +71,7 @@ public sealed class FittedInjectorsTests
         var set = new FittedInjectors(
             Trade.Fluid,
             [
-                new FittedStage(
+                new FittedInjectors.Stage(
                     "primary",
                     Trade.Belief(Rated),
                     1,
@@ -156,7 +156,7 @@ public sealed class FittedInjectorsTests
     {
         var set = FittedInjectors.FromStage(
             Trade.Fluid,
-            new FittedStage("primary", Trade.Belief(Rated), 2, [Trade.Injector(500, deadMilliseconds: 1.1)]),
+            new FittedInjectors.Stage("primary", Trade.Belief(Rated), 2, [Trade.Injector(500, deadMilliseconds: 1.1)]),
             MixtureLimits.CommonPractice
         );
         PredictedMixture mixture = set.OpenLoop(Trade.Point(Rated, 4), Trade.Share(1));
@@ -222,10 +222,10 @@ public sealed class FittedInjectorsTests
         var set = new FittedInjectors(
             Trade.Fluid,
             [
-                new FittedStage("primary", Trade.Belief(Rated), 1, [Rated]),
-                new FittedStage("secondary", Trade.Belief(Rated), 1, [weak]),
+                new FittedInjectors.Stage("primary", Trade.Belief(Rated), 1, [Rated]),
+                new FittedInjectors.Stage("secondary", Trade.Belief(Rated), 1, [weak]),
             ],
-            [new StagingRule(Trade.Share(0.5))],
+            [new StageSchedule.Transition(Trade.Share(0.5))],
             [1],
             MixtureLimits.CommonPractice
         );
@@ -298,7 +298,7 @@ public sealed class FittedInjectorsTests
             () =>
                 _ = new FittedInjectors(
                     Trade.Fluid,
-                    [new FittedStage("p", Trade.Belief(Rated), 1, [Rated, Rated])],
+                    [new FittedInjectors.Stage("p", Trade.Belief(Rated), 1, [Rated, Rated])],
                     [],
                     [1],
                     MixtureLimits.CommonPractice
@@ -314,10 +314,10 @@ public sealed class FittedInjectorsTests
                 _ = new FittedInjectors(
                     Trade.Fluid,
                     [
-                        new FittedStage("p", Trade.Belief(Rated), 1, [Rated, Rated]),
-                        new FittedStage("s", Trade.Belief(Rated), 1, [Rated]),
+                        new FittedInjectors.Stage("p", Trade.Belief(Rated), 1, [Rated, Rated]),
+                        new FittedInjectors.Stage("s", Trade.Belief(Rated), 1, [Rated]),
                     ],
-                    [new StagingRule(Trade.Share(0.5))],
+                    [new StageSchedule.Transition(Trade.Share(0.5))],
                     [1, 1],
                     MixtureLimits.CommonPractice
                 )
@@ -332,8 +332,8 @@ public sealed class FittedInjectorsTests
                 _ = new FittedInjectors(
                     Trade.Fluid,
                     [
-                        new FittedStage("p", Trade.Belief(Rated), 1, [Rated]),
-                        new FittedStage("s", Trade.Belief(Rated), 1, [Rated]),
+                        new FittedInjectors.Stage("p", Trade.Belief(Rated), 1, [Rated]),
+                        new FittedInjectors.Stage("s", Trade.Belief(Rated), 1, [Rated]),
                     ],
                     [],
                     [1],
@@ -347,10 +347,10 @@ public sealed class FittedInjectorsTests
         var set = new FittedInjectors(
             Trade.Fluid,
             [
-                new FittedStage("p", Trade.Belief(Rated), 1, [Rated]),
-                new FittedStage("s", Trade.Belief(Rated), 1, [Rated]),
+                new FittedInjectors.Stage("p", Trade.Belief(Rated), 1, [Rated]),
+                new FittedInjectors.Stage("s", Trade.Belief(Rated), 1, [Rated]),
             ],
-            [new StagingRule(Trade.Share(0.5))],
+            [new StageSchedule.Transition(Trade.Share(0.5))],
             [1],
             MixtureLimits.CommonPractice
         );

@@ -12,7 +12,7 @@ public sealed record Staging(double[] Flows, double[] Dead, double[] Smallest, d
         new(
             Flows.Select(
                 (flow, i) =>
-                    new ScheduledStage(
+                    new StageSchedule.Stage(
                         $"stage {i + 1}",
                         Trade.Injector(flow, Dead[i], Smallest[i]),
                         PerChamber[i],
@@ -22,7 +22,7 @@ public sealed record Staging(double[] Flows, double[] Dead, double[] Smallest, d
                         ElectricPotential.FromVolts(14)
                     )
             ),
-            Transitions.Select(t => new StagingRule(Trade.Share(t))),
+            Transitions.Select(t => new StageSchedule.Transition(Trade.Share(t))),
             Trade.Milliseconds(20)
         );
 }
@@ -72,12 +72,12 @@ public sealed class StageScheduleTests
             return;
         }
 
-        foreach (StagedPulses row in schedule.Over(schedule.LeastMass, schedule.MostMass, Rows))
+        foreach (StageSchedule.StagedPulses row in schedule.Over(schedule.LeastMass, schedule.MostMass, Rows))
         {
             Close.Within(1e-11, row.Demand.Kilograms, row.Total.Kilograms);
             for (int i = 0; i < row.Stages.Length; i++)
             {
-                StagePulse stage = row.Stages[i];
+                StageSchedule.StagePulse stage = row.Stages[i];
                 Assert.True(
                     stage.IsShut || stage.Pulse.EffectiveWidth.Milliseconds >= staging.Smallest[i] * (1 - 1e-9),
                     $"{stage.Name}: {stage.Pulse.EffectiveWidth.Milliseconds} ms"
@@ -97,7 +97,7 @@ public sealed class StageScheduleTests
         }
 
         double before = 0;
-        foreach (StagedPulses row in schedule.Over(schedule.LeastMass, schedule.MostMass, Rows))
+        foreach (StageSchedule.StagedPulses row in schedule.Over(schedule.LeastMass, schedule.MostMass, Rows))
         {
             double mass = row.Stages[^1].MassPerCycle.Kilograms;
             Assert.True(mass >= before * (1 - 1e-9));
@@ -115,20 +115,20 @@ public sealed class StageScheduleTests
         double second = Trade.Injector(700).Rating.StaticMassFlow.KilogramsPerSecond;
 
         Close.Within(1e-12, first * 0.011, joins.Kilograms);
-        StagedPulses alone = schedule.At(joins);
+        StageSchedule.StagedPulses alone = schedule.At(joins);
         Close.Within(1e-12, 12, alone.Stages[0].Pulse.PulseWidth.Milliseconds);
         Assert.True(alone.Stages[1].IsShut);
         Assert.Equal(0, alone.Stages[1].MassPerCycle.Kilograms);
 
-        StagedPulses joined = schedule.At(joins + Mass.FromKilograms(second * 0.1e-3));
+        StageSchedule.StagedPulses joined = schedule.At(joins + Mass.FromKilograms(second * 0.1e-3));
         Close.Within(1e-9, 0.3, joined.Stages[1].Pulse.EffectiveWidth.Milliseconds);
         Close.Within(1e-9, 11 - (0.2 * 700 / 500), joined.Stages[0].Pulse.EffectiveWidth.Milliseconds);
 
-        StagedPulses filling = schedule.At(joins + Mass.FromKilograms(second * 4e-3));
+        StageSchedule.StagedPulses filling = schedule.At(joins + Mass.FromKilograms(second * 4e-3));
         Close.Within(1e-9, 4, filling.Stages[1].Pulse.EffectiveWidth.Milliseconds);
         Close.Within(1e-9, 12, filling.Stages[0].Pulse.PulseWidth.Milliseconds);
 
-        StagedPulses together = schedule.At(
+        StageSchedule.StagedPulses together = schedule.At(
             Mass.FromKilograms((first * (16 - 1) * 1e-3) + (second * (16 - 1.2) * 1e-3))
         );
         Close.Within(1e-9, 16, together.Stages[0].Pulse.PulseWidth.Milliseconds);
@@ -149,8 +149,8 @@ public sealed class StageScheduleTests
         foreach (int stage in new[] { 2, 3 })
         {
             Mass joins = schedule.JoinsBeyond(stage);
-            StagedPulses below = schedule.At(joins * (1 - 1e-9));
-            StagedPulses above = schedule.At(joins * (1 + 1e-9));
+            StageSchedule.StagedPulses below = schedule.At(joins * (1 - 1e-9));
+            StageSchedule.StagedPulses above = schedule.At(joins * (1 + 1e-9));
 
             Assert.True(below.Stages[stage - 1].IsShut);
             Assert.False(above.Stages[stage - 1].IsShut);
@@ -158,7 +158,7 @@ public sealed class StageScheduleTests
         }
 
         // At the very end all three close in 0.4 ms of 20 ms.
-        StagedPulses most = schedule.At(schedule.MostMass);
+        StageSchedule.StagedPulses most = schedule.At(schedule.MostMass);
         Assert.All(most.Stages, s => Close.Within(1e-9, 19.6, s.Pulse.PulseWidth.Milliseconds));
     }
 
@@ -174,15 +174,15 @@ public sealed class StageScheduleTests
     {
         StageSchedule schedule = new(
             [
-                new ScheduledStage("first", Trade.Injector(500), 1, 1, Bar3, Trade.Density, Volts14),
-                new ScheduledStage("slow", Trade.Injector(250, 1.5, 2), 1, 1, Bar3, Trade.Density, Volts14),
+                new StageSchedule.Stage("first", Trade.Injector(500), 1, 1, Bar3, Trade.Density, Volts14),
+                new StageSchedule.Stage("slow", Trade.Injector(250, 1.5, 2), 1, 1, Bar3, Trade.Density, Volts14),
             ],
-            [new StagingRule(Trade.Share(0.5))],
+            [new StageSchedule.Transition(Trade.Share(0.5))],
             Trade.Milliseconds(6)
         );
         Mass least = Trade.Injector(250, 1.5, 2).LeastMass(Bar3, Trade.Density);
         Mass demand = schedule.JoinsBeyond(2) + least + Mass.FromMilligrams(milligramsMore);
-        StagedPulses shared = schedule.At(demand);
+        StageSchedule.StagedPulses shared = schedule.At(demand);
 
         Close.Within(1e-11, demand.Kilograms, shared.Total.Kilograms);
         Assert.True(shared.Stages[1].Pulse.PulseWidth.Milliseconds >= 3.5 * (1 - 1e-12));
@@ -232,7 +232,7 @@ public sealed class StageScheduleTests
             () =>
                 _ = new StageSchedule(
                     [Scheduled("a", 4), Scheduled("b", 4)],
-                    [new StagingRule(Trade.Share(0.85))],
+                    [new StageSchedule.Transition(Trade.Share(0.85))],
                     Trade.Milliseconds(20)
                 )
         );
@@ -261,7 +261,7 @@ public sealed class StageScheduleTests
             () =>
                 _ = new StageSchedule(
                     [Scheduled("a", 0.4), Scheduled("a", 0.4)],
-                    [new StagingRule(Trade.Share(0.5))],
+                    [new StageSchedule.Transition(Trade.Share(0.5))],
                     Trade.Milliseconds(20)
                 )
         );
@@ -290,7 +290,7 @@ public sealed class StageScheduleTests
             () => Two().JoinsBeyond(1)
         );
 
-    private static ScheduledStage Scheduled(string name, double closingMilliseconds) =>
+    private static StageSchedule.Stage Scheduled(string name, double closingMilliseconds) =>
         new(
             name,
             Trade.Injector(500, closingMilliseconds: closingMilliseconds),

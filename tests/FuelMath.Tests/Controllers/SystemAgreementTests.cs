@@ -29,7 +29,7 @@ public sealed class SystemAgreementTests
         SystemState state = system.Solve(operating);
         var chambers = new FittedInjectors(
             system.Fuel,
-            [new FittedStage("primary", system.Stages[0].Belief, 1, fitted)],
+            [new FittedInjectors.Stage("primary", system.Stages[0].Belief, 1, fitted)],
             [],
             [1, 1, 1, 1],
             MixtureLimits.CommonPractice
@@ -47,7 +47,7 @@ public sealed class SystemAgreementTests
                 state.Injectors[chamber].Voltage,
                 operating.Supply
             );
-            ChamberMixture alone = chambers.OpenLoop(point, Trade.Share(1)).Chambers[chamber];
+            PredictedMixture.ChamberMixture alone = chambers.OpenLoop(point, Trade.Share(1)).Chambers[chamber];
 
             Close.Within(1e-8, state.Chambers[chamber].Lambda!.Value.ToRatio(), alone.Lambda!.Value.ToRatio());
         }
@@ -66,7 +66,7 @@ public sealed class SystemAgreementTests
         SystemState state = system.Solve(operating);
         ControllerBelief belief = system.Stages[0].Belief;
         var schedule = new StageSchedule(
-            system.Stages.Select(s => new ScheduledStage(
+            system.Stages.Select(s => new StageSchedule.Stage(
                 s.Name,
                 s.Belief.Injector,
                 1,
@@ -78,7 +78,7 @@ public sealed class SystemAgreementTests
             [system.Staging!],
             system.Engine.InjectionPeriod(operating.Speed, 1)
         );
-        StagedPulses shared = schedule.At(
+        StageSchedule.StagedPulses shared = schedule.At(
             FuelDemand.FromAir(
                 system.Engine.AirMassPerChamberCycle(operating.Speed, operating.Manifold, operating.Charge),
                 belief.Fuel.StoichiometricRatio,

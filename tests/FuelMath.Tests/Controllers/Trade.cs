@@ -55,7 +55,7 @@ internal static class Trade
     internal static FittedInjectors Fitted(Injector believed, params Injector[] fitted) =>
         FittedInjectors.FromStage(
             Fluid,
-            new FittedStage("primary", Belief(believed), 1, fitted),
+            new FittedInjectors.Stage("primary", Belief(believed), 1, fitted),
             MixtureLimits.CommonPractice
         );
 

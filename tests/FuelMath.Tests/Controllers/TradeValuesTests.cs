@@ -90,17 +90,17 @@ public sealed class TradeValuesTests
 
     /// <summary>At 8000 rpm: two turns of a four-stroke, one of a two-stroke or of a rotary's shaft.</summary>
     [Theory]
-    [InlineData(EngineCycle.FourStroke, 15)]
-    [InlineData(EngineCycle.TwoStroke, 7.5)]
-    [InlineData(EngineCycle.Rotary, 7.5)]
-    public void InjectionPeriod_At8000Rpm_IsThatOfTheCycle(EngineCycle cycle, double milliseconds)
+    [InlineData(Engine.WorkingCycle.FourStroke, 15)]
+    [InlineData(Engine.WorkingCycle.TwoStroke, 7.5)]
+    [InlineData(Engine.WorkingCycle.Rotary, 7.5)]
+    public void InjectionPeriod_At8000Rpm_IsThatOfTheCycle(Engine.WorkingCycle cycle, double milliseconds)
     {
         VolumetricEfficiency breathing = VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
         Volume liter = Volume.FromLiters(1);
         Engine engine = cycle switch
         {
-            EngineCycle.FourStroke => Engine.FourStroke("four", 2, liter, breathing),
-            EngineCycle.TwoStroke => Engine.TwoStroke("two", 2, liter, breathing, Trade.Share(0.8)),
+            Engine.WorkingCycle.FourStroke => Engine.FourStroke("four", 2, liter, breathing),
+            Engine.WorkingCycle.TwoStroke => Engine.TwoStroke("two", 2, liter, breathing, Trade.Share(0.8)),
             _ => Engine.Rotary("rotary", 2, liter, breathing),
         };
 
@@ -117,9 +117,11 @@ public sealed class TradeValuesTests
     {
         string figure = Repository.Read("docs/images/belief-lambda.svg");
         FittedInjectors weak = Trade.Fitted(Rated, Measured);
-        SwapPoint swap = new InjectorSwap(weak, weak.WithInjectors("primary", [Rated, Rated, Rated]), [Point]).Points[
-            0
-        ];
+        InjectorSwap.SwapPoint swap = new InjectorSwap(
+            weak,
+            weak.WithInjectors("primary", [Rated, Rated, Rated]),
+            [Point]
+        ).Points[0];
         IEnumerable<double> shown =
         [
             .. Trade.Lambdas(weak.OpenLoop(Point, Trade.Share(1))),

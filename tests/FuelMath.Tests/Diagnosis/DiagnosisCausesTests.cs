@@ -29,19 +29,19 @@ public sealed class DiagnosisCausesTests
                 )
             )
         );
-        RankedCause first = diagnosis.Causes[0];
+        MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
 
-        Assert.Equal(MixtureCause.RailPressure, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.RailPressure, first.Cause);
         Assert.True(first.Fits);
         Close.Within(1e-9, 0.8, Observed.Bar(first.Estimates[0]));
         Assert.Empty(first.Remarks);
-        Assert.False(diagnosis.Of(MixtureCause.InjectorFlow).Fits);
-        Assert.False(diagnosis.Of(MixtureCause.DeadTime).Fits);
+        Assert.False(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Fits);
+        Assert.False(diagnosis.Of(MixtureDiagnosis.Cause.DeadTime).Fits);
 
         // Only other injectors, in flow and in dead time at once, would look like it; a gauge tells.
-        InseparableCause other = Assert.Single(first.CannotBeToldFrom);
-        Assert.Equal(MixtureCause.InjectorFlowAndDeadTime, other.Cause);
-        Assert.Equal(DecidingTestKind.Gauge, other.DecidingTests[0].Kind);
+        MixtureDiagnosis.InseparableCause other = Assert.Single(first.CannotBeToldFrom);
+        Assert.Equal(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime, other.Cause);
+        Assert.Equal(MixtureDiagnosis.DecidingTestKind.Gauge, other.DecidingTests[0].Kind);
     }
 
     /// <summary>
@@ -51,7 +51,7 @@ public sealed class DiagnosisCausesTests
     public void Remarks_EstimateBeyondTheTable_SayWhichTable()
     {
         FittedInjectors set = OverPressure(2, 3, 3.4);
-        RankedCause pressure = new MixtureDiagnosis(
+        MixtureDiagnosis.RankedCause pressure = new MixtureDiagnosis(
             set,
             Place.Five.Select(p =>
                 Observed.At(
@@ -64,7 +64,7 @@ public sealed class DiagnosisCausesTests
             )
         ).Causes[0];
 
-        Assert.Equal(MixtureCause.RailPressure, pressure.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.RailPressure, pressure.Cause);
         Close.Within(1e-9, 0.8, Observed.Bar(pressure.Estimates[0]));
         Assert.Equal(
             "The dead-time table of 'over pressure' reaches from 2.00 bar to 3.40 bar and was held at its end for 3.80 bar.",
@@ -82,7 +82,7 @@ public sealed class DiagnosisCausesTests
         for (int seed = 0; seed < 30; seed++)
         {
             var random = new Random(seed);
-            RankedCause pressure = new MixtureDiagnosis(
+            MixtureDiagnosis.RankedCause pressure = new MixtureDiagnosis(
                 set,
                 Place.Five.Select(p =>
                     Observed.At(
@@ -95,7 +95,7 @@ public sealed class DiagnosisCausesTests
                         0.01
                     )
                 )
-            ).Of(MixtureCause.RailPressure);
+            ).Of(MixtureDiagnosis.Cause.RailPressure);
 
             Assert.InRange(Observed.Bar(pressure.Estimates[0]), 0.3, 0.7);
         }
@@ -105,9 +105,9 @@ public sealed class DiagnosisCausesTests
     [Fact]
     public void Causes_WeakInjector_IsFoundByReadingsOfEachChamber()
     {
-        RankedCause first = Ill(1, [1, 1, 0.7, 1], true).Causes[0];
+        MixtureDiagnosis.RankedCause first = Ill(1, [1, 1, 0.7, 1], true).Causes[0];
 
-        Assert.Equal((MixtureCause.OneInjectorFlow, 3), (first.Cause, first.Chamber));
+        Assert.Equal((MixtureDiagnosis.Cause.OneInjectorFlow, 3), (first.Cause, first.Chamber));
         Close.Within(1e-9, 0.7, Observed.Share(first.Estimates[0]));
         Assert.Empty(first.CannotBeToldFrom);
     }
@@ -120,16 +120,20 @@ public sealed class DiagnosisCausesTests
     public void Causes_WeakInjectorBehindOneSensor_IsNotToldFromFlow()
     {
         MixtureDiagnosis diagnosis = Ill(1, [1, 1, 0.7, 1], false);
-        RankedCause weak = diagnosis.Of(MixtureCause.OneInjectorFlow, 3);
-        InseparableCause flow = weak.CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
-        DecidingTest read = flow.DecidingTests.Single(t => t.Kind == DecidingTestKind.ChamberReading);
+        MixtureDiagnosis.RankedCause weak = diagnosis.Of(MixtureDiagnosis.Cause.OneInjectorFlow, 3);
+        MixtureDiagnosis.InseparableCause flow = weak.CannotBeToldFrom.Single(c =>
+            c.Cause == MixtureDiagnosis.Cause.InjectorFlow
+        );
+        MixtureDiagnosis.DecidingTest read = flow.DecidingTests.Single(t =>
+            t.Kind == MixtureDiagnosis.DecidingTestKind.ChamberReading
+        );
 
         Close.Within(1e-9, 0.7, Observed.Share(weak.Estimates[0]));
-        Close.Within(1e-9, 3.7 / 4, Observed.Share(diagnosis.Of(MixtureCause.InjectorFlow).Estimates[0]));
+        Close.Within(1e-9, 3.7 / 4, Observed.Share(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Estimates[0]));
         Assert.Equal("exactly the same shape in these readings", flow.Why);
         Assert.Equal(
             [1, 2, 4],
-            weak.CannotBeToldFrom.Where(c => c.Cause == MixtureCause.OneInjectorFlow)
+            weak.CannotBeToldFrom.Where(c => c.Cause == MixtureDiagnosis.Cause.OneInjectorFlow)
                 .Select(c => c.Chamber!.Value)
                 .Order()
         );
@@ -143,15 +147,17 @@ public sealed class DiagnosisCausesTests
     public void Causes_WeakInjectorOfOneBank_IsNoErrorOfAll()
     {
         MixtureDiagnosis diagnosis = Ill(2, [1, 1, 0.7, 1], false);
-        RankedCause first = diagnosis.Causes[0];
+        MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
 
-        Assert.Equal(MixtureCause.OneInjectorFlow, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.OneInjectorFlow, first.Cause);
         Assert.Equal(
             [4],
-            first.CannotBeToldFrom.Where(c => c.Cause == MixtureCause.OneInjectorFlow).Select(c => c.Chamber!.Value)
+            first
+                .CannotBeToldFrom.Where(c => c.Cause == MixtureDiagnosis.Cause.OneInjectorFlow)
+                .Select(c => c.Chamber!.Value)
         );
-        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == MixtureCause.InjectorFlow);
-        Assert.False(diagnosis.Of(MixtureCause.InjectorFlow).Fits);
+        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
+        Assert.False(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Fits);
     }
 
     /// <summary>
@@ -162,13 +168,13 @@ public sealed class DiagnosisCausesTests
     public void Causes_LeakingInjector_IsFoundByReadingsOfEachChamber()
     {
         double flow = 500 / 6e7 * Trade.Density.KilogramsPerCubicMeter;
-        RankedCause first = Chambers(
+        MixtureDiagnosis.RankedCause first = Chambers(
             1,
             true,
             (p, c) => (flow * p.Milliseconds / 1e3) + (c == 1 ? 2e-5 * 120 / p.Rpm : 0)
         ).Causes[0];
 
-        Assert.Equal((MixtureCause.OneInjectorLeak, 2), (first.Cause, first.Chamber));
+        Assert.Equal((MixtureDiagnosis.Cause.OneInjectorLeak, 2), (first.Cause, first.Chamber));
         Close.Within(1e-9, 0.02, ((MassFlow)first.Estimates[0].Value).GramsPerSecond);
     }
 
@@ -176,7 +182,7 @@ public sealed class DiagnosisCausesTests
     [Fact]
     public void Remarks_LeakOfALeanChamber_IsAtTheEndOfWhatIsPossible()
     {
-        RankedCause leak = Ill(1, [1, 0.8, 1, 1], true).Of(MixtureCause.OneInjectorLeak, 2);
+        MixtureDiagnosis.RankedCause leak = Ill(1, [1, 0.8, 1, 1], true).Of(MixtureDiagnosis.Cause.OneInjectorLeak, 2);
 
         Assert.Equal(0, ((MassFlow)leak.Estimates[0].Value).GramsPerSecond);
         Assert.StartsWith("The estimate is at the end", Assert.Single(leak.Remarks), StringComparison.Ordinal);
@@ -184,26 +190,28 @@ public sealed class DiagnosisCausesTests
 
     /// <summary>An alcohol in the tank and a lighter fuel are a flow error to the engine; a sample of the fuel tells.</summary>
     [Theory]
-    [InlineData(MixtureCause.FuelDensity)]
-    [InlineData(MixtureCause.StoichiometricRatio)]
-    [InlineData(MixtureCause.AirModel)]
-    public void CannotBeToldFrom_FuelAndAir_AreExactlyFlow(MixtureCause cause)
+    [InlineData(MixtureDiagnosis.Cause.FuelDensity)]
+    [InlineData(MixtureDiagnosis.Cause.StoichiometricRatio)]
+    [InlineData(MixtureDiagnosis.Cause.AirModel)]
+    public void CannotBeToldFrom_FuelAndAir_AreExactlyFlow(MixtureDiagnosis.Cause cause)
     {
         // Lambda 1.1 everywhere: air 1.1, stoichiometric ratio 1/1.1, density 1/1.21.
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(air: _ => 1.1));
         double expected = cause switch
         {
-            MixtureCause.FuelDensity => 1 / 1.21,
-            MixtureCause.StoichiometricRatio => 1 / 1.1,
+            MixtureDiagnosis.Cause.FuelDensity => 1 / 1.21,
+            MixtureDiagnosis.Cause.StoichiometricRatio => 1 / 1.1,
             _ => 1.1,
         };
-        InseparableCause flow = diagnosis.Of(cause).CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
+        MixtureDiagnosis.InseparableCause flow = diagnosis
+            .Of(cause)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
 
         Close.Within(1e-9, expected, Observed.Share(diagnosis.Of(cause).Estimates[0]));
         Assert.Equal("exactly the same shape in these readings", flow.Why);
         Assert.Equal(
-            cause != MixtureCause.AirModel,
-            flow.DecidingTests.Any(t => t.Kind == DecidingTestKind.FuelSample)
+            cause != MixtureDiagnosis.Cause.AirModel,
+            flow.DecidingTests.Any(t => t.Kind == MixtureDiagnosis.DecidingTestKind.FuelSample)
         );
     }
 
@@ -211,20 +219,20 @@ public sealed class DiagnosisCausesTests
     [Fact]
     public void CannotBeToldFrom_NoError_NamesWhatCouldHide()
     {
-        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.998)).Causes[0];
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.998)).Causes[0];
 
-        Assert.Equal(MixtureCause.NoError, first.Cause);
-        Assert.Contains(first.CannotBeToldFrom, c => c.Cause == MixtureCause.InjectorFlow);
+        Assert.Equal(MixtureDiagnosis.Cause.NoError, first.Cause);
+        Assert.Contains(first.CannotBeToldFrom, c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
     }
 
     /// <summary>Separation s needs (4/s)^2 repeats: 0.2 % of flow in five readings of 0.5 % is 0.89 of a standard deviation.</summary>
     [Fact]
     public void DecidingTests_TooLittleToSee_SayHowManyReadings()
     {
-        DecidingTest more = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.998))
-            .Of(MixtureCause.InjectorFlow)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.NoError)
-            .DecidingTests.Single(t => t.Kind == DecidingTestKind.MoreReadings);
+        MixtureDiagnosis.DecidingTest more = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.998))
+            .Of(MixtureDiagnosis.Cause.InjectorFlow)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.NoError)
+            .DecidingTests.Single(t => t.Kind == MixtureDiagnosis.DecidingTestKind.MoreReadings);
 
         // ln(0.998)/0.005 x sqrt(5) = 0.8953; (4/0.8953)^2 = 19.96.
         Assert.Contains("20 times", more.What, StringComparison.Ordinal);
@@ -242,7 +250,7 @@ public sealed class DiagnosisCausesTests
         Injector told = Trade.Injector(500);
         var set = new FittedInjectors(
             Trade.Fluid,
-            [new FittedStage("primary", Trade.Belief(told), 1, Enumerable.Repeat(told, 4))],
+            [new FittedInjectors.Stage("primary", Trade.Belief(told), 1, Enumerable.Repeat(told, 4))],
             [],
             [1, 1, banks, banks],
             MixtureLimits.CommonPractice
@@ -254,9 +262,13 @@ public sealed class DiagnosisCausesTests
             {
                 double meant = flow * p.Milliseconds / 1e3;
                 double Lambda(params int[] of) => of.Length * meant / of.Sum(c => fuel(p, c));
-                BankReading Bank(int bank) =>
+                MixtureObservation.BankReading Bank(int bank) =>
                     readsChambers
-                        ? BankReading.WithoutSensor(bank, [Trade.Milliseconds(p.Milliseconds + 1)], Trade.Share(1))
+                        ? MixtureObservation.BankReading.WithoutSensor(
+                            bank,
+                            [Trade.Milliseconds(p.Milliseconds + 1)],
+                            Trade.Share(1)
+                        )
                         : new(
                             bank,
                             [Trade.Milliseconds(p.Milliseconds + 1)],
@@ -283,7 +295,11 @@ public sealed class DiagnosisCausesTests
                     ? seen.WithChamberReadings(
                         Enumerable
                             .Range(0, 4)
-                            .Select(c => new ChamberReading(c + 1, Trade.Lambda(Lambda(c)), Trade.Share(0.005)))
+                            .Select(c => new MixtureObservation.ChamberReading(
+                                c + 1,
+                                Trade.Lambda(Lambda(c)),
+                                Trade.Share(0.005)
+                            ))
                     )
                     : seen;
             })

@@ -59,11 +59,11 @@ public sealed class DiagnosisLaws
         Assert.Equal(12, diagnosis.Causes.Length + diagnosis.NotTried.Length);
         Close.Within(1e-12, 1, diagnosis.Causes.Sum(c => c.Weight.DecimalFractions));
         Assert.Equal(diagnosis.Causes.OrderBy(c => Math.Round(c.Criterion, 3)).Count(), diagnosis.Causes.Length);
-        foreach (RankedCause cause in diagnosis.Causes)
+        foreach (MixtureDiagnosis.RankedCause cause in diagnosis.Causes)
         {
             Assert.All(cause.Estimates, e => Assert.True(Number(e.Low) <= Number(e.Value)));
             Assert.All(cause.Estimates, e => Assert.True(Number(e.Value) <= Number(e.High)));
-            Assert.True(cause.ChiSquared <= diagnosis.Of(MixtureCause.NoError).ChiSquared * (1 + 1e-9));
+            Assert.True(cause.ChiSquared <= diagnosis.Of(MixtureDiagnosis.Cause.NoError).ChiSquared * (1 + 1e-9));
         }
     }
 
@@ -72,8 +72,8 @@ public sealed class DiagnosisLaws
     public void Causes_ThatHoldMore_LeaveNoMoreOver(RandomLog log)
     {
         var diagnosis = new MixtureDiagnosis(Set, log.Observations);
-        double? Left(MixtureCause of) => diagnosis.Causes.FirstOrDefault(c => c.Cause == of)?.ChiSquared;
-        void NoMore(MixtureCause whole, MixtureCause part)
+        double? Left(MixtureDiagnosis.Cause of) => diagnosis.Causes.FirstOrDefault(c => c.Cause == of)?.ChiSquared;
+        void NoMore(MixtureDiagnosis.Cause whole, MixtureDiagnosis.Cause part)
         {
             if (Left(whole) is { } more)
             {
@@ -81,17 +81,17 @@ public sealed class DiagnosisLaws
             }
         }
 
-        NoMore(MixtureCause.InjectorFlowAndDeadTime, MixtureCause.InjectorFlow);
-        NoMore(MixtureCause.InjectorFlowAndDeadTime, MixtureCause.DeadTime);
-        NoMore(MixtureCause.AirModelOverLoad, MixtureCause.AirModel);
-        NoMore(MixtureCause.AirModelOverSpeed, MixtureCause.AirModel);
+        NoMore(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime, MixtureDiagnosis.Cause.InjectorFlow);
+        NoMore(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime, MixtureDiagnosis.Cause.DeadTime);
+        NoMore(MixtureDiagnosis.Cause.AirModelOverLoad, MixtureDiagnosis.Cause.AirModel);
+        NoMore(MixtureDiagnosis.Cause.AirModelOverSpeed, MixtureDiagnosis.Cause.AirModel);
     }
 
     /// <summary>What the first cause cannot be told from is worked out for any readings, each with a test or an excuse.</summary>
     [Property]
     public void CannotBeToldFrom_OfAnyReadings_IsGiven(RandomLog log)
     {
-        foreach (RankedCause cause in new MixtureDiagnosis(Set, log.Observations).Causes.Take(2))
+        foreach (MixtureDiagnosis.RankedCause cause in new MixtureDiagnosis(Set, log.Observations).Causes.Take(2))
         {
             Assert.All(
                 cause.CannotBeToldFrom,

@@ -90,7 +90,7 @@ public sealed class DiagnosisPredictionTests
         FittedInjectors real = Trade.Fitted(Trade.Injector(500), Trade.Injector(300));
         MixtureDiagnosis diagnosis = Of(real, limited: true);
 
-        Assert.Equal(MixtureCause.InjectorFlow, diagnosis.Causes[0].Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.InjectorFlow, diagnosis.Causes[0].Cause);
         Close.Within(1e-9, 0.6, Observed.Share(diagnosis.Causes[0].Estimates[0]));
     }
 
@@ -135,7 +135,7 @@ public sealed class DiagnosisPredictionTests
             () =>
                 _ = new MixtureDiagnosis(
                     Observed.Set,
-                    [With(new BankReading(2, [Five], One, Trade.Lambda(1), One / 50))]
+                    [With(new MixtureObservation.BankReading(2, [Five], One, Trade.Lambda(1), One / 50))]
                 )
         );
 
@@ -148,8 +148,8 @@ public sealed class DiagnosisPredictionTests
                 _ = new MixtureDiagnosis(
                     Observed.Set,
                     [
-                        With(BankReading.WithoutSensor(1, [Five], One))
-                            .WithChamberReadings([new ChamberReading(2, Trade.Lambda(1), One / 50)]),
+                        With(MixtureObservation.BankReading.WithoutSensor(1, [Five], One))
+                            .WithChamberReadings([new MixtureObservation.ChamberReading(2, Trade.Lambda(1), One / 50)]),
                     ]
                 )
         );
@@ -159,7 +159,11 @@ public sealed class DiagnosisPredictionTests
         Words.Refused<ArgumentException>(
             "observations",
             "'a' must have a sensor",
-            () => _ = new MixtureDiagnosis(Observed.Set, [With(BankReading.WithoutSensor(1, [Five], One))])
+            () =>
+                _ = new MixtureDiagnosis(
+                    Observed.Set,
+                    [With(MixtureObservation.BankReading.WithoutSensor(1, [Five], One))]
+                )
         );
 
     [Fact]
@@ -170,7 +174,7 @@ public sealed class DiagnosisPredictionTests
             () =>
                 _ = new MixtureDiagnosis(
                     Observed.Set,
-                    [With(new BankReading(1, [Five, Five], One, Trade.Lambda(1), One / 50))]
+                    [With(new MixtureObservation.BankReading(1, [Five, Five], One, Trade.Lambda(1), One / 50))]
                 )
         );
 
@@ -179,7 +183,11 @@ public sealed class DiagnosisPredictionTests
         Words.Refused<ArgumentException>(
             "banks",
             "Names must differ; 'bank 1' is there twice.",
-            () => With(BankReading.WithoutSensor(1, [Five], One), BankReading.WithoutSensor(1, [Five], One))
+            () =>
+                With(
+                    MixtureObservation.BankReading.WithoutSensor(1, [Five], One),
+                    MixtureObservation.BankReading.WithoutSensor(1, [Five], One)
+                )
         );
 
     [Fact]
@@ -187,7 +195,7 @@ public sealed class DiagnosisPredictionTests
         Words.Refused<ArgumentOutOfRangeException>(
             "pulseWidths",
             "Must be longer than zero for one stage or more; it was 0 ms.",
-            () => BankReading.WithoutSensor(1, [Trade.Milliseconds(0)], One)
+            () => MixtureObservation.BankReading.WithoutSensor(1, [Trade.Milliseconds(0)], One)
         );
 
     [Fact]
@@ -202,7 +210,7 @@ public sealed class DiagnosisPredictionTests
 
     private static Duration Five => Trade.Milliseconds(5);
 
-    private static MixtureObservation With(params BankReading[] banks) =>
+    private static MixtureObservation With(params MixtureObservation.BankReading[] banks) =>
         new(
             "a",
             Trade.Milliseconds(40),
@@ -221,7 +229,7 @@ public sealed class DiagnosisPredictionTests
             Place.Five.Select(p =>
             {
                 MixturePoint point = Trade.Point(Trade.Injector(500), p.Milliseconds, 40);
-                BankMixture bank = real.ClosedLoop(point).Banks[0];
+                PredictedMixture.BankMixture bank = real.ClosedLoop(point).Banks[0];
                 return new MixtureObservation(
                     p.Name,
                     point.Cycle,
@@ -233,8 +241,19 @@ public sealed class DiagnosisPredictionTests
                     point.AtController,
                     [
                         limited
-                            ? new BankReading(1, bank.PulseWidths, bank.Correction, bank.Lambda!.Value, One / 200)
-                            : BankReading.FromCorrection(1, bank.PulseWidths, bank.Correction, One / 200),
+                            ? new MixtureObservation.BankReading(
+                                1,
+                                bank.PulseWidths,
+                                bank.Correction,
+                                bank.Lambda!.Value,
+                                One / 200
+                            )
+                            : MixtureObservation.BankReading.FromCorrection(
+                                1,
+                                bank.PulseWidths,
+                                bank.Correction,
+                                One / 200
+                            ),
                     ]
                 );
             })

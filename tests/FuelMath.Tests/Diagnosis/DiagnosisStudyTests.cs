@@ -10,7 +10,7 @@ namespace FuelMath.Tests.Diagnosis;
 /// </summary>
 public sealed class DiagnosisStudyTests(ITestOutputHelper output)
 {
-    private static readonly MixtureCause[] Drawn = Enum.GetValues<MixtureCause>();
+    private static readonly MixtureDiagnosis.Cause[] Drawn = Enum.GetValues<MixtureDiagnosis.Cause>();
 
     private static int Engines =>
         int.Parse(Environment.GetEnvironmentVariable("DIAGNOSIS_ENGINES") ?? "39", CultureInfo.InvariantCulture);
@@ -24,7 +24,9 @@ public sealed class DiagnosisStudyTests(ITestOutputHelper output)
         {
             RandomEngine engine = Draw(seed);
             var diagnosis = new MixtureDiagnosis(engine.Presumed, engine.Observe(0, 0.005));
-            RankedCause truth = diagnosis.Causes.Single(c => c.Cause == engine.Cause && c.Chamber == engine.Chamber);
+            MixtureDiagnosis.RankedCause truth = diagnosis.Causes.Single(c =>
+                c.Cause == engine.Cause && c.Chamber == engine.Chamber
+            );
             double off = engine
                 .Truth()
                 .Zip(RandomEngine.SizesOf(truth))
@@ -108,7 +110,7 @@ public sealed class DiagnosisStudyTests(ITestOutputHelper output)
 
     private static Answer Judge(MixtureDiagnosis diagnosis, RandomEngine engine)
     {
-        RankedCause first = diagnosis.Causes[0];
+        MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
         if (first.Cause == engine.Cause && first.Chamber == engine.Chamber)
         {
             return Answer.First;
@@ -123,22 +125,23 @@ public sealed class DiagnosisStudyTests(ITestOutputHelper output)
     }
 
     /// <summary>Whether one holds the other: flow and dead time, or an air model that errs by a shape.</summary>
-    private static bool Shares(MixtureCause one, MixtureCause other) => Holds(one, other) || Holds(other, one);
+    private static bool Shares(MixtureDiagnosis.Cause one, MixtureDiagnosis.Cause other) =>
+        Holds(one, other) || Holds(other, one);
 
-    private static bool Holds(MixtureCause whole, MixtureCause part) =>
+    private static bool Holds(MixtureDiagnosis.Cause whole, MixtureDiagnosis.Cause part) =>
         whole switch
         {
-            MixtureCause.InjectorFlowAndDeadTime => part is MixtureCause.DeadTime || IsFactor(part),
-            MixtureCause.AirModelOverLoad or MixtureCause.AirModelOverSpeed => IsFactor(part),
-            _ => part == MixtureCause.NoError,
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => part is MixtureDiagnosis.Cause.DeadTime || IsFactor(part),
+            MixtureDiagnosis.Cause.AirModelOverLoad or MixtureDiagnosis.Cause.AirModelOverSpeed => IsFactor(part),
+            _ => part == MixtureDiagnosis.Cause.NoError,
         };
 
-    private static bool IsFactor(MixtureCause cause) =>
+    private static bool IsFactor(MixtureDiagnosis.Cause cause) =>
         cause
-            is MixtureCause.InjectorFlow
-                or MixtureCause.AirModel
-                or MixtureCause.FuelDensity
-                or MixtureCause.StoichiometricRatio;
+            is MixtureDiagnosis.Cause.InjectorFlow
+                or MixtureDiagnosis.Cause.AirModel
+                or MixtureDiagnosis.Cause.FuelDensity
+                or MixtureDiagnosis.Cause.StoichiometricRatio;
 
     private static string Table(int[,] counts, double scatter)
     {

@@ -11,7 +11,7 @@ public sealed class MixtureDiagnosisTests
     {
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of());
 
-        Assert.Equal(MixtureCause.NoError, diagnosis.Causes[0].Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.NoError, diagnosis.Causes[0].Cause);
         Assert.All(diagnosis.Causes, c => Assert.True(c.Fits));
     }
 
@@ -22,14 +22,14 @@ public sealed class MixtureDiagnosisTests
     public void Causes_FlowError_IsFoundAndSized(double flow)
     {
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: flow));
-        RankedCause first = diagnosis.Causes[0];
+        MixtureDiagnosis.RankedCause first = diagnosis.Causes[0];
 
-        Assert.Equal(MixtureCause.InjectorFlow, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.InjectorFlow, first.Cause);
         Close.Within(1e-9, flow, Observed.Share(first.Estimates[0]));
 
         // Five equal observations of 0.5 %: the mean is known to 0.5 % over root 5.
         Close.Within(1e-9, flow * 0.005 / Math.Sqrt(5), ((Ratio)first.Estimates[0].StandardError).DecimalFractions);
-        Assert.False(diagnosis.Of(MixtureCause.DeadTime).Fits);
+        Assert.False(diagnosis.Of(MixtureDiagnosis.Cause.DeadTime).Fits);
     }
 
     [Theory]
@@ -38,18 +38,24 @@ public sealed class MixtureDiagnosisTests
     [InlineData(0.5)]
     public void Causes_DeadTimeError_IsFoundAndSized(double milliseconds)
     {
-        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: milliseconds)).Causes[0];
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(
+            Observed.Set,
+            Observed.Of(deadMilliseconds: milliseconds)
+        ).Causes[0];
 
-        Assert.Equal(MixtureCause.DeadTime, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.DeadTime, first.Cause);
         Close.Within(1e-9, milliseconds, Observed.Milliseconds(first.Estimates[0]));
     }
 
     [Fact]
     public void Causes_FlowAndDeadTime_AreFoundTogether()
     {
-        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(flow: 0.9, deadMilliseconds: 0.2)).Causes[0];
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(
+            Observed.Set,
+            Observed.Of(flow: 0.9, deadMilliseconds: 0.2)
+        ).Causes[0];
 
-        Assert.Equal(MixtureCause.InjectorFlowAndDeadTime, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime, first.Cause);
         Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 0.2, Observed.Milliseconds(first.Estimates[1]));
     }
@@ -60,35 +66,35 @@ public sealed class MixtureDiagnosisTests
     [InlineData(0.5)]
     public void Causes_PressureErrorOfAFixedRail_IsFoundAndSized(double bar)
     {
-        RankedCause first = new MixtureDiagnosis(
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(pressureBar: bar, fixedRail: true, uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(MixtureCause.RailPressure, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.RailPressure, first.Cause);
         Close.Within(1e-8, bar, Observed.Bar(first.Estimates[0]));
-        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == MixtureCause.InjectorFlow);
+        Assert.DoesNotContain(first.CannotBeToldFrom, c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
     }
 
     /// <summary>A regulator that was believed to follow the manifold, and does not.</summary>
     [Fact]
     public void Causes_ReferenceHoseOff_IsFoundAndSized()
     {
-        RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(boostShare: 1)).Causes[0];
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(Observed.Set, Observed.Of(boostShare: 1)).Causes[0];
 
-        Assert.Equal(MixtureCause.PressureReference, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.PressureReference, first.Cause);
         Close.Within(1e-9, 1, Observed.Share(first.Estimates[0]));
     }
 
     [Fact]
     public void Causes_AirModelOverSpeed_IsFoundAndSized()
     {
-        RankedCause first = new MixtureDiagnosis(
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(air: p => 0.9 * Math.Pow(1.2 / 0.9, (p.Rpm - 900) / 5100), uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(MixtureCause.AirModelOverSpeed, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.AirModelOverSpeed, first.Cause);
         Close.Within(1e-9, 0.9, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 1.2, Observed.Share(first.Estimates[1]));
     }
@@ -96,12 +102,12 @@ public sealed class MixtureDiagnosisTests
     [Fact]
     public void Causes_AirModelOverLoad_IsFoundAndSized()
     {
-        RankedCause first = new MixtureDiagnosis(
+        MixtureDiagnosis.RankedCause first = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(air: p => 1.1 * Math.Pow(0.8 / 1.1, (p.ManifoldBar - 0.35) / 1.55), uncertainty: 0.002)
         ).Causes[0];
 
-        Assert.Equal(MixtureCause.AirModelOverLoad, first.Cause);
+        Assert.Equal(MixtureDiagnosis.Cause.AirModelOverLoad, first.Cause);
         Close.Within(1e-9, 1.1, Observed.Share(first.Estimates[0]));
         Close.Within(1e-9, 0.8, Observed.Share(first.Estimates[1]));
     }
@@ -113,19 +119,23 @@ public sealed class MixtureDiagnosisTests
     public void CannotBeToldFrom_ReferencedRegulator_PressureIsExactlyFlow()
     {
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(pressureBar: -0.6));
-        InseparableCause pressure = diagnosis
-            .Of(MixtureCause.InjectorFlow)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.RailPressure);
+        MixtureDiagnosis.InseparableCause pressure = diagnosis
+            .Of(MixtureDiagnosis.Cause.InjectorFlow)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.RailPressure);
 
         Assert.Null(pressure.ConditionIndex);
         Assert.Equal("exactly the same shape in these readings", pressure.Why);
         Assert.True(pressure.Separation.DecimalFractions < 1e-6);
-        Close.Within(1e-8, -0.6, Observed.Bar(diagnosis.Of(MixtureCause.RailPressure).Estimates[0]));
-        Close.Within(1e-9, Math.Sqrt(2.4 / 3), Observed.Share(diagnosis.Of(MixtureCause.InjectorFlow).Estimates[0]));
+        Close.Within(1e-8, -0.6, Observed.Bar(diagnosis.Of(MixtureDiagnosis.Cause.RailPressure).Estimates[0]));
         Close.Within(
             1e-9,
-            diagnosis.Of(MixtureCause.InjectorFlow).Criterion,
-            diagnosis.Of(MixtureCause.RailPressure).Criterion
+            Math.Sqrt(2.4 / 3),
+            Observed.Share(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Estimates[0])
+        );
+        Close.Within(
+            1e-9,
+            diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Criterion,
+            diagnosis.Of(MixtureDiagnosis.Cause.RailPressure).Criterion
         );
     }
 
@@ -136,13 +146,19 @@ public sealed class MixtureDiagnosisTests
     [Fact]
     public void DecidingTests_PressureAgainstFlow_GiveWhatEitherPredicts()
     {
-        InseparableCause flow = new MixtureDiagnosis(Observed.Set, Observed.Of(pressureBar: -0.6))
-            .Of(MixtureCause.RailPressure)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
-        DecidingTest step = flow.DecidingTests.Single(t => t.Kind == DecidingTestKind.PressureStep);
+        MixtureDiagnosis.InseparableCause flow = new MixtureDiagnosis(Observed.Set, Observed.Of(pressureBar: -0.6))
+            .Of(MixtureDiagnosis.Cause.RailPressure)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
+        MixtureDiagnosis.DecidingTest step = flow.DecidingTests.Single(t =>
+            t.Kind == MixtureDiagnosis.DecidingTestKind.PressureStep
+        );
 
         Assert.Equal(
-            [DecidingTestKind.Gauge, DecidingTestKind.Bench, DecidingTestKind.PressureStep],
+            [
+                MixtureDiagnosis.DecidingTestKind.Gauge,
+                MixtureDiagnosis.DecidingTestKind.Bench,
+                MixtureDiagnosis.DecidingTestKind.PressureStep,
+            ],
             flow.DecidingTests.Select(t => t.Kind)
         );
         Close.Within(1e-8, Math.Sqrt(4 / 3.4), step.FactorIfThis!.Value.DecimalFractions);
@@ -163,12 +179,15 @@ public sealed class MixtureDiagnosisTests
     [Fact]
     public void CannotBeToldFrom_ConstantAirError_IsExactlyFlow()
     {
-        InseparableCause air = new MixtureDiagnosis(Observed.Set, Observed.Of(air: _ => 1.1, fixedRail: true))
-            .Of(MixtureCause.InjectorFlow)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.AirModel);
+        MixtureDiagnosis.InseparableCause air = new MixtureDiagnosis(
+            Observed.Set,
+            Observed.Of(air: _ => 1.1, fixedRail: true)
+        )
+            .Of(MixtureDiagnosis.Cause.InjectorFlow)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.AirModel);
 
         Assert.Null(air.ConditionIndex);
-        Assert.Equal([DecidingTestKind.Bench], air.DecidingTests.Select(t => t.Kind));
+        Assert.Equal([MixtureDiagnosis.DecidingTestKind.Bench], air.DecidingTests.Select(t => t.Kind));
     }
 
     /// <summary>
@@ -178,20 +197,24 @@ public sealed class MixtureDiagnosisTests
     [Fact]
     public void DecidingTests_AirAgainstDeadTime_HalvesThePulses()
     {
-        InseparableCause air = new MixtureDiagnosis(
+        MixtureDiagnosis.InseparableCause air = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(deadMilliseconds: 0.2, places: [Place.Five[0], Place.Five[4]])
         )
-            .Of(MixtureCause.DeadTime)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.AirModelOverLoad);
-        DecidingTest twice = air.DecidingTests.Single(t => t.Kind == DecidingTestKind.TwicePulses);
+            .Of(MixtureDiagnosis.Cause.DeadTime)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.AirModelOverLoad);
+        MixtureDiagnosis.DecidingTest twice = air.DecidingTests.Single(t =>
+            t.Kind == MixtureDiagnosis.DecidingTestKind.TwicePulses
+        );
 
         Assert.Equal("idle", twice.Point);
         Close.Within(1e-8, 0.55 / 0.35, twice.FactorIfThis!.Value.DecimalFractions);
         Close.Within(1e-8, 1.1 / 0.9, twice.FactorIfOther!.Value.DecimalFractions);
 
         // A third more pressure, which the controller is told of: the pulse shrinks by the root.
-        DecidingTest step = air.DecidingTests.Single(t => t.Kind == DecidingTestKind.PressureStep);
+        MixtureDiagnosis.DecidingTest step = air.DecidingTests.Single(t =>
+            t.Kind == MixtureDiagnosis.DecidingTestKind.PressureStep
+        );
         double width = 1.1 * Math.Sqrt(3.0 / 4);
         Close.Within(1e-8, width / (width - 0.2), step.FactorIfThis!.Value.DecimalFractions);
         Close.Within(1e-8, 1.1 / 0.9, step.FactorIfOther!.Value.DecimalFractions);
@@ -204,12 +227,12 @@ public sealed class MixtureDiagnosisTests
     [InlineData(0.002, false)]
     public void CannotBeToldFrom_Scatter_Decides(double uncertainty, bool listed)
     {
-        RankedCause dead = new MixtureDiagnosis(
+        MixtureDiagnosis.RankedCause dead = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(deadMilliseconds: 0.05, uncertainty: uncertainty)
-        ).Of(MixtureCause.DeadTime);
+        ).Of(MixtureDiagnosis.Cause.DeadTime);
 
-        Assert.Equal(listed, dead.CannotBeToldFrom.Any(c => c.Cause == MixtureCause.InjectorFlow));
+        Assert.Equal(listed, dead.CannotBeToldFrom.Any(c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow));
     }
 
     /// <summary>
@@ -220,12 +243,12 @@ public sealed class MixtureDiagnosisTests
     public void CannotBeToldFrom_NearlyOnePressure_IsListedForItsShape()
     {
         Place[] places = [new("a", 2, 1.00, 2000), new("b", 3, 1.03, 3000), new("c", 4, 1.06, 4000)];
-        InseparableCause flow = new MixtureDiagnosis(
+        MixtureDiagnosis.InseparableCause flow = new MixtureDiagnosis(
             Observed.Set,
             Observed.Of(pressureBar: -0.6, fixedRail: true, uncertainty: 1e-5, places: places)
         )
-            .Of(MixtureCause.RailPressure)
-            .CannotBeToldFrom.Single(c => c.Cause == MixtureCause.InjectorFlow);
+            .Of(MixtureDiagnosis.Cause.RailPressure)
+            .CannotBeToldFrom.Single(c => c.Cause == MixtureDiagnosis.Cause.InjectorFlow);
 
         Assert.True(flow.Separation.DecimalFractions > 4);
         Assert.True(flow.ConditionIndex!.Value.DecimalFractions > 30);
@@ -277,11 +300,11 @@ public sealed class MixtureDiagnosisTests
             ],
             diagnosis.NotTried.ToArray()
         );
-        Assert.Null(diagnosis.Of(MixtureCause.InjectorFlow).Probability);
+        Assert.Null(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Probability);
         Words.Refused<ArgumentException>(
             "cause",
             "Not tried: injector flow and dead time: needs 2 readings",
-            () => diagnosis.Of(MixtureCause.InjectorFlowAndDeadTime)
+            () => diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime)
         );
     }
 
@@ -312,10 +335,10 @@ public sealed class MixtureDiagnosisTests
         for (int seed = 0; seed < 500; seed++)
         {
             var random = new Random(seed);
-            RankedCause cause = new MixtureDiagnosis(
+            MixtureDiagnosis.RankedCause cause = new MixtureDiagnosis(
                 Observed.Set,
                 Observed.Of(flow: 0.85, deadMilliseconds: 0.2, uncertainty: 0.01, scatter: _ => 0.01 * Normal(random))
-            ).Of(MixtureCause.InjectorFlowAndDeadTime);
+            ).Of(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime);
             flow += Holds(cause.Estimates[0], Trade.Share(0.85).DecimalFractions, q => ((Ratio)q).DecimalFractions);
             dead += Holds(cause.Estimates[1], 0.2, q => ((Duration)q).Milliseconds);
             first += cause.Fits ? 1 : 0;
@@ -344,7 +367,7 @@ public sealed class MixtureDiagnosisTests
                 Trade.Warm,
                 ElectricPotential.FromVolts(14),
                 [
-                    new BankReading(
+                    new MixtureObservation.BankReading(
                         1,
                         [Trade.Milliseconds(1 + (4 * correction))],
                         Trade.Share(correction),
@@ -356,9 +379,9 @@ public sealed class MixtureDiagnosisTests
 
         double Flow(double correction, double lambda) =>
             Observed.Share(
-                new MixtureDiagnosis(Observed.Set, [Seen(correction, lambda)]).Of(MixtureCause.InjectorFlow).Estimates[
-                    0
-                ]
+                new MixtureDiagnosis(Observed.Set, [Seen(correction, lambda)])
+                    .Of(MixtureDiagnosis.Cause.InjectorFlow)
+                    .Estimates[0]
             );
 
         Close.Within(1e-9, 1 / 1.21, Flow(1.1, 1.1));
@@ -371,7 +394,7 @@ public sealed class MixtureDiagnosisTests
     public void WorkingFor_ACause_EndsAtItsLogarithm()
     {
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of(deadMilliseconds: 0.2));
-        var working = diagnosis.WorkingFor(diagnosis.Of(MixtureCause.DeadTime), 0);
+        var working = diagnosis.WorkingFor(diagnosis.Of(MixtureDiagnosis.Cause.DeadTime), 0);
 
         Close.Within(1e-9, Math.Log(1.1 / 0.9), working.Value);
         Assert.Equal(["dt"], working.Inputs.Select(i => i.Symbol.Name));
@@ -389,7 +412,7 @@ public sealed class MixtureDiagnosisTests
         );
     }
 
-    private static int Holds(CauseEstimate estimate, double truth, Func<IQuantity, double> number) =>
+    private static int Holds(MixtureDiagnosis.Estimate estimate, double truth, Func<IQuantity, double> number) =>
         number(estimate.Low) <= truth && truth <= number(estimate.High) ? 1 : 0;
 
     private static double Normal(Random random) =>

@@ -80,12 +80,20 @@ internal static class Observed
             [Pressure.FromBars(believedBar)],
             Trade.Warm,
             ElectricPotential.FromVolts(place.Volts),
-            [new BankReading(1, [width], Trade.Share(1), Trade.Lambda(factor * place.Lambda), Trade.Share(uncertainty))]
+            [
+                new MixtureObservation.BankReading(
+                    1,
+                    [width],
+                    Trade.Share(1),
+                    Trade.Lambda(factor * place.Lambda),
+                    Trade.Share(uncertainty)
+                ),
+            ]
         );
 
-    internal static double Share(CauseEstimate estimate) => ((Ratio)estimate.Value).DecimalFractions;
+    internal static double Share(MixtureDiagnosis.Estimate estimate) => ((Ratio)estimate.Value).DecimalFractions;
 
-    internal static double Milliseconds(CauseEstimate estimate) => ((Duration)estimate.Value).Milliseconds;
+    internal static double Milliseconds(MixtureDiagnosis.Estimate estimate) => ((Duration)estimate.Value).Milliseconds;
 
-    internal static double Bar(CauseEstimate estimate) => ((Pressure)estimate.Value).Bars;
+    internal static double Bar(MixtureDiagnosis.Estimate estimate) => ((Pressure)estimate.Value).Bars;
 }

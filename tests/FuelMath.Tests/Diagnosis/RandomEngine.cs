@@ -24,7 +24,7 @@ internal sealed class RandomEngine
     private readonly bool staged;
 
     /// <summary>Draws an engine with one cause in it, of random size.</summary>
-    internal RandomEngine(int seed, MixtureCause cause, bool readsChambers)
+    internal RandomEngine(int seed, MixtureDiagnosis.Cause cause, bool readsChambers)
     {
         random = new Random(seed);
         (Cause, ReadsChambers) = (cause, readsChambers);
@@ -57,28 +57,28 @@ internal sealed class RandomEngine
         Chamber = CauseIsOfOneChamber ? 1 + random.Next(chambers) : null;
         Sizes = cause switch
         {
-            MixtureCause.NoError => [],
-            MixtureCause.InjectorFlow => [Math.Exp(Signed(0.03, 0.3))],
-            MixtureCause.DeadTime => [Signed(0.03, 0.3)],
-            MixtureCause.InjectorFlowAndDeadTime => [Math.Exp(Signed(0.03, 0.3)), Signed(0.03, 0.3)],
-            MixtureCause.RailPressure => [Signed(0.15, 1)],
-            MixtureCause.PressureReference => [referenced ? 1 : -1],
-            MixtureCause.FuelDensity => [Math.Exp(Signed(0.03, 0.2))],
-            MixtureCause.StoichiometricRatio =>
+            MixtureDiagnosis.Cause.NoError => [],
+            MixtureDiagnosis.Cause.InjectorFlow => [Math.Exp(Signed(0.03, 0.3))],
+            MixtureDiagnosis.Cause.DeadTime => [Signed(0.03, 0.3)],
+            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => [Math.Exp(Signed(0.03, 0.3)), Signed(0.03, 0.3)],
+            MixtureDiagnosis.Cause.RailPressure => [Signed(0.15, 1)],
+            MixtureDiagnosis.Cause.PressureReference => [referenced ? 1 : -1],
+            MixtureDiagnosis.Cause.FuelDensity => [Math.Exp(Signed(0.03, 0.2))],
+            MixtureDiagnosis.Cause.StoichiometricRatio =>
             [
                 StandardFuels.Ethanol.StoichiometricRatio.ToMassRatio() / Stoichiometric,
             ],
-            MixtureCause.AirModel => [Math.Exp(Signed(0.03, 0.2))],
-            MixtureCause.AirModelOverLoad or MixtureCause.AirModelOverSpeed => OverARange(),
-            MixtureCause.OneInjectorFlow => [Between(0.4, 0.9)],
-            MixtureCause.OneInjectorLeak => [Between(0.01, 0.08)],
+            MixtureDiagnosis.Cause.AirModel => [Math.Exp(Signed(0.03, 0.2))],
+            MixtureDiagnosis.Cause.AirModelOverLoad or MixtureDiagnosis.Cause.AirModelOverSpeed => OverARange(),
+            MixtureDiagnosis.Cause.OneInjectorFlow => [Between(0.4, 0.9)],
+            MixtureDiagnosis.Cause.OneInjectorLeak => [Between(0.01, 0.08)],
             _ => throw new InvalidOperationException("Not drawn."),
         };
         Presumed = Set(false);
         Points = Draw();
     }
 
-    internal MixtureCause Cause { get; }
+    internal MixtureDiagnosis.Cause Cause { get; }
 
     internal bool ReadsChambers { get; }
 
@@ -95,7 +95,8 @@ internal sealed class RandomEngine
 
     internal Place[] Points { get; }
 
-    private bool CauseIsOfOneChamber => Cause is MixtureCause.OneInjectorFlow or MixtureCause.OneInjectorLeak;
+    private bool CauseIsOfOneChamber =>
+        Cause is MixtureDiagnosis.Cause.OneInjectorFlow or MixtureDiagnosis.Cause.OneInjectorLeak;
 
     private static double Stoichiometric => Fuel(1, false).StoichiometricRatio.ToMassRatio();
 
@@ -107,7 +108,7 @@ internal sealed class RandomEngine
     }
 
     /// <summary>The sizes as a diagnosis estimates them.</summary>
-    internal static double[] SizesOf(RankedCause cause) =>
+    internal static double[] SizesOf(MixtureDiagnosis.RankedCause cause) =>
         [
             .. cause.Estimates.Select(e =>
                 e.Value switch
@@ -124,7 +125,7 @@ internal sealed class RandomEngine
     /// <summary>The truth in the measure of the estimates.</summary>
     internal double[] Truth()
     {
-        if (Cause != MixtureCause.OneInjectorLeak)
+        if (Cause != MixtureDiagnosis.Cause.OneInjectorLeak)
         {
             return Sizes;
         }
@@ -138,15 +139,15 @@ internal sealed class RandomEngine
         double boost = place.ManifoldBar - 1;
         double pressure =
             told
-            + (Cause == MixtureCause.RailPressure ? Sizes[0] : 0)
-            - (Cause == MixtureCause.PressureReference ? Sizes[0] * boost : 0);
+            + (Cause == MixtureDiagnosis.Cause.RailPressure ? Sizes[0] : 0)
+            - (Cause == MixtureDiagnosis.Cause.PressureReference ? Sizes[0] * boost : 0);
         double load = Share(place.ManifoldBar, Points.Select(p => p.ManifoldBar));
         double speed = Share(place.Rpm, Points.Select(p => p.Rpm));
         double air = Cause switch
         {
-            MixtureCause.AirModel => Sizes[0],
-            MixtureCause.AirModelOverLoad => Math.Pow(Sizes[0], 1 - load) * Math.Pow(Sizes[1], load),
-            MixtureCause.AirModelOverSpeed => Math.Pow(Sizes[0], 1 - speed) * Math.Pow(Sizes[1], speed),
+            MixtureDiagnosis.Cause.AirModel => Sizes[0],
+            MixtureDiagnosis.Cause.AirModelOverLoad => Math.Pow(Sizes[0], 1 - load) * Math.Pow(Sizes[1], load),
+            MixtureDiagnosis.Cause.AirModelOverSpeed => Math.Pow(Sizes[0], 1 - speed) * Math.Pow(Sizes[1], speed),
             _ => 1,
         };
         double cycle = 120 / place.Rpm;
@@ -168,11 +169,11 @@ internal sealed class RandomEngine
             .WithBelievedAir(Trade.Share(1 / air))
             .WithBelievedPressures(Enumerable.Repeat(Pressure.FromBars(told), stages));
         PredictedMixture mixture =
-            Cause == MixtureCause.OneInjectorLeak || place.IsOpenLoop
+            Cause == MixtureDiagnosis.Cause.OneInjectorLeak || place.IsOpenLoop
                 ? real.OpenLoop(point, Trade.Share(1))
                 : real.ClosedLoop(point);
         double[] fuel = [.. mixture.Chambers.Select(c => c.Fuel.Kilograms)];
-        if (Cause == MixtureCause.OneInjectorLeak)
+        if (Cause == MixtureDiagnosis.Cause.OneInjectorLeak)
         {
             fuel[Chamber!.Value - 1] += Truth()[0] * Math.Sqrt(told / Points.Min(Told)) * cycle;
         }
@@ -198,8 +199,8 @@ internal sealed class RandomEngine
             volts,
             mixture.Banks.Select(b =>
                 ReadsChambers
-                    ? BankReading.WithoutSensor(b.Bank, b.PulseWidths, b.Correction)
-                    : new BankReading(
+                    ? MixtureObservation.BankReading.WithoutSensor(b.Bank, b.PulseWidths, b.Correction)
+                    : new MixtureObservation.BankReading(
                         b.Bank,
                         b.PulseWidths,
                         b.Correction,
@@ -210,7 +211,7 @@ internal sealed class RandomEngine
         );
         return ReadsChambers
             ? seen.WithChamberReadings(
-                fuel.Select((_, c) => new ChamberReading(c + 1, Seen([c]), Trade.Share(uncertainty)))
+                fuel.Select((_, c) => new MixtureObservation.ChamberReading(c + 1, Seen([c]), Trade.Share(uncertainty)))
             )
             : seen;
     }
@@ -236,14 +237,14 @@ internal sealed class RandomEngine
     {
         ControllerBelief belief(Injector i) => new(i, Pressure.FromBars(bars), Fuel(1, false), Trade.Warm);
         Injector told = Injector(1, 0);
-        bool isOfFlow = Cause is MixtureCause.InjectorFlow or MixtureCause.InjectorFlowAndDeadTime;
+        bool isOfFlow = Cause is MixtureDiagnosis.Cause.InjectorFlow or MixtureDiagnosis.Cause.InjectorFlowAndDeadTime;
         double all = real && isOfFlow ? Sizes[0] : 1;
         double dead = !real
             ? 0
             : Cause switch
             {
-                MixtureCause.DeadTime => Sizes[0],
-                MixtureCause.InjectorFlowAndDeadTime => Sizes[1],
+                MixtureDiagnosis.Cause.DeadTime => Sizes[0],
+                MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => Sizes[1],
                 _ => 0,
             };
         Injector[] Fitted(double ratio) =>
@@ -253,12 +254,16 @@ internal sealed class RandomEngine
                         Injector(
                             ratio
                                 * all
-                                * (real && Cause == MixtureCause.OneInjectorFlow && c == Chamber - 1 ? Sizes[0] : 1),
+                                * (
+                                    real && Cause == MixtureDiagnosis.Cause.OneInjectorFlow && c == Chamber - 1
+                                        ? Sizes[0]
+                                        : 1
+                                ),
                             dead
                         )
                 ),
             ];
-        var stages = new List<FittedStage> { new("primary", belief(told), 1, Fitted(1)) };
+        var stages = new List<FittedInjectors.Stage> { new("primary", belief(told), 1, Fitted(1)) };
         if (staged)
         {
             stages.Add(new("secondary", belief(Injector(stageRatio, 0)), 1, Fitted(stageRatio)));
@@ -266,10 +271,13 @@ internal sealed class RandomEngine
 
         return new(
             real
-                ? Fuel(Cause == MixtureCause.FuelDensity ? Sizes[0] : 1, Cause == MixtureCause.StoichiometricRatio)
+                ? Fuel(
+                    Cause == MixtureDiagnosis.Cause.FuelDensity ? Sizes[0] : 1,
+                    Cause == MixtureDiagnosis.Cause.StoichiometricRatio
+                )
                 : Fuel(1, false),
             stages,
-            stages.Skip(1).Select(_ => new StagingRule(Trade.Share(0.4))),
+            stages.Skip(1).Select(_ => new StageSchedule.Transition(Trade.Share(0.4))),
             banks,
             MixtureLimits.CommonPractice
         );

@@ -24,7 +24,7 @@ public sealed class BenchDocumentTests
     [Fact]
     public void Read_OfWritten_KeepsUnitsStepsAndRepeats()
     {
-        BenchSeries now = BenchDocument.Read(BenchDocument.Write(Every)).Injector("A").Now;
+        BenchedInjector.Series now = BenchDocument.Read(BenchDocument.Write(Every)).Injector("A").Now;
 
         Assert.Equal(3, now.StaticFlow.Length);
         Assert.Equal(
@@ -67,8 +67,8 @@ public sealed class BenchDocumentTests
             "test mix",
             Temperature.FromDegreesCelsius(15),
             [
-                new FuelPart(StandardFuels.NHeptane, Ratio.FromPercent(50)),
-                new FuelPart(StandardFuels.IsoOctane, Ratio.FromPercent(50)),
+                new FuelBlend.Part(StandardFuels.NHeptane, Ratio.FromPercent(50)),
+                new FuelBlend.Part(StandardFuels.IsoOctane, Ratio.FromPercent(50)),
             ]
         );
         BenchConditions held = new(Pressure.FromBars(3), fluid, Temperature.FromDegreesCelsius(20), TestBench.Source);
@@ -190,7 +190,7 @@ public sealed class BenchDocumentTests
                 InjectorDriver.FromPeakAndHold(ElectricCurrent.FromAmperes(4), ElectricCurrent.FromAmperes(1))
             )
             .WithWidths(WidthCorrections.Pressure);
-        var now = new BenchSeries(
+        var now = new BenchedInjector.Series(
             [Static(277.8, psi), Static(276.6, psi), Static(276.6, psi)],
             [
                 new(
@@ -211,8 +211,8 @@ public sealed class BenchDocumentTests
                 ),
             ],
             [
-                LeakageReading.FromDrops(2, Duration.FromMinutes(3), psi),
-                LeakageReading.FromVolume(
+                LeakageVerdict.Reading.FromDrops(2, Duration.FromMinutes(3), psi),
+                LeakageVerdict.Reading.FromVolume(
                     Volume.FromMilliliters(0.1),
                     Volume.FromMilliliters(0.02),
                     Duration.FromMinutes(10),
@@ -226,7 +226,7 @@ public sealed class BenchDocumentTests
                 ),
             ]
         );
-        return BenchedInjector.FromCleaning("A", BenchSeries.FromStaticFlow([Static(251)]), now);
+        return BenchedInjector.FromCleaning("A", BenchedInjector.Series.FromStaticFlow([Static(251)]), now);
     }
 
     private static StaticFlowReading Static(double cubicCentimeters) => Static(cubicCentimeters, TestBench.Conditions);

@@ -15,14 +15,14 @@ public sealed class BriefDocumentTests
     {
         SystemBrief brief = BriefDocument
             .Read(Text)
-            .WithKnown(BriefInput.DeadTime, Duration.FromMilliseconds(1.05))
-            .WithKnown(BriefInput.FeedBore, Length.FromMillimeters(7.9))
-            .WithKnown(BriefInput.FuelTemperature, Temperature.FromDegreesCelsius(41));
+            .WithKnown(SystemBrief.Input.DeadTime, Duration.FromMilliseconds(1.05))
+            .WithKnown(SystemBrief.Input.FeedBore, Length.FromMillimeters(7.9))
+            .WithKnown(SystemBrief.Input.FuelTemperature, Temperature.FromDegreesCelsius(41));
         string written = BriefDocument.Write(brief);
         SystemBrief read = BriefDocument.Read(written);
 
         Assert.Equal(written, BriefDocument.Write(read));
-        Assert.Equal(1.05, ((Duration)read.Known(BriefInput.DeadTime)!).Milliseconds, 1e-12);
+        Assert.Equal(1.05, ((Duration)read.Known(SystemBrief.Input.DeadTime)!).Milliseconds, 1e-12);
         Assert.Equal(10, read.Estimates.Length);
         Assert.Equal(SystemDocument.Write(brief.System), SystemDocument.Write(read.System));
     }

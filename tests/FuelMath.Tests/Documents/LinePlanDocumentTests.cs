@@ -13,24 +13,30 @@ public sealed class LinePlanDocumentTests
         new(
             "every",
             [
-                LinePiece.FromPort("start", FittingEnd.ORingBoss(6, EndGender.Female)),
-                Between(FittingEnd.Flare37(6, EndGender.Male), FittingEnd.Flare45(6, EndGender.Male)),
-                Between(FittingEnd.MetricORingPort(14, EndGender.Male), FittingEnd.PipeTaper("1/4", EndGender.Female)),
+                LinePlan.Piece.FromPort("start", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
                 Between(
-                    FittingEnd.PipeTaperDryseal("1/8", EndGender.Male),
-                    FittingEnd.PipeParallelBonded("3/8", EndGender.Male)
+                    FittingEnd.Flare37(6, FittingEnd.EndGender.Male),
+                    FittingEnd.Flare45(6, FittingEnd.EndGender.Male)
                 ),
                 Between(
-                    FittingEnd.PipeTaperWhitworth("1/2", EndGender.Female),
-                    FittingEnd.QuickConnect(Length.FromMillimeters(7.89), EndGender.Female)
+                    FittingEnd.MetricORingPort(14, FittingEnd.EndGender.Male),
+                    FittingEnd.PipeTaper("1/4", FittingEnd.EndGender.Female)
+                ),
+                Between(
+                    FittingEnd.PipeTaperDryseal("1/8", FittingEnd.EndGender.Male),
+                    FittingEnd.PipeParallelBonded("3/8", FittingEnd.EndGender.Male)
+                ),
+                Between(
+                    FittingEnd.PipeTaperWhitworth("1/2", FittingEnd.EndGender.Female),
+                    FittingEnd.QuickConnect(Length.FromMillimeters(7.89), FittingEnd.EndGender.Female)
                 ),
                 Between(
                     FittingEnd.HoseBarb(Length.FromMillimeters(8)),
                     FittingEnd.OpenHose(Length.FromInches(5.0 / 16))
                 ),
-                Between(Threaded(EndForm.Banjo), Threaded(EndForm.Flare37)),
-                LinePiece.Along(new LineMeasures([500], 0.4, 12).Hose("hose", 500)),
-                LinePiece.ToPort("goal", FittingEnd.Flare37(6, EndGender.Female)),
+                Between(Threaded(FittingEnd.EndForm.Banjo), Threaded(FittingEnd.EndForm.Flare37)),
+                LinePlan.Piece.Along(new LineMeasures([500], 0.4, 12).Hose("hose", 500)),
+                LinePlan.Piece.ToPort("goal", FittingEnd.Flare37(6, FittingEnd.EndGender.Female)),
             ]
         );
 
@@ -65,7 +71,10 @@ public sealed class LinePlanDocumentTests
     [Property]
     public void WriteThenRead_AnyEnds_GivesTheSame(AnyEnd first, AnyEnd second)
     {
-        LinePlan plan = new("ends", [LinePiece.FromPort("a", first.End), LinePiece.ToPort("b", second.End.Mate)]);
+        LinePlan plan = new(
+            "ends",
+            [LinePlan.Piece.FromPort("a", first.End), LinePlan.Piece.ToPort("b", second.End.Mate)]
+        );
         LinePlan back = LinePlanDocument.Read(LinePlanDocument.Write(plan));
 
         Assert.Equal(plan.Joints[0].ToString(), back.Joints[0].ToString());
@@ -173,13 +182,13 @@ public sealed class LinePlanDocumentTests
             DynamicViscosity.FromMillipascalSeconds(0.5)
         ).Pascals;
 
-    private static LinePiece Between(FittingEnd first, FittingEnd second) =>
-        LinePiece.Between(new("adapter", first, second), LineMeasures.Fitting("adapter", 0.3));
+    private static LinePlan.Piece Between(FittingEnd first, FittingEnd second) =>
+        LinePlan.Piece.Between(new("adapter", first, second), LineMeasures.Fitting("adapter", 0.3));
 
-    private static FittingEnd Threaded(EndForm form) =>
+    private static FittingEnd Threaded(FittingEnd.EndForm form) =>
         FittingEnd.FromThread(
             form,
-            EndGender.Male,
+            FittingEnd.EndGender.Male,
             ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1)),
             LineMeasures.Source
         );

@@ -41,7 +41,7 @@ public sealed class NetworkDocumentTests
     [MemberData(nameof(References))]
     public void WriteThenRead_ReferenceNetwork_SolvesTheSame(string id)
     {
-        Network given = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage).Network;
+        Network given = new ReferenceNetwork(id, Pipe.FrictionLaw.ColebrookStraightPassage).Network;
         string text = NetworkDocument.Write(given);
         Network back = NetworkDocument.Read(text);
         Assert.Equal(text, NetworkDocument.Write(back));
@@ -115,7 +115,7 @@ public sealed class NetworkDocumentTests
         Length z = SiUnits.Length(0);
         VolumeFlow flow = SiUnits.VolumeFlow(1e-4);
         Pressure loss = SiUnits.Pressure(2e4);
-        PlainPumpPoint[] points = [new(SiUnits.VolumeFlow(0), SiUnits.Pressure(5e5)), new(flow, loss)];
+        PlainPump.Point[] points = [new(SiUnits.VolumeFlow(0), SiUnits.Pressure(5e5)), new(flow, loss)];
         OwnRegulator regulator = new(SiUnits.Pressure(3e5), new GaugePressure(1e4), loss, flow);
         PlainPump[] pumps =
         [
@@ -134,7 +134,7 @@ public sealed class NetworkDocumentTests
                 SiUnits.Length(0.01),
                 SiUnits.Length(1e-6),
                 SiUnits.Ratio(1),
-                FrictionLaw.SwameeJainCubicPassage
+                Pipe.FrictionLaw.SwameeJainCubicPassage
             ),
             OwnLine.CurvedPipe(
                 "coil",
@@ -158,18 +158,18 @@ public sealed class NetworkDocumentTests
             OwnLine.ReducingRegulator("reducing", "a", "b", regulator),
             OwnLine.CheckValve("check", "a", "b", SiUnits.Pressure(1e3), loss, flow),
             OwnLine.CheckValve("relief", "b", "a", SiUnits.Pressure(6e5), loss, flow),
-            OwnLine.Orifice("orifice", "b", "space", flow, loss, Backflow.Allowed),
+            OwnLine.Orifice("orifice", "b", "space", flow, loss, InjectorDraw.Backflow.Allowed),
             OwnLine.CappedOrifice("capped", "b", "space", flow, loss, SiUnits.VolumeFlow(5e-5)),
         ];
         Network network = OwnLine.Network(
             SiUnits.Density(740),
             SiUnits.KinematicViscosity(0.7e-6),
             [
-                NetworkNode.FixedPressure("a", new GaugePressure(0.0), z),
-                NetworkNode
-                    .Junction("b", z, SiUnits.VolumeFlow(-1e-6))
+                Network.Node.FixedPressure("a", new GaugePressure(0.0), z),
+                Network
+                    .Node.Junction("b", z, SiUnits.VolumeFlow(-1e-6))
                     .AtPlace(SiUnits.Length(1.5), SiUnits.Length(-0.25)),
-                NetworkNode.FixedPressure("space", new GaugePressure(-3e4), z),
+                Network.Node.FixedPressure("space", new GaugePressure(-3e4), z),
             ],
             links
         );

@@ -40,7 +40,7 @@ public sealed class PlumbingDocumentTests
                     Length.FromMillimeters(0.8),
                     Length.Zero,
                     Ratio.Zero,
-                    FrictionLaw.SwameeJainCubicPassage
+                    Pipe.FrictionLaw.SwameeJainCubicPassage
                 ).WithCheckValve()
             ),
         ["curved pipe"] = () => With(PlainParts.CurvedPipe),

@@ -60,7 +60,7 @@ public sealed class SchemaTests
     [MemberData(nameof(NetworkDocumentTests.References), MemberType = typeof(NetworkDocumentTests))]
     public void ReferenceNetworks_AreValid(string id)
     {
-        var network = new ReferenceNetwork(id, FrictionLaw.ColebrookStraightPassage);
+        var network = new ReferenceNetwork(id, Pipe.FrictionLaw.ColebrookStraightPassage);
         Assert.True(IsValid(TestFiles.NetworkSchema, NetworkDocument.Write(network.Network)));
     }
 

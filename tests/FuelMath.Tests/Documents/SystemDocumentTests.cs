@@ -25,7 +25,7 @@ public sealed class SystemDocumentTests
         Assert.All(car.Stages, s => Assert.Equal([1, 2, 3, 4], s.Seats.Select(x => x.Chamber)));
         Assert.Equal(9, car.Network.Nodes.Length);
         Assert.Equal(10, car.Network.Lines.Length);
-        Assert.Equal(EngineCycle.FourStroke, car.Engine.Cycle);
+        Assert.Equal(Engine.WorkingCycle.FourStroke, car.Engine.Cycle);
         Close.Within(1e-15, 2000e-6, car.Engine.Displacement.InSi());
         Close.Within(1e-15, 570e-6 / 60, car.Stages[0].Seats[0].Injector.Rating.StaticVolumeFlow.InSi());
         Close.Within(1e-15, 0.71, car.Engine.VolumetricEfficiency.ValueAt(0, 5).InSi());
@@ -51,7 +51,7 @@ public sealed class SystemDocumentTests
     {
         FuelSystem stand = SystemDocument.Read(TestFiles.System("training-stand"));
         Assert.Null(stand.Staging);
-        Assert.Equal(EngineCycle.TwoStroke, stand.Engine.Cycle);
+        Assert.Equal(Engine.WorkingCycle.TwoStroke, stand.Engine.Cycle);
         Assert.Equal("premix 50:1", stand.Fuel.Name);
         Assert.False(stand.Stages[0].Belief.Injector.Rating.IsByVolume);
         Assert.Same(Limits.CommonPractice, stand.Limits);
@@ -115,7 +115,7 @@ public sealed class SystemDocumentTests
     public void Write_FuelWithTheNameOfAStandardOne_IsRefused()
     {
         FuelSystem stand = SystemDocument.Read(TestFiles.System("training-stand"));
-        Fuel taken = FuelBlend.ByMass("ethanol", [new FuelPart(StandardFuels.Methanol, SiUnits.Ratio(1))]);
+        Fuel taken = FuelBlend.ByMass("ethanol", [new FuelBlend.Part(StandardFuels.Methanol, SiUnits.Ratio(1))]);
         var error = Assert.Throws<ArgumentException>(() => SystemDocument.Write(stand.WithFuel(taken)));
         Assert.StartsWith(
             "A fuel must not be called 'ethanol', which is the name of one that the library knows.",

@@ -127,33 +127,33 @@ public sealed class WholeSystemTests
                 "all kinds",
                 "post",
                 [
-                    new WiringBranch(
+                    new WiringMesh.Branch(
                         "feed",
                         "plus",
                         "pump",
                         [new Conductor(WireSize.FromAwg(10), SiUnits.Length(3), SiUnits.Temperature(320))],
                         some
                     ),
-                    WiringBranch.FromResistance("rail", "plus", "coils", some),
-                    WiringBranch.FromResistance("lead", "alternator", "plus", some),
-                    WiringBranch.FromResistance("strap", "block", "post", some),
+                    WiringMesh.Branch.FromResistance("rail", "plus", "coils", some),
+                    WiringMesh.Branch.FromResistance("lead", "alternator", "plus", some),
+                    WiringMesh.Branch.FromResistance("strap", "block", "post", some),
                 ],
                 [
-                    WiringSource.Battery("battery", "plus", "post", SiUnits.ElectricPotential(12.6), some),
-                    WiringSource.Alternator(
+                    WiringMesh.Source.Battery("battery", "plus", "post", SiUnits.ElectricPotential(12.6), some),
+                    WiringMesh.Source.Alternator(
                         "generator",
                         "alternator",
                         "block",
                         SiUnits.ElectricPotential(14),
                         SiUnits.ElectricCurrent(60)
                     ),
-                    WiringSource.Held("bench supply", "bench", "block", SiUnits.ElectricPotential(5)),
+                    WiringMesh.Source.Held("bench supply", "bench", "block", SiUnits.ElectricPotential(5)),
                 ],
                 [
-                    WiringLoad.ConstantCurrent("pumps", "pump", "block", default),
-                    WiringLoad.ConstantCurrent("injectors", "coils", "block", default),
-                    WiringLoad.FromResistance("lamps", "plus", "post", SiUnits.ElectricResistance(2)),
-                    WiringLoad.ConstantPower("fan driver", "plus", "post", SiUnits.Power(90)),
+                    WiringMesh.Load.ConstantCurrent("pumps", "pump", "block", default),
+                    WiringMesh.Load.ConstantCurrent("injectors", "coils", "block", default),
+                    WiringMesh.Load.FromResistance("lamps", "plus", "post", SiUnits.ElectricResistance(2)),
+                    WiringMesh.Load.ConstantPower("fan driver", "plus", "post", SiUnits.Power(90)),
                 ]
             ),
             "battery",
@@ -171,12 +171,12 @@ public sealed class WholeSystemTests
             [
                 new InjectorStage(
                     "only",
-                    InjectorDischarge.Ambient,
+                    InjectorStage.DischargePlace.Ambient,
                     2,
                     Car.Stages[1].Belief,
                     Enumerable
                         .Range(1, engine.Chambers)
-                        .Select(c => new InjectorSeat(c, "primary rail", Car.Stages[c % 2].Seats[0].Injector))
+                        .Select(c => new InjectorStage.Seat(c, "primary rail", Car.Stages[c % 2].Seats[0].Injector))
                 ),
             ],
             null,
@@ -190,12 +190,12 @@ public sealed class WholeSystemTests
     {
         Fitting[] fittings =
         [
-            .. Enum.GetValues<LossBasis>()
+            .. Enum.GetValues<Fitting.LossBasis>()
                 .Select(b => new Fitting($"{b}", SiUnits.Length(0.007), SiUnits.Ratio(1 / 3.0), b, Source)),
         ];
         Line pump = Car.Network.Lines.First(l => l.Part is Pump);
         return new(
-            [.. Car.Network.Nodes, NetworkNode.Junction("elbow", SiUnits.Length(0))],
+            [.. Car.Network.Nodes, Network.Node.Junction("elbow", SiUnits.Length(0))],
             [
                 new Line("elbow", pump.From, "elbow", fittings[0]),
                 .. Car.Network.Lines.Select(l =>

@@ -15,13 +15,17 @@ public static class EngineArbitraries
             from cubicCentimeters in Gen.Choose(50, 8000)
             from percent in Gen.Choose(20, 120)
             from trapping in Gen.Choose(40, 100)
-            from cycle in Gen.Elements(EngineCycle.FourStroke, EngineCycle.TwoStroke, EngineCycle.Rotary)
+            from cycle in Gen.Elements(
+                Engine.WorkingCycle.FourStroke,
+                Engine.WorkingCycle.TwoStroke,
+                Engine.WorkingCycle.Rotary
+            )
             let volume = Volume.FromCubicCentimeters(cubicCentimeters)
             let efficiency = VolumetricEfficiency.Constant(Ratio.FromPercent(percent), Invented)
             select cycle switch
             {
-                EngineCycle.FourStroke => Engine.FourStroke("four", chambers, volume, efficiency),
-                EngineCycle.TwoStroke => Engine.TwoStroke(
+                Engine.WorkingCycle.FourStroke => Engine.FourStroke("four", chambers, volume, efficiency),
+                Engine.WorkingCycle.TwoStroke => Engine.TwoStroke(
                     "two",
                     chambers,
                     volume,

@@ -75,17 +75,23 @@ public sealed class EngineTests
     // At 6000 rpm a turn takes 10 ms: a sequential injector of a four-stroke has 20 ms, of a two-stroke or a rotary 10 ms.
     // The unit library knows the turn per minute to twelve digits.
     [Theory]
-    [InlineData(EngineCycle.FourStroke, 1, 20)]
-    [InlineData(EngineCycle.FourStroke, 2, 10)]
-    [InlineData(EngineCycle.TwoStroke, 1, 10)]
-    [InlineData(EngineCycle.Rotary, 1, 10)]
+    [InlineData(Engine.WorkingCycle.FourStroke, 1, 20)]
+    [InlineData(Engine.WorkingCycle.FourStroke, 2, 10)]
+    [InlineData(Engine.WorkingCycle.TwoStroke, 1, 10)]
+    [InlineData(Engine.WorkingCycle.Rotary, 1, 10)]
     [Trait("Source", "Definition")]
-    public void InjectionPeriod_At6000Rpm_FollowsTheCycle(EngineCycle cycle, int pulses, double milliseconds)
+    public void InjectionPeriod_At6000Rpm_FollowsTheCycle(Engine.WorkingCycle cycle, int pulses, double milliseconds)
     {
         Engine engine = cycle switch
         {
-            EngineCycle.FourStroke => Engine.FourStroke("four", 4, Volume.FromLiters(2), Full),
-            EngineCycle.TwoStroke => Engine.TwoStroke("two", 2, Volume.FromLiters(0.25), Full, Ratio.FromPercent(70)),
+            Engine.WorkingCycle.FourStroke => Engine.FourStroke("four", 4, Volume.FromLiters(2), Full),
+            Engine.WorkingCycle.TwoStroke => Engine.TwoStroke(
+                "two",
+                2,
+                Volume.FromLiters(0.25),
+                Full,
+                Ratio.FromPercent(70)
+            ),
             _ => Engine.Rotary("rotary", 2, Volume.FromCubicCentimeters(650), Full),
         };
 
@@ -134,7 +140,10 @@ public sealed class EngineTests
 
         Close.Within(1e-14, engine.TrappingEfficiency.DecimalFractions * sent, kept);
         Assert.True(kept <= sent);
-        Assert.Equal(engine.Cycle != EngineCycle.TwoStroke || engine.TrappingEfficiency.Percent >= 100, kept == sent);
+        Assert.Equal(
+            engine.Cycle != Engine.WorkingCycle.TwoStroke || engine.TrappingEfficiency.Percent >= 100,
+            kept == sent
+        );
     }
 
     [Property]

@@ -20,7 +20,7 @@ public sealed record LawfulFilter(double Linear, double Quadratic, double Liters
             Enumerable
                 .Range(1, Points)
                 .Select(i => VolumeFlow.FromLitersPerHour(LitersPerHour * i / Points))
-                .Select(q => new FilterPoint(
+                .Select(q => new Filter.Point(
                     Pressure.FromPascals(LossAt(q.CubicMetersPerSecond, TestDensity, TestViscosity)),
                     q
                 )),

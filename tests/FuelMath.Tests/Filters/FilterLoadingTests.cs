@@ -82,8 +82,8 @@ public sealed class FilterLoadingTests
     [Fact]
     public void TimeFor_BoundsOfDirt_GivesBoundsOfTime()
     {
-        ServiceInterval bounded = Rate(0.02, 0.1).TimeFor(Mass.FromGrams(6));
-        ServiceInterval open = Rate(0, 0.1).TimeFor(Mass.FromGrams(6));
+        FilterLoading.ServiceInterval bounded = Rate(0.02, 0.1).TimeFor(Mass.FromGrams(6));
+        FilterLoading.ServiceInterval open = Rate(0, 0.1).TimeFor(Mass.FromGrams(6));
 
         Assert.Equal(60, bounded.Shortest.Hours, 1e-9);
         Assert.Equal(300, bounded.Longest!.Value.Hours, 1e-9);
@@ -96,8 +96,8 @@ public sealed class FilterLoadingTests
     public void TimeFor_AnyRateWithin_LiesWithin(byte flow, byte content)
     {
         (double q, double c) = (20 + (180 * flow / 255.0), 0.1 + (0.9 * content / 255.0));
-        ServiceInterval interval = DirtRate
-            .FromContent(
+        FilterLoading.ServiceInterval interval = FilterLoading
+            .DirtRate.FromContent(
                 VolumeFlow.FromLitersPerHour(20),
                 VolumeFlow.FromLitersPerHour(200),
                 MassConcentration.FromMilligramsPerLiter(0.1),
@@ -160,9 +160,9 @@ public sealed class FilterLoadingTests
         );
     }
 
-    private static FilterLoadingPoint At(double grams, double kilopascals) =>
+    private static FilterLoading.Point At(double grams, double kilopascals) =>
         new(Mass.FromGrams(grams), Pressure.FromKilopascals(kilopascals));
 
-    private static DirtRate Rate(double least, double greatest) =>
+    private static FilterLoading.DirtRate Rate(double least, double greatest) =>
         new(MassFlow.FromGramsPerHour(least), MassFlow.FromGramsPerHour(greatest), Source);
 }

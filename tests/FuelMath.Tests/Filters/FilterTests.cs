@@ -23,7 +23,7 @@ public sealed class FilterTests
             "NoInt1",
             Enumerable
                 .Range(0, 11)
-                .Select(i => new FilterPoint(Pressure.FromKilopascals(130 + i), VolumeFlow.FromLitersPerHour(60 + i))),
+                .Select(i => new Filter.Point(Pressure.FromKilopascals(130 + i), VolumeFlow.FromLitersPerHour(60 + i))),
             Density.FromKilogramsPerCubicMeter(LawfulFilter.TestDensity),
             DynamicViscosity.FromPascalSeconds(LawfulFilter.TestViscosity),
             Source
@@ -104,7 +104,7 @@ public sealed class FilterTests
         Filter metric = law.ToFilter();
         Filter other = Filter.Fit(
             "other",
-            metric.Points.Select(p => new FilterPoint(
+            metric.Points.Select(p => new Filter.Point(
                 p.PressureLoss.ToUnit(PressureUnit.PoundForcePerSquareInch),
                 p.Flow.ToUnit(VolumeFlowUnit.UsGallonPerHour)
             )),
@@ -225,7 +225,7 @@ public sealed class FilterTests
             name,
             words,
             () =>
-                _ = new FilterPoint(Pressure.FromKilopascals(kilopascals), VolumeFlow.FromLitersPerHour(litersPerHour))
+                _ = new Filter.Point(Pressure.FromKilopascals(kilopascals), VolumeFlow.FromLitersPerHour(litersPerHour))
         );
 
     [Fact]
@@ -233,7 +233,7 @@ public sealed class FilterTests
     {
         Density density = Density.FromKilogramsPerCubicMeter(800);
         DynamicViscosity viscosity = DynamicViscosity.FromPascalSeconds(1e-3);
-        FilterPoint[] points =
+        Filter.Point[] points =
         [
             new(Pressure.FromKilopascals(5), VolumeFlow.FromLitersPerHour(100)),
             new(Pressure.FromKilopascals(9), VolumeFlow.FromLitersPerHour(150)),
@@ -261,7 +261,7 @@ public sealed class FilterTests
     private static Filter Fit(params (double Kilopascals, double LitersPerHour)[] points) =>
         Filter.Fit(
             "trainer",
-            points.Select(p => new FilterPoint(
+            points.Select(p => new Filter.Point(
                 Pressure.FromKilopascals(p.Kilopascals),
                 VolumeFlow.FromLitersPerHour(p.LitersPerHour)
             )),

@@ -162,8 +162,8 @@ public sealed class FiltrationRatingTests
         Assert.Contains("no filter holds back all; it was 100 %.", refused.Message, StringComparison.Ordinal);
     }
 
-    private static FiltrationRating Rating(params BetaPoint[] points) => new("filter", points, Source);
+    private static FiltrationRating Rating(params FiltrationRating.Point[] points) => new("filter", points, Source);
 
-    private static BetaPoint At(double micrometers, double beta) =>
+    private static FiltrationRating.Point At(double micrometers, double beta) =>
         new(Length.FromMicrometers(micrometers), Ratio.FromDecimalFractions(beta));
 }

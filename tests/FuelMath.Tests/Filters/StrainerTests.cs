@@ -55,8 +55,8 @@ public sealed class StrainerTests
     {
         Network network = new(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("inlet", Length.Zero, VolumeFlow.FromLitersPerHour(300)),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("inlet", Length.Zero, VolumeFlow.FromLitersPerHour(300)),
             ],
             [new Line("sock", "tank", "inlet", Mesh())]
         );

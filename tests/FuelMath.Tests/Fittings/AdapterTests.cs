@@ -5,8 +5,8 @@ namespace FuelMath.Tests.Fittings;
 [Properties(Arbitrary = [typeof(FittingArbitraries)])]
 public sealed class AdapterTests
 {
-    private const EndGender Male = EndGender.Male;
-    private const EndGender Female = EndGender.Female;
+    private const FittingEnd.EndGender Male = FittingEnd.EndGender.Male;
+    private const FittingEnd.EndGender Female = FittingEnd.EndGender.Female;
     private static readonly FittingEnd Port = FittingEnd.ORingBoss(6, Female);
     private static readonly FittingEnd Hose = FittingEnd.Flare37(6, Female);
     private static readonly Adapter Usual = new(
@@ -18,7 +18,7 @@ public sealed class AdapterTests
     [Fact]
     public void Shortest_FlareHoseToBoss_IsOneAdapter()
     {
-        AdapterPath path = Assert.Single(AdapterSearch.Shortest(Port, Hose, [Usual], 10));
+        AdapterSearch.Route path = Assert.Single(AdapterSearch.Shortest(Port, Hose, [Usual], 10));
 
         Assert.Same(Usual, Assert.Single(path.Adapters));
         Assert.Equal(2, path.Joints.Length);
@@ -28,7 +28,7 @@ public sealed class AdapterTests
     [Fact]
     public void Shortest_EndsThatSeal_NeedNone()
     {
-        AdapterPath path = Assert.Single(AdapterSearch.Shortest(Port, Port.Mate, [Usual], 10));
+        AdapterSearch.Route path = Assert.Single(AdapterSearch.Shortest(Port, Port.Mate, [Usual], 10));
 
         Assert.Empty(path.Adapters);
         Assert.Equal("O-ring boss port -6 (9/16-18 UNF) seals with O-ring boss stud -6 (9/16-18 UNF)", path.ToString());
@@ -79,7 +79,7 @@ public sealed class AdapterTests
         foreach (FittingEnd second in new[] { other.End, one.End, one.End.Mate })
         {
             Assert.Equal(
-                Joint.Between(one.End, second).Verdict == JointVerdict.Seals,
+                Joint.Between(one.End, second).Verdict == Joint.Outcome.Seals,
                 JointRules.Seals(one.End, second)
             );
         }
@@ -134,7 +134,7 @@ public sealed class AdapterTests
     }
 
     /// <summary>Two per cent from size to size, where one is allowed: the next does not seal.</summary>
-    private static FittingEnd Tube(int step, EndGender gender) =>
+    private static FittingEnd Tube(int step, FittingEnd.EndGender gender) =>
         FittingEnd.QuickConnect(UnitsNet.Length.FromMillimeters(Math.Pow(1.02, step)), gender);
 
     /// <summary>Any two ends are one generic adapter apart.</summary>
@@ -143,8 +143,8 @@ public sealed class AdapterTests
     {
         Adapter adapter = AdapterSearch.Generic(from.End, to.End);
 
-        Assert.Equal(JointVerdict.Seals, Joint.Between(from.End, adapter.First).Verdict);
-        Assert.Equal(JointVerdict.Seals, Joint.Between(adapter.Second, to.End).Verdict);
+        Assert.Equal(Joint.Outcome.Seals, Joint.Between(from.End, adapter.First).Verdict);
+        Assert.Equal(Joint.Outcome.Seals, Joint.Between(adapter.Second, to.End).Verdict);
     }
 
     /// <summary>Against a search of all chains by brute force: as short, as many, and sealed at every joint.</summary>
@@ -165,7 +165,7 @@ public sealed class AdapterTests
         {
             Assert.All(found, p => Assert.Equal(length, p.Adapters.Length));
             Assert.Equal(count, found.Length);
-            Assert.All(found.SelectMany(p => p.Joints), j => Assert.Equal(JointVerdict.Seals, j.Verdict));
+            Assert.All(found.SelectMany(p => p.Joints), j => Assert.Equal(Joint.Outcome.Seals, j.Verdict));
         }
         else
         {
@@ -175,11 +175,11 @@ public sealed class AdapterTests
 
     private static int Chains(FittingEnd end, FittingEnd to, IReadOnlyList<Adapter> adapters, int pieces) =>
         pieces == 0
-            ? Joint.Between(end, to).Verdict == JointVerdict.Seals
+            ? Joint.Between(end, to).Verdict == Joint.Outcome.Seals
                 ? 1
                 : 0
             : adapters
                 .SelectMany(a => new[] { (In: a.First, Out: a.Second), (In: a.Second, Out: a.First) }.Distinct())
-                .Where(s => Joint.Between(end, s.In).Verdict == JointVerdict.Seals)
+                .Where(s => Joint.Between(end, s.In).Verdict == Joint.Outcome.Seals)
                 .Sum(s => Chains(s.Out, to, adapters, pieces - 1));
 }

@@ -22,7 +22,7 @@ public sealed class EndThreadTests
     [InlineData(24, 47.625, 12)]
     [InlineData(32, 63.500, 12)]
     public void Flare37_Dash_HasItsThread(int dash, double millimeters, double threadsAnInch) =>
-        Has(FittingEnd.Flare37(dash, EndGender.Male), millimeters, 0.0011, threadsAnInch);
+        Has(FittingEnd.Flare37(dash, FittingEnd.EndGender.Male), millimeters, 0.0011, threadsAnInch);
 
     /// <summary>The same public tables of the port: the same threads, which is the trap.</summary>
     [Theory]
@@ -41,7 +41,7 @@ public sealed class EndThreadTests
     [InlineData(24, "1 7/8-12 UN")]
     [InlineData(32, "2 1/2-12 UN")]
     public void ORingBoss_Dash_HasItsThread(int dash, string designation) =>
-        Assert.Equal(designation, FittingEnd.ORingBoss(dash, EndGender.Female).Thread!.Designation);
+        Assert.Equal(designation, FittingEnd.ORingBoss(dash, FittingEnd.EndGender.Female).Thread!.Designation);
 
     /// <summary>
     /// A public note: dash 2, 3, 4, 5, 8 and 10 of the 45 degree flare have the threads of the 37 degree flare. A public
@@ -49,18 +49,20 @@ public sealed class EndThreadTests
     /// </summary>
     [Theory]
     [Trait("Source", "SAE-J512")]
-    [InlineData(2, ThreadFit.Same)]
-    [InlineData(3, ThreadFit.Same)]
-    [InlineData(4, ThreadFit.Same)]
-    [InlineData(5, ThreadFit.Same)]
-    [InlineData(6, ThreadFit.Different)]
-    [InlineData(8, ThreadFit.Same)]
-    [InlineData(10, ThreadFit.Same)]
-    [InlineData(12, ThreadFit.Different)]
-    public void Flare45_Dash_SharesOrNotTheThreadOf37(int dash, ThreadFit expected) =>
+    [InlineData(2, ScrewThread.Fit.Same)]
+    [InlineData(3, ScrewThread.Fit.Same)]
+    [InlineData(4, ScrewThread.Fit.Same)]
+    [InlineData(5, ScrewThread.Fit.Same)]
+    [InlineData(6, ScrewThread.Fit.Different)]
+    [InlineData(8, ScrewThread.Fit.Same)]
+    [InlineData(10, ScrewThread.Fit.Same)]
+    [InlineData(12, ScrewThread.Fit.Different)]
+    public void Flare45_Dash_SharesOrNotTheThreadOf37(int dash, ScrewThread.Fit expected) =>
         Assert.Equal(
             expected,
-            FittingEnd.Flare45(dash, EndGender.Male).Thread!.FitInto(FittingEnd.Flare37(dash, EndGender.Female).Thread!)
+            FittingEnd
+                .Flare45(dash, FittingEnd.EndGender.Male)
+                .Thread!.FitInto(FittingEnd.Flare37(dash, FittingEnd.EndGender.Female).Thread!)
         );
 
     /// <summary>Sizes and thread inside diameters of a public table, which are diameter less pitch.</summary>
@@ -80,7 +82,7 @@ public sealed class EndThreadTests
     [InlineData(60, "M60x2", 58)]
     public void MetricORingPort_Size_HasItsThread(int size, string designation, double inside)
     {
-        ScrewThread thread = FittingEnd.MetricORingPort(size, EndGender.Female).Thread!;
+        ScrewThread thread = FittingEnd.MetricORingPort(size, FittingEnd.EndGender.Female).Thread!;
 
         Assert.Equal(designation, thread.Designation);
         Close.Within(1e-12, inside, (thread.MajorDiameter - thread.Pitch).Millimeters);
@@ -98,7 +100,7 @@ public sealed class EndThreadTests
     [InlineData("1", 33.401, 2.209)]
     public void PipeTaper_Size_HasItsThread(string size, double diameter, double pitch)
     {
-        ScrewThread thread = FittingEnd.PipeTaper(size, EndGender.Male).Thread!;
+        ScrewThread thread = FittingEnd.PipeTaper(size, FittingEnd.EndGender.Male).Thread!;
 
         Close.WithinOf(1, 0.0006, diameter, thread.MajorDiameter.Millimeters);
         Close.WithinOf(1, 0.0006, pitch, thread.Pitch.Millimeters);
@@ -114,7 +116,7 @@ public sealed class EndThreadTests
     [InlineData("3/4", 1.04, 14)]
     [InlineData("1", 1.30, 11)]
     public void PipeParallelBonded_Size_HasItsThread(string size, double inches, double threadsAnInch) =>
-        Has(FittingEnd.PipeParallelBonded(size, EndGender.Male), inches * 25.4, 0.3, threadsAnInch);
+        Has(FittingEnd.PipeParallelBonded(size, FittingEnd.EndGender.Male), inches * 25.4, 0.3, threadsAnInch);
 
     /// <summary>Major diameter at the gauge plane and pitch, mm, of a pocket book's first three rows.</summary>
     [Theory]
@@ -124,7 +126,7 @@ public sealed class EndThreadTests
     [InlineData("3/8", 16.662, 1.337)]
     public void PipeTaperWhitworth_Size_HasItsThread(string size, double diameter, double pitch)
     {
-        ScrewThread thread = FittingEnd.PipeTaperWhitworth(size, EndGender.Male).Thread!;
+        ScrewThread thread = FittingEnd.PipeTaperWhitworth(size, FittingEnd.EndGender.Male).Thread!;
 
         Close.WithinOf(1, 1e-9, diameter, thread.MajorDiameter.Millimeters);
         Close.WithinOf(1, 0.0006, pitch, thread.Pitch.Millimeters);
@@ -139,29 +141,29 @@ public sealed class EndThreadTests
     public void FitInto_NearlyTheSame_StartsOnlyWhereTheOutsideThreadIsSmaller()
     {
         ScrewThread metric = ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1));
-        ScrewThread inch = FittingEnd.ORingBoss(3, EndGender.Female).Thread!;
-        ScrewThread metricBoss = FittingEnd.MetricORingPort(14, EndGender.Female).Thread!;
-        ScrewThread inchStud = FittingEnd.ORingBoss(6, EndGender.Male).Thread!;
+        ScrewThread inch = FittingEnd.ORingBoss(3, FittingEnd.EndGender.Female).Thread!;
+        ScrewThread metricBoss = FittingEnd.MetricORingPort(14, FittingEnd.EndGender.Female).Thread!;
+        ScrewThread inchStud = FittingEnd.ORingBoss(6, FittingEnd.EndGender.Male).Thread!;
 
-        Assert.Equal(ThreadFit.StartsThenBinds, inch.FitInto(metric));
-        Assert.Equal(ThreadFit.Different, metric.FitInto(inch));
-        Assert.Equal(ThreadFit.StartsThenBinds, metricBoss.FitInto(inchStud));
-        Assert.Equal(ThreadFit.Different, inchStud.FitInto(metricBoss));
+        Assert.Equal(ScrewThread.Fit.StartsThenBinds, inch.FitInto(metric));
+        Assert.Equal(ScrewThread.Fit.Different, metric.FitInto(inch));
+        Assert.Equal(ScrewThread.Fit.StartsThenBinds, metricBoss.FitInto(inchStud));
+        Assert.Equal(ScrewThread.Fit.Different, inchStud.FitInto(metricBoss));
     }
 
     /// <summary>No outside thread that is more than 2.5 % larger than the hole starts in it.</summary>
     [Theory]
-    [InlineData(ThreadForm.Metric, 1.006)]
-    [InlineData(ThreadForm.Unified, 1.05)]
-    [InlineData(ThreadForm.WhitworthPipeParallel, 1.026)]
-    [InlineData(ThreadForm.AmericanPipeTaper, 1.026)]
-    public void FitInto_TooLarge_DoesNotStart(ThreadForm form, double factor)
+    [InlineData(ScrewThread.Profile.Metric, 1.006)]
+    [InlineData(ScrewThread.Profile.Unified, 1.05)]
+    [InlineData(ScrewThread.Profile.WhitworthPipeParallel, 1.026)]
+    [InlineData(ScrewThread.Profile.AmericanPipeTaper, 1.026)]
+    public void FitInto_TooLarge_DoesNotStart(ScrewThread.Profile form, double factor)
     {
         ScrewThread hole = new("hole", form, Length.FromMillimeters(12), Length.FromMillimeters(1.5));
         ScrewThread bolt = new("bolt", form, Length.FromMillimeters(12 * factor), Length.FromMillimeters(1.45));
 
-        Assert.Equal(ThreadFit.Different, bolt.FitInto(hole));
-        Assert.Equal(ThreadFit.StartsThenBinds, hole.FitInto(bolt));
+        Assert.Equal(ScrewThread.Fit.Different, bolt.FitInto(hole));
+        Assert.Equal(ScrewThread.Fit.StartsThenBinds, hole.FitInto(bolt));
     }
 
     [Fact]
@@ -170,33 +172,33 @@ public sealed class EndThreadTests
         Words.Refused<ArgumentOutOfRangeException>(
             "dash",
             "Flare of 37 degrees must be one of 2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 20, 24, 32; it was 7. Describe others by their thread.",
-            () => FittingEnd.Flare37(7, EndGender.Male)
+            () => FittingEnd.Flare37(7, FittingEnd.EndGender.Male)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "size",
             "NPT must be one of 1, 1/16, 1/2, 1/4, 1/8, 3/4, 3/8; it was 5/8.",
-            () => FittingEnd.PipeTaper("5/8", EndGender.Male)
+            () => FittingEnd.PipeTaper("5/8", FittingEnd.EndGender.Male)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "threadMillimeters",
             "Metric O-ring port must be one of 8, 10, 12,",
-            () => FittingEnd.MetricORingPort(13, EndGender.Male)
+            () => FittingEnd.MetricORingPort(13, FittingEnd.EndGender.Male)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "form",
             "Must be a form with a thread; it was QuickConnect.",
             () =>
                 FittingEnd.FromThread(
-                    EndForm.QuickConnect,
-                    EndGender.Male,
-                    FittingEnd.Flare37(6, EndGender.Male).Thread!,
+                    FittingEnd.EndForm.QuickConnect,
+                    FittingEnd.EndGender.Male,
+                    FittingEnd.Flare37(6, FittingEnd.EndGender.Male).Thread!,
                     FittingArbitraries.Drawing
                 )
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "gender",
             "Must be one of Male, Female; it was 5.",
-            () => FittingEnd.Flare37(6, (EndGender)5)
+            () => FittingEnd.Flare37(6, (FittingEnd.EndGender)5)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "pitch",

@@ -14,7 +14,7 @@ public sealed record FittingMeasures(double BoreMillimeters, double Loss)
             "generated",
             Length.FromMillimeters(BoreMillimeters),
             Ratio.FromDecimalFractions(Loss),
-            LossBasis.Supplied,
+            Fitting.LossBasis.Supplied,
             Source
         );
 }
@@ -41,7 +41,8 @@ public static class FittingArbitraries
 {
     public static DataSource Drawing { get; } = new("Workshop-class", "drawing of a generated part");
 
-    public static IReadOnlyList<FittingEnd> AllEnds { get; } = [.. Enum.GetValues<EndGender>().SelectMany(EndsOf)];
+    public static IReadOnlyList<FittingEnd> AllEnds { get; } =
+    [.. Enum.GetValues<FittingEnd.EndGender>().SelectMany(EndsOf)];
 
     public static Arbitrary<FittingMeasures> Fittings() =>
         (
@@ -66,7 +67,7 @@ public static class FittingArbitraries
     {
         FittingEnd[] few =
         [
-            .. Enum.GetValues<EndGender>()
+            .. Enum.GetValues<FittingEnd.EndGender>()
                 .SelectMany(g =>
                     new[]
                     {
@@ -86,7 +87,7 @@ public static class FittingArbitraries
         ).ToArbitrary();
     }
 
-    private static IEnumerable<FittingEnd> EndsOf(EndGender gender)
+    private static IEnumerable<FittingEnd> EndsOf(FittingEnd.EndGender gender)
     {
         foreach (int dash in (int[])[2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 20, 24, 32])
         {
@@ -112,7 +113,10 @@ public static class FittingArbitraries
             yield return FittingEnd.PipeTaperWhitworth(size, gender);
         }
 
-        foreach (EndForm form in (EndForm[])[EndForm.Banjo, EndForm.InvertedFlare, EndForm.BubbleFlare])
+        foreach (
+            FittingEnd.EndForm form in (FittingEnd.EndForm[])
+                [FittingEnd.EndForm.Banjo, FittingEnd.EndForm.InvertedFlare, FittingEnd.EndForm.BubbleFlare]
+        )
         {
             foreach ((double diameter, double pitch) in ((double, double)[])[(10, 1), (12, 1), (12, 1.5), (14, 1.5)])
             {
@@ -127,7 +131,7 @@ public static class FittingArbitraries
         foreach (double diameter in (double[])[6.3, 7.89, 8, 9.49, 11.8])
         {
             yield return FittingEnd.QuickConnect(Length.FromMillimeters(diameter), gender);
-            yield return gender == EndGender.Male
+            yield return gender == FittingEnd.EndGender.Male
                 ? FittingEnd.HoseBarb(Length.FromMillimeters(diameter))
                 : FittingEnd.OpenHose(Length.FromMillimeters(diameter));
         }

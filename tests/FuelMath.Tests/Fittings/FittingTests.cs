@@ -85,7 +85,7 @@ public sealed class FittingTests
         Fitting end = HoseEnds.Tight("end", Angle.FromDegrees(degrees), Mm(8), Mm(8));
 
         Close.Within(1e-12, expected, end.LossCoefficient.DecimalFractions);
-        Assert.Equal(LossBasis.Published, end.Basis);
+        Assert.Equal(Fitting.LossBasis.Published, end.Basis);
     }
 
     /// <summary>
@@ -105,24 +105,24 @@ public sealed class FittingTests
     /// <summary>The table's constants, with nothing of the Reynolds number left and a bore of an inch: twice the second.</summary>
     [Theory]
     [Trait("Source", "Hooper-1981")]
-    [InlineData(TwoKShape.Elbow90Screwed, 0.80)]
-    [InlineData(TwoKShape.Elbow90Flanged, 0.50)]
-    [InlineData(TwoKShape.Elbow45, 0.40)]
-    [InlineData(TwoKShape.TeeRunScrewed, 0.20)]
-    public void TwoK_AtAnInch_IsTwiceTheLargeConstant(TwoKShape shape, double expected)
+    [InlineData(TwoK.Shape.Elbow90Screwed, 0.80)]
+    [InlineData(TwoK.Shape.Elbow90Flanged, 0.50)]
+    [InlineData(TwoK.Shape.Elbow45, 0.40)]
+    [InlineData(TwoK.Shape.TeeRunScrewed, 0.20)]
+    public void TwoK_AtAnInch_IsTwiceTheLargeConstant(TwoK.Shape shape, double expected)
     {
         Fitting fitting = TwoK.At("f", shape, Mm(25.4), R(1e12));
 
         Close.Within(1e-8, expected, fitting.LossCoefficient.DecimalFractions);
-        Assert.Equal(LossBasis.Published, fitting.Basis);
-        Assert.Equal(LossBasis.Estimate, TwoK.At("f", shape, Mm(8), R(1e5)).Basis);
+        Assert.Equal(Fitting.LossBasis.Published, fitting.Basis);
+        Assert.Equal(Fitting.LossBasis.Estimate, TwoK.At("f", shape, Mm(8), R(1e5)).Basis);
     }
 
     /// <summary>The two methods are far apart at small bores: the bent tube lies below, the two constants above a tight corner.</summary>
     [Fact]
     public void TwoK_SmallBore_IsAnUpperEstimate()
     {
-        double twoK = TwoK.At("f", TwoKShape.Elbow90Screwed, Mm(8), R(24_000)).LossCoefficient.DecimalFractions;
+        double twoK = TwoK.At("f", TwoK.Shape.Elbow90Screwed, Mm(8), R(24_000)).LossCoefficient.DecimalFractions;
 
         Close.Within(1e-12, (800 / 24_000.0) + (0.4 * (1 + (25.4 / 8))), twoK);
         Assert.True(twoK > HoseEnds.Tight("t", Angle.FromDegrees(90), Mm(8), Mm(8)).LossCoefficient.DecimalFractions);
@@ -134,21 +134,21 @@ public sealed class FittingTests
         Words.Refused<ArgumentOutOfRangeException>(
             "reynolds",
             "Must be finite and greater than zero; it was 0.",
-            () => TwoK.At("f", TwoKShape.Elbow45, Mm(8), R(0))
+            () => TwoK.At("f", TwoK.Shape.Elbow45, Mm(8), R(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "shape",
             "Must be one of Elbow90Screwed, Elbow90Flanged, Elbow45, TeeRunScrewed; it was 8.",
-            () => TwoK.At("f", (TwoKShape)8, Mm(8), R(1e4))
+            () => TwoK.At("f", (TwoK.Shape)8, Mm(8), R(1e4))
         );
     }
 
     [Fact]
     public void Basis_OfAssumedMeasures_IsAnEstimate()
     {
-        Assert.Equal(LossBasis.Estimate, HoseEnds.FullFlow("a", Angle.FromDegrees(90), Mm(8), Mm(10)).Basis);
-        Assert.Equal(LossBasis.Estimate, HoseEnds.Tight("b", Angle.FromDegrees(180), Mm(8), Mm(10)).Basis);
-        Assert.Equal(LossBasis.Published, HoseEnds.Straight("c", Mm(8), Mm(10)).Basis);
+        Assert.Equal(Fitting.LossBasis.Estimate, HoseEnds.FullFlow("a", Angle.FromDegrees(90), Mm(8), Mm(10)).Basis);
+        Assert.Equal(Fitting.LossBasis.Estimate, HoseEnds.Tight("b", Angle.FromDegrees(180), Mm(8), Mm(10)).Basis);
+        Assert.Equal(Fitting.LossBasis.Published, HoseEnds.Straight("c", Mm(8), Mm(10)).Basis);
     }
 
     /// <summary>The loss does not know which bore the coefficient was named for.</summary>
@@ -157,7 +157,13 @@ public sealed class FittingTests
     {
         Fitting fitting = measures.ToFitting();
         Length there = Mm(other.BoreMillimeters);
-        Fitting carried = new("x", there, fitting.CoefficientFor(there), LossBasis.Supplied, FittingMeasures.Source);
+        Fitting carried = new(
+            "x",
+            there,
+            fitting.CoefficientFor(there),
+            Fitting.LossBasis.Supplied,
+            FittingMeasures.Source
+        );
 
         Close.Within(1e-13, measures.Loss, carried.CoefficientFor(fitting.Bore).DecimalFractions);
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(200);
@@ -193,7 +199,7 @@ public sealed class FittingTests
             "sum",
             bore,
             new FittingSeries(all).CoefficientFor(bore),
-            LossBasis.Supplied,
+            Fitting.LossBasis.Supplied,
             FittingMeasures.Source
         );
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(150);
@@ -227,7 +233,7 @@ public sealed class FittingTests
     public void ToString_NamesTheBore() =>
         Assert.Equal(
             "elbow: K 1.2 at 8 mm",
-            new Fitting("elbow", Mm(8), R(1.2), LossBasis.Supplied, FittingMeasures.Source).ToString()
+            new Fitting("elbow", Mm(8), R(1.2), Fitting.LossBasis.Supplied, FittingMeasures.Source).ToString()
         );
 
     // ---- Refusals -----------------------------------------------------------------------------------------
@@ -248,12 +254,12 @@ public sealed class FittingTests
         Words.Refused<ArgumentOutOfRangeException>(
             "basis",
             "Must be one of Published, Supplied, Estimate; it was 9.",
-            () => _ = new Fitting("f", Mm(8), R(1), (LossBasis)9, FittingMeasures.Source)
+            () => _ = new Fitting("f", Mm(8), R(1), (Fitting.LossBasis)9, FittingMeasures.Source)
         );
         Words.Refused<ArgumentException>(
             "name",
             "Must be a name, not blank.",
-            () => _ = new Fitting(" ", Mm(8), R(1), LossBasis.Supplied, FittingMeasures.Source)
+            () => _ = new Fitting(" ", Mm(8), R(1), Fitting.LossBasis.Supplied, FittingMeasures.Source)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "otherBore",

@@ -6,8 +6,8 @@ namespace FuelMath.Tests.Fittings;
 [Properties(Arbitrary = [typeof(FittingArbitraries)])]
 public sealed class JointTests
 {
-    private const EndGender Male = EndGender.Male;
-    private const EndGender Female = EndGender.Female;
+    private const FittingEnd.EndGender Male = FittingEnd.EndGender.Male;
+    private const FittingEnd.EndGender Female = FittingEnd.EndGender.Female;
 
     /// <summary>
     /// The trap: at every size a male 37 degree flare screws into the O-ring boss and does not seal. Public tables of both
@@ -24,8 +24,8 @@ public sealed class JointTests
     {
         Joint joint = Joint.Between(FittingEnd.Flare37(dash, Male), FittingEnd.ORingBoss(dash, Female));
 
-        Assert.Equal(JointVerdict.ThreadsButDoesNotSeal, joint.Verdict);
-        Assert.Equal(JointTrap.FlareInORingBoss, joint.Trap);
+        Assert.Equal(Joint.Outcome.ThreadsButDoesNotSeal, joint.Verdict);
+        Assert.Equal(Joint.KnownTrap.FlareInORingBoss, joint.Trap);
         Assert.Contains(
             "the flare seals on a cone of 37 degrees, and the boss has no cone: it seals by an O-ring in its chamfer",
             joint.Reason,
@@ -42,8 +42,8 @@ public sealed class JointTests
         Is(
             FittingEnd.ORingBoss(6, Male),
             FittingEnd.Flare37(6, Female),
-            JointVerdict.ThreadsButDoesNotSeal,
-            JointTrap.ORingStudInFlareNut
+            Joint.Outcome.ThreadsButDoesNotSeal,
+            Joint.KnownTrap.ORingStudInFlareNut
         );
 
     /// <summary>A public note on both standards: intermixing sizes 2, 3, 4, 5, 8 and 10 "will result in leakage".</summary>
@@ -59,24 +59,24 @@ public sealed class JointTests
         Is(
             FittingEnd.Flare37(dash, Male),
             FittingEnd.Flare45(dash, Female),
-            JointVerdict.ThreadsButDoesNotSeal,
-            JointTrap.Flare37AndFlare45
+            Joint.Outcome.ThreadsButDoesNotSeal,
+            Joint.KnownTrap.Flare37AndFlare45
         );
 
     /// <summary>A public table's note: NPT and ISO 7 threads should not be mixed, 60 and 55 degrees.</summary>
     [Theory]
     [Trait("Source", "ASME-B1.20.1")]
-    [InlineData("1/8", JointVerdict.DoesNotGoTogether)]
-    [InlineData("1/4", JointVerdict.DoesNotGoTogether)]
-    [InlineData("3/8", JointVerdict.DoesNotGoTogether)]
-    [InlineData("1/2", JointVerdict.ThreadsButDoesNotSeal)]
-    [InlineData("3/4", JointVerdict.ThreadsButDoesNotSeal)]
-    public void AmericanWithWhitworthPipe_OneSize_NeverSeals(string size, JointVerdict expected) =>
+    [InlineData("1/8", Joint.Outcome.DoesNotGoTogether)]
+    [InlineData("1/4", Joint.Outcome.DoesNotGoTogether)]
+    [InlineData("3/8", Joint.Outcome.DoesNotGoTogether)]
+    [InlineData("1/2", Joint.Outcome.ThreadsButDoesNotSeal)]
+    [InlineData("3/4", Joint.Outcome.ThreadsButDoesNotSeal)]
+    public void AmericanWithWhitworthPipe_OneSize_NeverSeals(string size, Joint.Outcome expected) =>
         Is(
             FittingEnd.PipeTaper(size, Male),
             FittingEnd.PipeTaperWhitworth(size, Female),
             expected,
-            JointTrap.AmericanAndWhitworthPipe
+            Joint.KnownTrap.AmericanAndWhitworthPipe
         );
 
     [Fact]
@@ -84,8 +84,8 @@ public sealed class JointTests
         Is(
             FittingEnd.PipeParallelBonded("1/4", Male),
             FittingEnd.PipeTaperWhitworth("1/4", Female),
-            JointVerdict.ThreadsButDoesNotSeal,
-            JointTrap.ParallelAndTaperPipe
+            Joint.Outcome.ThreadsButDoesNotSeal,
+            Joint.KnownTrap.ParallelAndTaperPipe
         );
 
     [Fact]
@@ -93,8 +93,8 @@ public sealed class JointTests
     {
         Joint joint = Joint.Between(FittingEnd.PipeTaperDryseal("1/4", Male), FittingEnd.PipeTaper("1/4", Female));
 
-        Assert.Equal(JointVerdict.Seals, joint.Verdict);
-        Assert.Equal(JointTrap.DrysealAndPlainPipe, joint.Trap);
+        Assert.Equal(Joint.Outcome.Seals, joint.Verdict);
+        Assert.Equal(Joint.KnownTrap.DrysealAndPlainPipe, joint.Trap);
         Assert.Contains("Not without sealant.", joint.Cautions);
     }
 
@@ -102,19 +102,24 @@ public sealed class JointTests
     public void MetricThreads_ShareM10x1_AndDoNotSealAcross()
     {
         ScrewThread m10 = ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1));
-        FittingEnd nut = FittingEnd.FromThread(EndForm.InvertedFlare, Male, m10, FittingArbitraries.Drawing);
-        FittingEnd bubble = FittingEnd.FromThread(EndForm.BubbleFlare, Female, m10, FittingArbitraries.Drawing);
-        FittingEnd bolt = FittingEnd.FromThread(EndForm.Banjo, Male, m10, FittingArbitraries.Drawing);
+        FittingEnd nut = FittingEnd.FromThread(FittingEnd.EndForm.InvertedFlare, Male, m10, FittingArbitraries.Drawing);
+        FittingEnd bubble = FittingEnd.FromThread(
+            FittingEnd.EndForm.BubbleFlare,
+            Female,
+            m10,
+            FittingArbitraries.Drawing
+        );
+        FittingEnd bolt = FittingEnd.FromThread(FittingEnd.EndForm.Banjo, Male, m10, FittingArbitraries.Drawing);
 
-        Is(nut, bubble, JointVerdict.ThreadsButDoesNotSeal, JointTrap.InvertedAndBubbleFlare);
-        Is(bolt, bubble, JointVerdict.ThreadsButDoesNotSeal, JointTrap.SameThreadOtherSeal);
+        Is(nut, bubble, Joint.Outcome.ThreadsButDoesNotSeal, Joint.KnownTrap.InvertedAndBubbleFlare);
+        Is(bolt, bubble, Joint.Outcome.ThreadsButDoesNotSeal, Joint.KnownTrap.SameThreadOtherSeal);
         Is(
             bolt,
             FittingEnd.MetricORingPort(10, Female),
-            JointVerdict.ThreadsButDoesNotSeal,
-            JointTrap.SameThreadOtherSeal
+            Joint.Outcome.ThreadsButDoesNotSeal,
+            Joint.KnownTrap.SameThreadOtherSeal
         );
-        Is(bolt, FittingEnd.ORingBoss(3, Female), JointVerdict.DoesNotGoTogether, JointTrap.NearlyTheSameThread);
+        Is(bolt, FittingEnd.ORingBoss(3, Female), Joint.Outcome.DoesNotGoTogether, Joint.KnownTrap.NearlyTheSameThread);
     }
 
     [Fact]
@@ -128,20 +133,35 @@ public sealed class JointTests
     [Fact]
     public void OtherSizeGenderOrKind_DoesNotGoTogether()
     {
-        Is(FittingEnd.Flare37(6, Male), FittingEnd.Flare37(8, Female), JointVerdict.DoesNotGoTogether, JointTrap.None);
-        Is(FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male), JointVerdict.DoesNotGoTogether, JointTrap.None);
-        Is(FittingEnd.Flare37(6, Male), FittingEnd.OpenHose(Mm(8)), JointVerdict.DoesNotGoTogether, JointTrap.None);
+        Is(
+            FittingEnd.Flare37(6, Male),
+            FittingEnd.Flare37(8, Female),
+            Joint.Outcome.DoesNotGoTogether,
+            Joint.KnownTrap.None
+        );
+        Is(
+            FittingEnd.Flare37(6, Male),
+            FittingEnd.Flare37(6, Male),
+            Joint.Outcome.DoesNotGoTogether,
+            Joint.KnownTrap.None
+        );
+        Is(
+            FittingEnd.Flare37(6, Male),
+            FittingEnd.OpenHose(Mm(8)),
+            Joint.Outcome.DoesNotGoTogether,
+            Joint.KnownTrap.None
+        );
         Is(
             FittingEnd.QuickConnect(Mm(8), Male),
             FittingEnd.OpenHose(Mm(8)),
-            JointVerdict.DoesNotGoTogether,
-            JointTrap.None
+            Joint.Outcome.DoesNotGoTogether,
+            Joint.KnownTrap.None
         );
         Is(
             FittingEnd.QuickConnect(Mm(8), Male),
             FittingEnd.QuickConnect(Mm(7.89), Female),
-            JointVerdict.DoesNotGoTogether,
-            JointTrap.None
+            Joint.Outcome.DoesNotGoTogether,
+            Joint.KnownTrap.None
         );
     }
 
@@ -162,7 +182,7 @@ public sealed class JointTests
             seals,
             Joint
                 .Between(FittingEnd.QuickConnect(Mm(measured), Male), FittingEnd.QuickConnect(Mm(coupler), Female))
-                .Verdict == JointVerdict.Seals
+                .Verdict == Joint.Outcome.Seals
         );
 
     [Fact]
@@ -170,7 +190,7 @@ public sealed class JointTests
     {
         Joint joint = Joint.Between(FittingEnd.HoseBarb(Mm(8)), FittingEnd.OpenHose(Mm(7.94)));
 
-        Assert.Equal(JointVerdict.Seals, joint.Verdict);
+        Assert.Equal(Joint.Outcome.Seals, joint.Verdict);
         Assert.StartsWith("Only with a clamp", joint.Cautions[0], StringComparison.Ordinal);
     }
 
@@ -179,7 +199,7 @@ public sealed class JointTests
     {
         Joint joint = Joint.Between(end.End, end.End.Mate);
 
-        Assert.Equal(JointVerdict.Seals, joint.Verdict);
+        Assert.Equal(Joint.Outcome.Seals, joint.Verdict);
         Assert.NotEmpty(joint.Cautions);
     }
 
@@ -201,22 +221,25 @@ public sealed class JointTests
         Joint[] joints = [.. all.SelectMany(a => all.Select(b => Joint.Between(a, b)))];
 
         Assert.All(
-            joints.Where(j => j.Verdict == JointVerdict.Seals),
+            joints.Where(j => j.Verdict == Joint.Outcome.Seals),
             j =>
             {
                 Assert.NotEqual(j.First.Gender, j.Second.Gender);
-                Assert.True(j.First.Form == j.Second.Form || j.Trap == JointTrap.DrysealAndPlainPipe, j.ToString());
+                Assert.True(
+                    j.First.Form == j.Second.Form || j.Trap == Joint.KnownTrap.DrysealAndPlainPipe,
+                    j.ToString()
+                );
             }
         );
         Assert.All(
-            joints.Where(j => j.Verdict == JointVerdict.ThreadsButDoesNotSeal),
+            joints.Where(j => j.Verdict == Joint.Outcome.ThreadsButDoesNotSeal),
             j =>
             {
-                Assert.NotEqual(JointTrap.None, j.Trap);
+                Assert.NotEqual(Joint.KnownTrap.None, j.Trap);
                 Assert.Contains("It can hold for a while and then spray. Do not run it.", j.Cautions);
             }
         );
-        Assert.Equal(Enum.GetValues<JointTrap>(), joints.Select(j => j.Trap).Distinct().Order());
+        Assert.Equal(Enum.GetValues<Joint.KnownTrap>(), joints.Select(j => j.Trap).Distinct().Order());
     }
 
     [Fact]
@@ -227,7 +250,7 @@ public sealed class JointTests
             StringComparison.Ordinal
         );
 
-    private static void Is(FittingEnd a, FittingEnd b, JointVerdict verdict, JointTrap trap)
+    private static void Is(FittingEnd a, FittingEnd b, Joint.Outcome verdict, Joint.KnownTrap trap)
     {
         Joint joint = Joint.Between(a, b);
         Assert.Equal((verdict, trap), (joint.Verdict, joint.Trap));

@@ -11,16 +11,16 @@ public sealed class TeeTests
     /// <summary>Examples 7-35 and 7-36: a tee and a wye, as the book prints them. It rounds its flows on the way, which moves the last digit.</summary>
     [Theory]
     [Trait("Source", "TP-410")]
-    [InlineData(102.3, 90, 1135, 380, TeePath.CombiningBranch, -0.04026, 5e-4)]
-    [InlineData(102.3, 90, 1135, 380, TeePath.CombiningRun, 0.3258, 5e-4)]
-    [InlineData(146, 45, 1515, 950, TeePath.DividingBranch, 0.4640, 1e-4)]
-    [InlineData(146, 45, 1515, 950, TeePath.DividingRun, -0.06809, 1e-4)]
+    [InlineData(102.3, 90, 1135, 380, Tee.Path.CombiningBranch, -0.04026, 5e-4)]
+    [InlineData(102.3, 90, 1135, 380, Tee.Path.CombiningRun, 0.3258, 5e-4)]
+    [InlineData(146, 45, 1515, 950, Tee.Path.DividingBranch, 0.4640, 1e-4)]
+    [InlineData(146, 45, 1515, 950, Tee.Path.DividingRun, -0.06809, 1e-4)]
     public void CoefficientAt_WorkedExamples_Agrees(
         double bore,
         double degrees,
         double run,
         double branch,
-        TeePath path,
+        Tee.Path path,
         double expected,
         double tolerance
     ) =>
@@ -41,14 +41,14 @@ public sealed class TeeTests
     [Fact]
     [Trait("Source", "Common-practice")]
     public void CoefficientAt_AllIntoTheBranch_LiesNearThePlainTable() =>
-        Assert.InRange(Full(90).CoefficientAt(TeePath.DividingBranch, One).DecimalFractions, 1.6 * 0.67, 1.6 * 1.34);
+        Assert.InRange(Full(90).CoefficientAt(Tee.Path.DividingBranch, One).DecimalFractions, 1.6 * 0.67, 1.6 * 1.34);
 
     /// <summary>Nothing in the branch: a run without loss.</summary>
     [Property]
     public void CoefficientAt_NothingInTheBranch_LeavesTheRunAlone(TeeMeasures tee)
     {
-        Close.WithinOf(1, 1e-15, 0, tee.ToTee().CoefficientAt(TeePath.DividingRun, Ratio.Zero).DecimalFractions);
-        Close.WithinOf(1, 1e-15, 0, tee.ToTee().CoefficientAt(TeePath.CombiningRun, Ratio.Zero).DecimalFractions);
+        Close.WithinOf(1, 1e-15, 0, tee.ToTee().CoefficientAt(Tee.Path.DividingRun, Ratio.Zero).DecimalFractions);
+        Close.WithinOf(1, 1e-15, 0, tee.ToTee().CoefficientAt(Tee.Path.CombiningRun, Ratio.Zero).DecimalFractions);
     }
 
     /// <summary>The fitting of a leg loses, at the leg's flow, what the combined coefficient says at the combined flow.</summary>
@@ -60,9 +60,9 @@ public sealed class TeeTests
         VolumeFlow combined = VolumeFlow.FromLitersPerHour(300);
         double area = Math.PI / 4 * measures.BoreMillimeters * measures.BoreMillimeters * 1e-6;
         double head = 740 * Math.Pow(combined.CubicMetersPerSecond / area, 2) / 2;
-        foreach (TeePath path in Enum.GetValues<TeePath>())
+        foreach (Tee.Path path in Enum.GetValues<Tee.Path>())
         {
-            double leg = path is TeePath.DividingBranch or TeePath.CombiningBranch
+            double leg = path is Tee.Path.DividingBranch or Tee.Path.CombiningBranch
                 ? measures.Share
                 : 1 - measures.Share;
             double k = tee.CoefficientAt(path, share).DecimalFractions;
@@ -90,22 +90,22 @@ public sealed class TeeTests
         Words.Refused<ArgumentOutOfRangeException>(
             "branchShare",
             "Must be from 0 to 1; it was 1.5.",
-            () => Full(90).CoefficientAt(TeePath.DividingRun, Ratio.FromDecimalFractions(1.5))
+            () => Full(90).CoefficientAt(Tee.Path.DividingRun, Ratio.FromDecimalFractions(1.5))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "branchShare",
             "Some flow must go the way DividingBranch; at a branch share of 0 none does.",
-            () => Full(90).ToFitting(TeePath.DividingBranch, Ratio.Zero)
+            () => Full(90).ToFitting(Tee.Path.DividingBranch, Ratio.Zero)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "branchShare",
             "The way CombiningBranch must lose pressure to be a fitting; at this share its coefficient is -0.4941.",
-            () => Full(90).ToFitting(TeePath.CombiningBranch, Ratio.FromDecimalFractions(0.1))
+            () => Full(90).ToFitting(Tee.Path.CombiningBranch, Ratio.FromDecimalFractions(0.1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "path",
             "Must be one of DividingRun, DividingBranch, CombiningRun, CombiningBranch; it was 7.",
-            () => Full(90).CoefficientAt((TeePath)7, Ratio.Zero)
+            () => Full(90).CoefficientAt((Tee.Path)7, Ratio.Zero)
         );
     }
 

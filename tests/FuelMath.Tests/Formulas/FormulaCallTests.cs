@@ -12,17 +12,17 @@ public sealed class FormulaCallTests
     /// <summary>800 cm3/min at 300 kPa are 800 times the root of 4/3 at 400 kPa, by hand 923.7604.</summary>
     [Fact]
     public void Calculate_InCustomaryUnits_TakesAndGivesThem() =>
-        Close.Within(1e-9, 923.7604307, Carried.Calculate(FormulaUnits.Customary, 800, 300, 740, 400, 740));
+        Close.Within(1e-9, 923.7604307, Carried.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740));
 
     [Fact]
     public void Calculate_OutsideARange_NamesArgumentValueAndRangeInTheUnitsOfTheCall()
     {
         var error = Assert.Throws<FormulaRefusedException>(() =>
-            Carried.Calculate(FormulaUnits.Customary, 800, 300, 740, -1, 740)
+            Carried.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, -1, 740)
         );
 
         FormulaRefusal refusal = error.Refusal;
-        Assert.Equal(FormulaProblem.OutsideRange, refusal.Problem);
+        Assert.Equal(FormulaRefusal.FormulaProblem.OutsideRange, refusal.Problem);
         Assert.Equal("differentialPressure", error.ParamName);
         Assert.Same(Carried.Arguments[3], refusal.Argument);
         Assert.Equal((-1.0, 0.0, 1e6, "kPa"), (refusal.Value, refusal.Minimum, refusal.Maximum, refusal.Unit));
@@ -47,7 +47,12 @@ public sealed class FormulaCallTests
                 arguments[i] = bad;
 
                 Assert.False(
-                    formula.TryCalculate(FormulaUnits.Si, arguments, out double value, out FormulaRefusal? refusal)
+                    formula.TryCalculate(
+                        FormulaInfo.CallUnits.Si,
+                        arguments,
+                        out double value,
+                        out FormulaRefusal? refusal
+                    )
                 );
                 Assert.Equal(0, value);
                 Assert.Same(formula.Arguments[i], refusal!.Argument);
@@ -60,9 +65,12 @@ public sealed class FormulaCallTests
     {
         FormulaInfo velocity = FormulaCatalogue.Named("Friction.Velocity");
 
-        FormulaRefusal refusal = velocity.Check(FormulaUnits.Si, 1e-4)!;
+        FormulaRefusal refusal = velocity.Check(FormulaInfo.CallUnits.Si, 1e-4)!;
 
-        Assert.Equal((FormulaProblem.Count, 1.0, 2.0), (refusal.Problem, refusal.Value, refusal.Minimum));
+        Assert.Equal(
+            (FormulaRefusal.FormulaProblem.Count, 1.0, 2.0),
+            (refusal.Problem, refusal.Value, refusal.Minimum)
+        );
         Assert.Equal("Friction.Velocity must have 2 arguments (volumeFlow, bore); it has 1.", refusal.Message);
         Assert.Throws<FormulaRefusedException>(() => velocity.At<Real>([new Real(1)]));
     }
@@ -72,9 +80,9 @@ public sealed class FormulaCallTests
     {
         FormulaInfo hoop = FormulaCatalogue.Named("TubeElasticity.HoopStress");
 
-        FormulaRefusal refusal = hoop.Check(FormulaUnits.Customary, 1, 8, 6, 7)!;
+        FormulaRefusal refusal = hoop.Check(FormulaInfo.CallUnits.Customary, 1, 8, 6, 7)!;
 
-        Assert.Equal(FormulaProblem.OutsideBound, refusal.Problem);
+        Assert.Equal(FormulaRefusal.FormulaProblem.OutsideBound, refusal.Problem);
         Assert.Equal("outsideDiameter", refusal.Argument!.Name);
         Close.Within(1e-12, 8, refusal.Minimum);
         Close.Within(1e-12, 6, refusal.Value);
@@ -93,9 +101,9 @@ public sealed class FormulaCallTests
     [InlineData("TubeElasticity.ThinWallPressure", new[] { 1e-3, 9e-3, 1e8 }, "insideDiameter")]
     public void Check_OutsideABound_Refuses(string name, double[] arguments, string argument)
     {
-        FormulaRefusal refusal = FormulaCatalogue.Named(name).Check(FormulaUnits.Si, arguments)!;
+        FormulaRefusal refusal = FormulaCatalogue.Named(name).Check(FormulaInfo.CallUnits.Si, arguments)!;
 
-        Assert.Equal((FormulaProblem.OutsideBound, argument), (refusal.Problem, refusal.Argument!.Name));
+        Assert.Equal((FormulaRefusal.FormulaProblem.OutsideBound, argument), (refusal.Problem, refusal.Argument!.Name));
     }
 
     /// <summary>In range, but the target is what is added: a division by zero.</summary>
@@ -104,9 +112,12 @@ public sealed class FormulaCallTests
     {
         FormulaInfo added = FormulaCatalogue.Named("TankBalance.AddedVolume");
 
-        FormulaRefusal refusal = added.Check(FormulaUnits.Si, 0.1, 0.02, 0.3, 0.3)!;
+        FormulaRefusal refusal = added.Check(FormulaInfo.CallUnits.Si, 0.1, 0.02, 0.3, 0.3)!;
 
-        Assert.Equal((FormulaProblem.NoResult, (FormulaArgument?)null), (refusal.Problem, refusal.Argument));
+        Assert.Equal(
+            (FormulaRefusal.FormulaProblem.NoResult, (FormulaInfo.Argument?)null),
+            (refusal.Problem, refusal.Argument)
+        );
     }
 
     /// <summary>An edge that went to the customary unit and back is still the edge.</summary>
@@ -117,13 +128,16 @@ public sealed class FormulaCallTests
         FormulaInfo formula = FormulaCatalogue.Named(name);
         for (int i = 0; i < formula.Arguments.Length; i++)
         {
-            FormulaArgument argument = formula.Arguments[i];
+            FormulaInfo.Argument argument = formula.Arguments[i];
             foreach (double edge in (double[])[argument.Minimum, argument.Maximum])
             {
                 double[] arguments = Customary(formula, formula.Example.Arguments);
                 arguments[i] = argument.Quantity.FromSi(edge, argument.Quantity.CustomaryUnit);
 
-                Assert.NotEqual(FormulaProblem.OutsideRange, formula.Check(FormulaUnits.Customary, arguments)?.Problem);
+                Assert.NotEqual(
+                    FormulaRefusal.FormulaProblem.OutsideRange,
+                    formula.Check(FormulaInfo.CallUnits.Customary, arguments)?.Problem
+                );
             }
         }
     }
@@ -139,13 +153,13 @@ public sealed class FormulaCallTests
             fractions =>
             {
                 double[] point = formula.Point(fractions);
-                if (formula.Info.Check(FormulaUnits.Si, point) is not null)
+                if (formula.Info.Check(FormulaInfo.CallUnits.Si, point) is not null)
                 {
                     return;
                 }
 
                 double direct = formula.Real(point);
-                Assert.Equal(direct, formula.Info.Calculate(FormulaUnits.Si, point));
+                Assert.Equal(direct, formula.Info.Calculate(FormulaInfo.CallUnits.Si, point));
             }
         );
     }
@@ -154,11 +168,11 @@ public sealed class FormulaCallTests
     [Fact]
     public void Slope_InCustomaryUnits_IsThatOfTheCalls()
     {
-        double slope = Carried.Slope(FormulaUnits.Customary, 3, 800, 300, 740, 400, 740);
+        double slope = Carried.Slope(FormulaInfo.CallUnits.Customary, 3, 800, 300, 740, 400, 740);
 
         // By hand: half of the flow over the pressure, 923.7604307 / 800.
         Close.Within(1e-9, 1.154700538, slope);
-        Assert.Throws<ArgumentOutOfRangeException>(() => Carried.Slope(FormulaUnits.Si, 5, 1, 1, 1, 1, 1));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Carried.Slope(FormulaInfo.CallUnits.Si, 5, 1, 1, 1, 1, 1));
     }
 
     /// <summary>A temperature has an offset that a slope must not count: one kelvin is one degree.</summary>
@@ -167,8 +181,8 @@ public sealed class FormulaCallTests
     {
         FormulaInfo settled = FormulaCatalogue.Named("TankHeating.SettledTemperature");
 
-        Close.Within(1e-12, 1, settled.Slope(FormulaUnits.Customary, 0, 20, 100, 5));
-        Close.Within(1e-12, 40, settled.Calculate(FormulaUnits.Customary, 20, 100, 5));
+        Close.Within(1e-12, 1, settled.Slope(FormulaInfo.CallUnits.Customary, 0, 20, 100, 5));
+        Close.Within(1e-12, 40, settled.Calculate(FormulaInfo.CallUnits.Customary, 20, 100, 5));
     }
 
     [Fact]

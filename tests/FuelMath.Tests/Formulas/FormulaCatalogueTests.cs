@@ -35,9 +35,9 @@ public sealed partial class FormulaCatalogueTests
     public void Example_ComesOutAsPublished(string name)
     {
         FormulaInfo formula = FormulaCatalogue.Named(name);
-        FormulaExample example = formula.Example;
+        FormulaInfo.CheckedExample example = formula.Example;
 
-        double value = formula.Calculate(FormulaUnits.Si, example.Arguments.AsSpan());
+        double value = formula.Calculate(FormulaInfo.CallUnits.Si, example.Arguments.AsSpan());
 
         Close.Within(example.RelativeTolerance, example.Expected, value);
     }
@@ -57,7 +57,7 @@ public sealed partial class FormulaCatalogueTests
     {
         FormulaInfo formula = FormulaCatalogue.Named(name);
 
-        Working working = formula.WorkingOf(FormulaUnits.Si, formula.Example.Arguments.AsSpan());
+        Working working = formula.WorkingOf(FormulaInfo.CallUnits.Si, formula.Example.Arguments.AsSpan());
 
         Assert.Same(formula.Result.Symbol, working.Lines[^1].Symbol);
     }
@@ -72,7 +72,7 @@ public sealed partial class FormulaCatalogueTests
     {
         FormulaInfo formula = FormulaCatalogue.Named(name);
 
-        Working working = formula.WorkingOf(FormulaUnits.Si, formula.Example.Arguments.AsSpan());
+        Working working = formula.WorkingOf(FormulaInfo.CallUnits.Si, formula.Example.Arguments.AsSpan());
 
         Assert.Contains(working.Lines[^1].Source!.Key, formula.Sources.Select(s => s.Key));
         Assert.All(
@@ -158,7 +158,7 @@ public sealed partial class FormulaCatalogueTests
 
     [Fact]
     public void EveryTopic_HasFormulas() =>
-        Assert.All(Enum.GetValues<FormulaTopic>(), t => Assert.NotEmpty(FormulaCatalogue.About(t)));
+        Assert.All(Enum.GetValues<FormulaInfo.FormulaTopic>(), t => Assert.NotEmpty(FormulaCatalogue.About(t)));
 
     private static bool IsSi(FormulaQuantity quantity, string unit) => quantity.ToSi(1, unit) == 1;
 

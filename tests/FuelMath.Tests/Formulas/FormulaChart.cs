@@ -75,7 +75,7 @@ internal static class FormulaChart
     internal static string Draw(FormulaInfo formula)
     {
         int by = Argument(formula);
-        FormulaArgument argument = formula.Arguments[by];
+        FormulaInfo.Argument argument = formula.Arguments[by];
         double[] at = FormulaPages.CustomaryExample(formula);
         (double low, double high) = (
             argument.Quantity.FromSi(argument.UsualMinimum, argument.Quantity.CustomaryUnit),
@@ -88,9 +88,9 @@ internal static class FormulaChart
         {
             double part = i / (double)Points;
             at[by] = wide ? low * Math.Pow(high / low, part) : low + ((high - low) * part);
-            if (formula.Check(FormulaUnits.Customary, at) is null)
+            if (formula.Check(FormulaInfo.CallUnits.Customary, at) is null)
             {
-                values.Add((at[by], formula.Calculate(FormulaUnits.Customary, at)));
+                values.Add((at[by], formula.Calculate(FormulaInfo.CallUnits.Customary, at)));
                 slopes.Add((at[by], Slope(formula, by, at)));
             }
         }
@@ -122,7 +122,7 @@ internal static class FormulaChart
     {
         try
         {
-            return formula.Slope(FormulaUnits.Customary, by, at);
+            return formula.Slope(FormulaInfo.CallUnits.Customary, by, at);
         }
         catch (FormulaRefusedException)
         {

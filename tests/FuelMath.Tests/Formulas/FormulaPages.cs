@@ -35,7 +35,7 @@ internal static class FormulaPages
             Invariant,
             $"The {FormulaCatalogue.All.Length} formulas of the [catalogue](../guide/formulas.md#the-catalogue), each with its symbols, ranges, sources, a worked example and a chart.\n"
         );
-        foreach (FormulaTopic topic in Enum.GetValues<FormulaTopic>())
+        foreach (FormulaInfo.FormulaTopic topic in Enum.GetValues<FormulaInfo.FormulaTopic>())
         {
             page.Append(Invariant, $"\n## {topic}\n\n| Formula | Computes |\n|---|---|\n");
             foreach (FormulaInfo formula in FormulaCatalogue.About(topic))
@@ -52,7 +52,7 @@ internal static class FormulaPages
         var text = new StringBuilder(
             "# Made from the catalogue; see DEVELOPERS.md.\n- name: By topic\n  href: index.md\n"
         );
-        foreach (FormulaTopic topic in Enum.GetValues<FormulaTopic>())
+        foreach (FormulaInfo.FormulaTopic topic in Enum.GetValues<FormulaInfo.FormulaTopic>())
         {
             text.Append(Invariant, $"- name: {topic}\n  items:\n");
             foreach (FormulaInfo formula in FormulaCatalogue.About(topic))
@@ -67,15 +67,15 @@ internal static class FormulaPages
     private static string Page(FormulaInfo formula)
     {
         StringBuilder page = Start(formula.Name);
-        Working working = formula.WorkingOf(FormulaUnits.Customary, CustomaryExample(formula));
+        Working working = formula.WorkingOf(FormulaInfo.CallUnits.Customary, CustomaryExample(formula));
         page.Append(Invariant, $"{formula.Summary}.\n\n");
-        foreach (WorkingLine line in working.Lines)
+        foreach (Working.Line line in working.Lines)
         {
             page.Append(Invariant, $"$$\n{line.ToLatexFormula(Invariant)}\n$$\n\n");
         }
 
         page.Append("## Arguments\n\n| Name | Symbol | Meaning | From | To | Usual |\n|---|---|---|---|---|---|\n");
-        foreach (FormulaArgument argument in formula.Arguments)
+        foreach (FormulaInfo.Argument argument in formula.Arguments)
         {
             FormulaQuantity q = argument.Quantity;
             page.Append(
@@ -89,12 +89,12 @@ internal static class FormulaPages
             Invariant,
             $"\nGives {Symbol(result)}, {result.Symbol.Meaning}, in {Unit(result.Unit)} ({Unit(result.CustomaryUnit)} in customary units).\n"
         );
-        foreach (FormulaBound bound in formula.Bounds)
+        foreach (FormulaInfo.Bound bound in formula.Bounds)
         {
             page.Append(Invariant, $"\nNeeds `{bound}`.\n");
         }
 
-        foreach (FormulaConstant constant in formula.Constants)
+        foreach (FormulaInfo.Constant constant in formula.Constants)
         {
             string unit = constant.Unit.Length == 0 ? "" : $" {constant.Unit}";
             page.Append(Invariant, $"\nFixed: `{constant.Name}` = {constant.Value:G9}{unit}.\n");

@@ -85,7 +85,7 @@ public sealed class FormulaPagesTests
                 Assert.Equal(info.Arguments.Length, arguments.Length);
                 for (int i = 0; i < arguments.Length; i++)
                 {
-                    FormulaArgument argument = info.Arguments[i];
+                    FormulaInfo.Argument argument = info.Arguments[i];
                     JsonElement unit = document
                         .RootElement.GetProperty("kinds")
                         .GetProperty(arguments[i].GetProperty("kind").GetString()!)

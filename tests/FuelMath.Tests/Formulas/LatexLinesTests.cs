@@ -32,10 +32,10 @@ public sealed class LatexLinesTests
         var comma = (NumberFormatInfo)NumberFormatInfo.InvariantInfo.Clone();
         comma.NumberDecimalSeparator = ",";
         return from formula in FormulaCatalogue.All
-            from units in Enum.GetValues<FormulaUnits>()
+            from units in Enum.GetValues<FormulaInfo.CallUnits>()
             let arguments = formula.Example.Arguments.Select(
                 (x, i) =>
-                    units == FormulaUnits.Si
+                    units == FormulaInfo.CallUnits.Si
                         ? x
                         : formula.Arguments[i].Quantity.FromSi(x, formula.Arguments[i].Quantity.CustomaryUnit)
             )

@@ -34,7 +34,7 @@ public sealed class BlendAndPremixWorkingTests
     [Fact]
     public void LowerHeatingValueWorkingByVolume_OfABlend_EndsInItsValue()
     {
-        IReadOnlyList<FuelPart> parts = Two(StandardFuels.Ethanol, 30, StandardFuels.PumpGasoline);
+        IReadOnlyList<FuelBlend.Part> parts = Two(StandardFuels.Ethanol, 30, StandardFuels.PumpGasoline);
 
         Close.Within(
             1e-13,
@@ -77,7 +77,11 @@ public sealed class BlendAndPremixWorkingTests
     public void Workings_OfPremix_ShowTheBalances()
     {
         PremixRatio ratio = PremixRatio.FromParts(32);
-        PremixTopUp topUp = ratio.TopUp(Volume.FromLiters(2), PremixRatio.FromParts(50), Volume.FromLiters(5));
+        PremixRatio.Additions topUp = ratio.TopUp(
+            Volume.FromLiters(2),
+            PremixRatio.FromParts(50),
+            Volume.FromLiters(5)
+        );
 
         Assert.Equal(topUp.Oil.CubicMeters, topUp.OilWorking().Value);
         Assert.Equal(topUp.Fuel.CubicMeters, topUp.FuelWorking().Value);
@@ -164,7 +168,7 @@ public sealed class BlendAndPremixWorkingTests
             "Must be from 0 % to 20 %; it was 30 %.",
             Assert
                 .Throws<ArgumentOutOfRangeException>(() =>
-                    new TankLiquid(StandardFuels.Ethanol, Ratio.FromPercent(70), Ratio.FromPercent(30))
+                    new Tank.Liquid(StandardFuels.Ethanol, Ratio.FromPercent(70), Ratio.FromPercent(30))
                 )
                 .Message
         );

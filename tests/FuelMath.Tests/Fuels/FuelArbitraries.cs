@@ -59,9 +59,10 @@ public readonly record struct Gasoline(double At15, double Reid)
 /// <summary>Fuels and their percents.</summary>
 public sealed record Recipe(Fuel[] Fuels, int[] Percents)
 {
-    public IReadOnlyList<FuelPart> Parts => [.. Fuels.Zip(Percents, (f, p) => new FuelPart(f, Ratio.FromPercent(p)))];
+    public IReadOnlyList<FuelBlend.Part> Parts =>
+        [.. Fuels.Zip(Percents, (f, p) => new FuelBlend.Part(f, Ratio.FromPercent(p)))];
 
-    public IReadOnlyList<FuelPart> Backwards => [.. Parts.Reverse()];
+    public IReadOnlyList<FuelBlend.Part> Backwards => [.. Parts.Reverse()];
 
     public override string ToString() => string.Join(", ", Fuels.Zip(Percents, (f, p) => $"{p} % {f}"));
 }

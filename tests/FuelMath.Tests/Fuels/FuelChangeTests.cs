@@ -45,7 +45,11 @@ public sealed class FuelChangeTests
         FuelChange change = Ethanol();
         double ratio = change.OpenTimeRatioAtEqualLambda.DecimalFractions;
 
-        InjectorHeadroom after = change.InjectorAtEqualLambda(Milliseconds(3.2), Milliseconds(1), Milliseconds(6));
+        FuelChange.InjectorHeadroom after = change.InjectorAtEqualLambda(
+            Milliseconds(3.2),
+            Milliseconds(1),
+            Milliseconds(6)
+        );
 
         Close.Within(0.002, 1.571, ratio);
         Close.Within(1e-12, 1 + (2.2 * ratio), after.PulseWidth.Milliseconds);
@@ -60,7 +64,7 @@ public sealed class FuelChangeTests
     {
         FuelChange change = Ethanol();
 
-        PumpHeadroom after = change.PumpAtEqualLambda(LitersPerHour(120), LitersPerHour(200));
+        FuelChange.PumpHeadroom after = change.PumpAtEqualLambda(LitersPerHour(120), LitersPerHour(200));
 
         Close.Within(1e-12, 120 * change.VolumeRatioAtEqualLambda.DecimalFractions, after.Demand.LitersPerHour);
         Assert.True(after.IsEnough);

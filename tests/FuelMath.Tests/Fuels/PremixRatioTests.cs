@@ -59,7 +59,7 @@ public sealed class PremixRatioTests
 
         // Enough that what is in the tank never holds too much oil: 201 parts at worst over 9.
         Volume whole = Volume.FromLiters(50);
-        PremixTopUp topUp = ratio.TopUp(remaining, inTank, whole);
+        PremixRatio.Additions topUp = ratio.TopUp(remaining, inTank, whole);
 
         Volume oil = inTank.OilIn(remaining) + topUp.Oil;
         Close.Within(1e-12, ratio.OilIn(whole).Milliliters, oil.Milliliters);
@@ -72,7 +72,7 @@ public sealed class PremixRatioTests
     [Trait("Source", "Definition")]
     public void TopUp_OfAKnownRemainder_IsTheBalanceByHand()
     {
-        PremixTopUp topUp = PremixRatio
+        PremixRatio.Additions topUp = PremixRatio
             .FromParts(32)
             .TopUp(Volume.FromLiters(2), PremixRatio.FromParts(50), Volume.FromLiters(5));
 
@@ -83,7 +83,7 @@ public sealed class PremixRatioTests
     [Fact]
     public void TopUp_OfFuelWithoutOil_AddsAllTheOil()
     {
-        PremixTopUp topUp = PremixRatio
+        PremixRatio.Additions topUp = PremixRatio
             .FromParts(49)
             .TopUp(Volume.FromLiters(1), PremixRatio.NoOil, Volume.FromLiters(5));
 

@@ -7,9 +7,9 @@ internal static class TestFuels
 {
     internal static readonly DataSource Invented = new("Workshop-class", "test fuel");
 
-    internal static FuelPart Part(Fuel fuel, double percent) => new(fuel, Ratio.FromPercent(percent));
+    internal static FuelBlend.Part Part(Fuel fuel, double percent) => new(fuel, Ratio.FromPercent(percent));
 
-    internal static IReadOnlyList<FuelPart> Two(Fuel first, double percent, Fuel second) =>
+    internal static IReadOnlyList<FuelBlend.Part> Two(Fuel first, double percent, Fuel second) =>
         [Part(first, percent), Part(second, 100 - percent)];
 
     /// <summary>Gasoline with 10 % of methanol by mass, whose vapor pressure is not known.</summary>

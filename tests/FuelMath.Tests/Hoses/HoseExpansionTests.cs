@@ -74,7 +74,7 @@ public sealed class HoseExpansionTests
         );
     }
 
-    private static HoseExpansionPoint At(double bar, double millilitersPerMeter) =>
+    private static HoseExpansion.Point At(double bar, double millilitersPerMeter) =>
         new(Bar(bar), Volume.FromMilliliters(millilitersPerMeter), Length.FromMeters(1));
 
     private static GaugePressure Bar(double bar) => new(Pressure.FromBars(bar));

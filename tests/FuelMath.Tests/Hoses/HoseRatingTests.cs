@@ -86,7 +86,7 @@ public sealed class HoseRatingTests
         Assert.Contains("A hose rating needs 2 or more points; 1 given.", refused.Message, StringComparison.Ordinal);
     }
 
-    private static HoseRatingPoint At(double celsius, double bar) =>
+    private static HoseRating.Point At(double celsius, double bar) =>
         new(Temperature.FromDegreesCelsius(celsius), Bar(bar));
 
     private static GaugePressure Bar(double bar) => new(Pressure.FromBars(bar));

@@ -6,7 +6,7 @@ public sealed class TubeTests
 {
     private static readonly DataSource Source = new("Workshop-class", "hard line of the time-trial car");
 
-    private static readonly TubeMaterial Alloy = new(
+    private static readonly Tube.WallMaterial Alloy = new(
         "alloy",
         Pressure.FromGigapascals(70),
         Ratio.FromDecimalFractions(0.33),
@@ -25,7 +25,7 @@ public sealed class TubeTests
     [InlineData(1.000, 0.065, 1030)]
     public void WorkingPressure_OfATextbookTube_LiesBelowTheThinWallRule(double outside, double wall, double psi)
     {
-        var steel = new TubeMaterial(
+        var steel = new Tube.WallMaterial(
             "steel",
             Pressure.FromGigapascals(200),
             Ratio.FromDecimalFractions(0.3),
@@ -91,7 +91,13 @@ public sealed class TubeTests
     public void Material_BeyondIncompressible_IsRefused()
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() =>
-            new TubeMaterial("m", Alloy.ElasticModulus, Ratio.FromDecimalFractions(0.6), Alloy.AllowedStress, Source)
+            new Tube.WallMaterial(
+                "m",
+                Alloy.ElasticModulus,
+                Ratio.FromDecimalFractions(0.6),
+                Alloy.AllowedStress,
+                Source
+            )
         );
 
         Assert.Contains("it was 0.6", refused.Message, StringComparison.Ordinal);

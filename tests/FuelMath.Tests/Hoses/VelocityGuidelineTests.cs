@@ -16,20 +16,27 @@ public sealed class VelocityGuidelineTests
     {
         var feet = new VelocityGuideline(Speed.FromFeetPerSecond(4), Speed.FromFeetPerSecond(20), Source);
 
-        Close.Within(0.0025, 0.783, feet.LeastBore(VolumeFlow.FromUsGallonsPerMinute(30), LineSide.Delivery).Inches);
+        Close.Within(
+            0.0025,
+            0.783,
+            feet.LeastBore(VolumeFlow.FromUsGallonsPerMinute(30), VelocityGuideline.LineSide.Delivery).Inches
+        );
         Close.Within(
             0.0025,
             20.4,
             VelocityGuideline
-                .OilHydraulics.LeastBore(VolumeFlow.FromCubicMetersPerSecond(0.002), LineSide.Delivery)
+                .OilHydraulics.LeastBore(
+                    VolumeFlow.FromCubicMetersPerSecond(0.002),
+                    VelocityGuideline.LineSide.Delivery
+                )
                 .Millimeters
         );
     }
 
     [Theory]
-    [InlineData(LineSide.Suction)]
-    [InlineData(LineSide.Delivery)]
-    public void Check_AtTheLeastBore_FindsNothing(LineSide side)
+    [InlineData(VelocityGuideline.LineSide.Suction)]
+    [InlineData(VelocityGuideline.LineSide.Delivery)]
+    public void Check_AtTheLeastBore_FindsNothing(VelocityGuideline.LineSide side)
     {
         var flow = VolumeFlow.FromLitersPerHour(260);
         Length bore = VelocityGuideline.CommonPractice.LeastBore(flow, side);
@@ -45,7 +52,7 @@ public sealed class VelocityGuidelineTests
             VelocityGuideline.CommonPractice.Check(
                 Of(Length.FromMillimeters(6)),
                 VolumeFlow.FromLitersPerHour(260),
-                LineSide.Suction
+                VelocityGuideline.LineSide.Suction
             )
         );
 

@@ -22,12 +22,12 @@ public sealed class ConstructorTests
         [typeof(Grid)] = 7,
         [typeof(ClosedVolume)] = 7,
         [typeof(SystemMonteCarlo)] = 7,
-        [typeof(BudgetInput)] = 7,
-        [typeof(ScheduledStage)] = 7,
+        [typeof(UncertaintyBudget.Input)] = 7,
+        [typeof(StageSchedule.Stage)] = 7,
         [typeof(MixtureUncertainty)] = 7,
         [typeof(SystemBrief)] = 10,
         [typeof(MixtureObservation)] = 9,
-        [typeof(DecayUncertainty)] = 9,
+        [typeof(DecayTest.Uncertainty)] = 9,
     };
 
     private static IEnumerable<(Type Type, int Count)> Found =>

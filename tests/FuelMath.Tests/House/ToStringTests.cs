@@ -52,11 +52,14 @@ public sealed class ToStringTests
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo(culture);
             Assert.Equal(
                 "beta 75.5 at 10 um",
-                new BetaPoint(Length.FromMicrometers(10), Ratio.FromDecimalFractions(75.5)).ToString()
+                new FiltrationRating.Point(Length.FromMicrometers(10), Ratio.FromDecimalFractions(75.5)).ToString()
             );
             Assert.Equal(
                 "300.5 kPa at 120 L/h",
-                new RegulatorReading(Pressure.FromKilopascals(300.5), VolumeFlow.FromLitersPerHour(120)).ToString()
+                new BypassRegulator.BenchReading(
+                    Pressure.FromKilopascals(300.5),
+                    VolumeFlow.FromLitersPerHour(120)
+                ).ToString()
             );
         }
         finally

@@ -37,10 +37,10 @@ public sealed class CoilTests
 
     [Theory]
     [Trait("Source", "Common-practice")]
-    [InlineData(2.4, CoilImpedance.Low)]
-    [InlineData(7, CoilImpedance.Between)]
-    [InlineData(12.5, CoilImpedance.High)]
-    public void Impedance_ByResistance_IsTheTradesClass(double ohms, CoilImpedance expected) =>
+    [InlineData(2.4, CoilResistance.ImpedanceClass.Low)]
+    [InlineData(7, CoilResistance.ImpedanceClass.Between)]
+    [InlineData(12.5, CoilResistance.ImpedanceClass.High)]
+    public void Impedance_ByResistance_IsTheTradesClass(double ohms, CoilResistance.ImpedanceClass expected) =>
         Assert.Equal(expected, new CoilResistance(Ohms(ohms), Celsius(20)).Impedance);
 
     /// <summary>Ohm's law by hand: 14 V over 2.4 ohm; with 6 ohm of ballast; held at 1 A; and 12.5 ohm that never reach 4 A.</summary>

@@ -140,7 +140,7 @@ public sealed class InjectorRefusalTests
             ElectricResistance.FromOhms(ohms)
         );
 
-    private static InjectorPulse Deliver(Injector injector, double width, double period) =>
+    private static Injector.PulseResult Deliver(Injector injector, double width, double period) =>
         injector.Deliver(
             Duration.FromMilliseconds(width),
             Duration.FromMilliseconds(period),
@@ -149,7 +149,7 @@ public sealed class InjectorRefusalTests
             TwelveVolts
         );
 
-    private static InjectorPulse WidthFor(Injector injector, double milligrams, double period) =>
+    private static Injector.PulseResult WidthFor(Injector injector, double milligrams, double period) =>
         injector.WidthFor(
             Mass.FromMilligrams(milligrams),
             Duration.FromMilliseconds(period),

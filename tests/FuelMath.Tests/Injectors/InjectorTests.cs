@@ -37,8 +37,8 @@ public sealed class InjectorTests
         double first = dead + bumps.Widths[^1] + part.Value;
         double second = first + 1 + part.Value;
 
-        InjectorPulse one = At(injector, first, c);
-        InjectorPulse two = At(injector, second, c);
+        Injector.PulseResult one = At(injector, first, c);
+        Injector.PulseResult two = At(injector, second, c);
         double slope = (two.Mass.Milligrams - one.Mass.Milligrams) / (second - first);
 
         Close.Within(1e-11, one.StaticMassFlow.GramsPerSecond, slope);
@@ -50,7 +50,7 @@ public sealed class InjectorTests
     [Trait("Source", "Definition")]
     public void Deliver_DutyCycle_CountsDeadTime()
     {
-        InjectorPulse pulse = Deliver(Linear(), 5, 20);
+        Injector.PulseResult pulse = Deliver(Linear(), 5, 20);
 
         Close.Within(1e-14, 0.25, pulse.DutyCycle.DecimalFractions);
         Close.Within(1e-12, 1.18, pulse.DeadTime.Milliseconds);
@@ -68,7 +68,7 @@ public sealed class InjectorTests
         Injector injector = TestInjector.With(bumps.ToCorrection(), 0, 0.5);
         Duration period = Duration.FromMilliseconds(8);
 
-        InjectorPulse pulse = injector.Deliver(
+        Injector.PulseResult pulse = injector.Deliver(
             Duration.FromMilliseconds(part.Value * 10),
             period,
             c.Differential,
@@ -112,8 +112,8 @@ public sealed class InjectorTests
         double most = injector.MostMeasuredMass(period, c.Differential, c.Fuel, c.Voltage).Milligrams;
         Mass wanted = Mass.FromMilligrams(least + (part.Value * (most - least)));
 
-        InjectorPulse pulse = injector.WidthFor(wanted, period, c.Differential, c.Fuel, c.Voltage);
-        InjectorPulse again = injector.Deliver(pulse.PulseWidth, period, c.Differential, c.Fuel, c.Voltage);
+        Injector.PulseResult pulse = injector.WidthFor(wanted, period, c.Differential, c.Fuel, c.Voltage);
+        Injector.PulseResult again = injector.Deliver(pulse.PulseWidth, period, c.Differential, c.Fuel, c.Voltage);
 
         // Dead time is added and taken off again, which rounds the effective width by 1e-16 of the pulse; near the end of a
         // bump the slope is small, never large.
@@ -162,7 +162,7 @@ public sealed class InjectorTests
         Injector injector = TestInjector.With(bumps.ToCorrection(), 0, 0.5);
         double width = part.Value * 8;
 
-        InjectorPulse other = injector.Deliver(
+        Injector.PulseResult other = injector.Deliver(
             Duration.FromMicroseconds(width * 1000),
             Duration.FromMinutes(1.0 / 60),
             c.Differential.ToUnit(PressureUnit.PoundForcePerSquareInch),
@@ -185,7 +185,7 @@ public sealed class InjectorTests
     [InlineData(12, true, 40)]
     public void Deliver_TimeOffShorterThanClosing_StaysOpen(double width, bool heldOpen, double milligrams)
     {
-        InjectorPulse pulse = Deliver(Linear(), width, 10);
+        Injector.PulseResult pulse = Deliver(Linear(), width, 10);
 
         Assert.Equal(heldOpen, pulse.IsHeldOpen);
         Close.Within(1e-12, milligrams, pulse.Mass.Milligrams);
@@ -196,7 +196,7 @@ public sealed class InjectorTests
     [Fact]
     public void Deliver_ShortPeriodWithinDeadTime_DoesNotStayOpen()
     {
-        InjectorPulse pulse = Deliver(Linear(), 1.1, 1.5);
+        Injector.PulseResult pulse = Deliver(Linear(), 1.1, 1.5);
 
         Assert.False(pulse.IsHeldOpen);
         Assert.Equal(0, pulse.Mass.Kilograms);
@@ -227,7 +227,7 @@ public sealed class InjectorTests
     [Fact]
     public void WidthFor_NoMass_IsNoPulse()
     {
-        InjectorPulse pulse = WidthFor(Linear(), 0, 20);
+        Injector.PulseResult pulse = WidthFor(Linear(), 0, 20);
 
         Assert.Equal(0, pulse.PulseWidth.Seconds);
         Assert.Equal(0, pulse.Mass.Kilograms);
@@ -246,7 +246,7 @@ public sealed class InjectorTests
         double lowest = 1 + u - (0.9 * ((3 * u * u) - (2 * u * u * u)));
 
         Close.Within(1e-12, 4 * lowest, injector.LeastMass(ThreeBar, Heptane).Milligrams);
-        InjectorPulse pulse = WidthFor(injector, 4 * 1.08, 20);
+        Injector.PulseResult pulse = WidthFor(injector, 4 * 1.08, 20);
         Assert.True(pulse.EffectiveWidth.Milliseconds > 1 + u);
         Close.Within(1e-12, 4.32, pulse.Mass.Milligrams);
         Close.Within(1e-12, 4 * 0.99, Deliver(injector, 1.18 + 0.99, 20).Mass.Milligrams);
@@ -261,7 +261,7 @@ public sealed class InjectorTests
 
     private static Injector Linear() => TestInjector.With(ShortPulseCorrection.None, 0.4, 0.9);
 
-    private static InjectorPulse Deliver(Injector injector, double width, double period) =>
+    private static Injector.PulseResult Deliver(Injector injector, double width, double period) =>
         injector.Deliver(
             Duration.FromMilliseconds(width),
             Duration.FromMilliseconds(period),
@@ -270,10 +270,10 @@ public sealed class InjectorTests
             TwelveVolts
         );
 
-    private static InjectorPulse At(Injector injector, double width, Conditions c) =>
+    private static Injector.PulseResult At(Injector injector, double width, Conditions c) =>
         injector.Deliver(Duration.FromMilliseconds(width), Long, c.Differential, c.Fuel, c.Voltage);
 
-    private static InjectorPulse WidthFor(Injector injector, double milligrams, double period) =>
+    private static Injector.PulseResult WidthFor(Injector injector, double milligrams, double period) =>
         injector.WidthFor(
             Mass.FromMilligrams(milligrams),
             Duration.FromMilliseconds(period),

@@ -87,16 +87,16 @@ public static class Characteristics
     {
         const double bore = 8.7e-3;
         const double length = 1.4;
-        var flare = FittingEnd.Flare37(6, EndGender.Female);
+        var flare = FittingEnd.Flare37(6, FittingEnd.EndGender.Female);
         var union = new Adapter("union", flare.Mate, flare.Mate);
         var loss = new Fitting(
             "union",
             Length.FromMeters(bore),
             Ratio.FromDecimalFractions(0.6),
-            LossBasis.Supplied,
+            Fitting.LossBasis.Supplied,
             Source
         );
-        var end = new EndFitting(flare, loss, Length.FromMeters(0.025));
+        var end = new HoseAssembly.EndFitting(flare, loss, Length.FromMeters(0.025));
         var hose = new HoseAssembly(
             "hose",
             "stock",
@@ -109,7 +109,7 @@ public static class Characteristics
         );
         var line = new LinePlan(
             "line",
-            [LinePiece.Between(union, loss), LinePiece.Along(hose), LinePiece.Between(union, loss)]
+            [LinePlan.Piece.Between(union, loss), LinePlan.Piece.Along(hose), LinePlan.Piece.Between(union, loss)]
         );
 
         return OverFlow(
@@ -170,7 +170,7 @@ public static class Characteristics
             q => PorousMedium.PressureLoss(Of(filter.LinearSi), Of(filter.QuadraticSi), Of(Mu), Of(Rho), q)
         );
 
-        static FilterPoint Point(double litersPerHour, double kilopascals) =>
+        static Filter.Point Point(double litersPerHour, double kilopascals) =>
             new(Pressure.FromKilopascals(kilopascals), VolumeFlow.FromLitersPerHour(litersPerHour));
     }
 
@@ -294,7 +294,7 @@ public static class Characteristics
             q => Rho / density / 4 * curve.Read(2 * q)
         );
 
-        static MeasuredLoss Reading(double litersPerHour, double kilopascals) =>
+        static LossTable.Point Reading(double litersPerHour, double kilopascals) =>
             new(VolumeFlow.FromLitersPerHour(litersPerHour), Pressure.FromKilopascals(kilopascals));
     }
 
@@ -346,7 +346,7 @@ public static class Characteristics
             },
         };
 
-        static PumpPoint Point(double bar, double litersPerHour, double amperes) =>
+        static PumpCurve.Point Point(double bar, double litersPerHour, double amperes) =>
             new(
                 Pressure.FromBars(bar),
                 VolumeFlow.FromLitersPerHour(litersPerHour),

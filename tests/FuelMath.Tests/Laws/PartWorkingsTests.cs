@@ -92,7 +92,7 @@ public sealed class PartWorkingsTests
 
         Working working = injector.DeliverWorking(pulse, period, at.Differential, at.Fuel, at.Voltage);
 
-        InjectorPulse delivered = injector.Deliver(pulse, period, at.Differential, at.Fuel, at.Voltage);
+        Injector.PulseResult delivered = injector.Deliver(pulse, period, at.Differential, at.Fuel, at.Voltage);
         Close.WithinOf(
             delivered.StaticMassFlow.KilogramsPerSecond * 0.012,
             1e-14,

@@ -10,23 +10,29 @@ public sealed record LineMeasures(IReadOnlyList<int> LengthsMillimeters, double 
     public static DataSource Source { get; } = new("Definition", "generated");
 
     public static Fitting Fitting(string name, double loss) =>
-        new(name, Length.FromMillimeters(7), Ratio.FromDecimalFractions(loss), LossBasis.Supplied, Source);
+        new(
+            name,
+            Length.FromMillimeters(7),
+            Ratio.FromDecimalFractions(loss),
+            FuelMath.Fitting.LossBasis.Supplied,
+            Source
+        );
 
     public LinePlan ToLine() =>
         new(
             "generated",
             [
-                LinePiece.FromPort("pump", FittingEnd.Flare37(6, EndGender.Male)),
+                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
                 .. LengthsMillimeters.SelectMany(
                     (length, i) =>
                         new[]
                         {
-                            LinePiece.Along(Hose($"hose {i}", length)),
-                            LinePiece.Between(
+                            LinePlan.Piece.Along(Hose($"hose {i}", length)),
+                            LinePlan.Piece.Between(
                                 new(
                                     "union",
-                                    FittingEnd.Flare37(6, EndGender.Male),
-                                    FittingEnd.Flare37(6, EndGender.Male)
+                                    FittingEnd.Flare37(6, FittingEnd.EndGender.Male),
+                                    FittingEnd.Flare37(6, FittingEnd.EndGender.Male)
                                 ),
                                 Fitting("union", Loss)
                             ),
@@ -47,8 +53,8 @@ public sealed record LineMeasures(IReadOnlyList<int> LengthsMillimeters, double 
             Source
         );
 
-    private EndFitting End(string name) =>
-        new(FittingEnd.Flare37(6, EndGender.Female), Fitting(name, Loss), Length.FromMillimeters(Allowance));
+    private HoseAssembly.EndFitting End(string name) =>
+        new(FittingEnd.Flare37(6, FittingEnd.EndGender.Female), Fitting(name, Loss), Length.FromMillimeters(Allowance));
 }
 
 public static class LineArbitraries

@@ -7,8 +7,8 @@ namespace FuelMath.Tests.Lines;
 [Properties(Arbitrary = [typeof(LineArbitraries)])]
 public sealed class LinePlanTests
 {
-    private const EndGender Male = EndGender.Male;
-    private const EndGender Female = EndGender.Female;
+    private const FittingEnd.EndGender Male = FittingEnd.EndGender.Male;
+    private const FittingEnd.EndGender Female = FittingEnd.EndGender.Female;
     private static readonly Density Petrol = Density.FromKilogramsPerCubicMeter(740);
     private static readonly DynamicViscosity Thin = DynamicViscosity.FromMillipascalSeconds(0.5);
     private static readonly VolumeFlow Flow = VolumeFlow.FromLitersPerHour(220);
@@ -23,18 +23,18 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "feed",
             [
-                LinePiece.FromPort("pump outlet", FittingEnd.ORingBoss(6, Female)),
-                LinePiece.Between(
+                LinePlan.Piece.FromPort("pump outlet", FittingEnd.ORingBoss(6, Female)),
+                LinePlan.Piece.Between(
                     new("flare union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("union", 0.5)
                 ),
-                LinePiece.Along(One.Hose("hose", 1000)),
+                LinePlan.Piece.Along(One.Hose("hose", 1000)),
             ]
         );
 
         Finding finding = Assert.Single(line.Check(), f => f.Severity == Severity.Danger);
         Assert.False(line.AllSeal);
-        Assert.Equal(JointTrap.FlareInORingBoss, line.Joints[0].Trap);
+        Assert.Equal(Joint.KnownTrap.FlareInORingBoss, line.Joints[0].Trap);
         Assert.Equal("Joint 'pump outlet' to 'flare union' threads together and does not seal", finding.What);
         Assert.EndsWith(
             "Between them goes: adapter O-ring boss stud -6 (9/16-18 UNF) to female 37 degree flare -6 (9/16-18 UNF).",
@@ -60,8 +60,11 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "feed",
             [
-                LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male)),
-                LinePiece.Between(new("swivel", FittingEnd.Flare37(6, Female), FittingEnd.Flare37(6, Male)), guess),
+                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male)),
+                LinePlan.Piece.Between(
+                    new("swivel", FittingEnd.Flare37(6, Female), FittingEnd.Flare37(6, Male)),
+                    guess
+                ),
             ]
         );
 
@@ -132,8 +135,8 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "adapters",
             [
-                LinePiece.FromPort("pump", FittingEnd.ORingBoss(6, Female)),
-                LinePiece.Between(
+                LinePlan.Piece.FromPort("pump", FittingEnd.ORingBoss(6, Female)),
+                LinePlan.Piece.Between(
                     new("adapter", FittingEnd.ORingBoss(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("adapter", 1.5)
                 ),
@@ -153,9 +156,9 @@ public sealed class LinePlanTests
     [Fact]
     public void BadLines_AreRefused()
     {
-        LinePiece start = LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male));
-        LinePiece end = LinePiece.ToPort("rail", FittingEnd.Flare37(6, Male));
-        LinePiece hose = LinePiece.Along(One.Hose("hose", 1000));
+        LinePlan.Piece start = LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male));
+        LinePlan.Piece end = LinePlan.Piece.ToPort("rail", FittingEnd.Flare37(6, Male));
+        LinePlan.Piece hose = LinePlan.Piece.Along(One.Hose("hose", 1000));
         Words.Refused<ArgumentException>(
             "pieces",
             "A line must have two pieces or more; 1 given.",
@@ -179,7 +182,7 @@ public sealed class LinePlanTests
         Words.Refused<ArgumentOutOfRangeException>(
             "cutAllowance",
             "Must be finite and not negative; it was -1 mm.",
-            () => _ = new EndFitting(FittingEnd.Flare37(6, Male), LineMeasures.Fitting("f", 1), Mm(-1))
+            () => _ = new HoseAssembly.EndFitting(FittingEnd.Flare37(6, Male), LineMeasures.Fitting("f", 1), Mm(-1))
         );
     }
 
@@ -200,12 +203,12 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "mixed",
             [
-                LinePiece.Along(narrow),
-                LinePiece.Between(
+                LinePlan.Piece.Along(narrow),
+                LinePlan.Piece.Between(
                     new("union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("union", 0)
                 ),
-                LinePiece.Along(wide),
+                LinePlan.Piece.Along(wide),
             ]
         );
 
@@ -223,8 +226,8 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "ports",
             [
-                LinePiece.FromPort("pump", FittingEnd.Flare37(6, Male)),
-                LinePiece.ToPort("rail", FittingEnd.Flare37(6, Female)),
+                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male)),
+                LinePlan.Piece.ToPort("rail", FittingEnd.Flare37(6, Female)),
             ]
         );
 
@@ -249,9 +252,9 @@ public sealed class LinePlanTests
             Petrol,
             Thin,
             [
-                NetworkNode.FixedPressure("start", new GaugePressure(loss), Length.Zero),
-                .. links.SkipLast(1).Select(l => NetworkNode.Junction(l.To, Length.Zero)),
-                NetworkNode.FixedPressure("end", default, Length.Zero),
+                Network.Node.FixedPressure("start", new GaugePressure(loss), Length.Zero),
+                .. links.SkipLast(1).Select(l => Network.Node.Junction(l.To, Length.Zero)),
+                Network.Node.FixedPressure("end", default, Length.Zero),
             ],
             links.Select(OwnLine.Of)
         );
@@ -265,9 +268,9 @@ public sealed class LinePlanTests
             Petrol,
             Thin,
             [
-                NetworkNode.FixedPressure("start", new GaugePressure(loss), Length.Zero),
-                NetworkNode.Junction("middle", Length.Zero),
-                NetworkNode.FixedPressure("end", default, Length.Zero),
+                Network.Node.FixedPressure("start", new GaugePressure(loss), Length.Zero),
+                Network.Node.Junction("middle", Length.Zero),
+                Network.Node.FixedPressure("end", default, Length.Zero),
             ],
             [
                 OwnLine.Of(line.ToLine("start", "middle")),

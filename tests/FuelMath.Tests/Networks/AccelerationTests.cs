@@ -61,7 +61,7 @@ public sealed class AccelerationTests
                 "manifold",
                 LitersPerHour(100),
                 Kilopascals(300),
-                Backflow.Prevented
+                InjectorDraw.Backflow.Prevented
             )
         );
 

@@ -95,12 +95,12 @@ public sealed class BatchTests
     public void Solve_ManyPoints_AgreesWithABufferAtTheSameSettings()
     {
         GaugePressure[] manifold = [.. Enumerable.Range(0, 30).Select(i => Make.Gauge(5 * i))];
-        NetworkBatchResult result = new NetworkBatch(TwoRails.Network, 30)
+        NetworkBatch.Result result = new NetworkBatch(TwoRails.Network, 30)
             .WithPressure("manifold", manifold)
             .WithReference("regulator", manifold)
             .WithCommandedFlow("A front", manifold.Select((_, i) => Make.LitersPerHour(i)))
             .Solve(null, CancellationToken.None);
-        var buffer = new NetworkBuffer(TwoRails.Network);
+        var buffer = new Network.Buffer(TwoRails.Network);
         for (int i = 0; i < manifold.Length; i++)
         {
             buffer.Reset();
@@ -142,7 +142,7 @@ public sealed class BatchTests
             Enumerable.Range(0, 20).Select(i => Make.Gauge(150 + (5 * i)))
         );
 
-        NetworkBatchResult result = batch.Solve(null, CancellationToken.None);
+        NetworkBatch.Result result = batch.Solve(null, CancellationToken.None);
 
         Assert.Equal(20, result.SolvedCount);
         Compare(batch, result, batch.StateAt);
@@ -167,7 +167,7 @@ public sealed class BatchTests
             .. Enumerable.Range(0, 11).Select(i => pump.AtSpeed(Ratio.FromDecimalFractions(0.5 + (0.1 * i)))),
         ];
 
-        NetworkBatchResult result = new NetworkBatch(Of(pump), 11)
+        NetworkBatch.Result result = new NetworkBatch(Of(pump), 11)
             .WithPump("pump", pumps)
             .Solve(null, CancellationToken.None);
 
@@ -182,7 +182,7 @@ public sealed class BatchTests
     public void PressureAt_NodeOfFixedPressure_IsTheOneGiven()
     {
         GaugePressure[] manifold = [Make.Gauge(-40), Make.Gauge(120)];
-        NetworkBatchResult result = new NetworkBatch(TwoRails.Network, 2)
+        NetworkBatch.Result result = new NetworkBatch(TwoRails.Network, 2)
             .WithPressure("manifold", manifold)
             .Solve(null, CancellationToken.None);
 
@@ -196,8 +196,8 @@ public sealed class BatchTests
     [Fact]
     public void ConditionOf_ManyPoints_MeetsEachCondition()
     {
-        NetworkBatchResult result = Batch.Solve(null, CancellationToken.None);
-        LinkCondition[] injectors =
+        NetworkBatch.Result result = Batch.Solve(null, CancellationToken.None);
+        Network.LinkCondition[] injectors =
         [
             .. Enumerable
                 .Range(0, Count)
@@ -206,7 +206,7 @@ public sealed class BatchTests
         ];
 
         Assert.Equal(
-            [LinkCondition.HeldOpen, LinkCondition.Commanded, LinkCondition.Shut],
+            [Network.LinkCondition.HeldOpen, Network.LinkCondition.Commanded, Network.LinkCondition.Shut],
             injectors.Distinct().Order()
         );
         Assert.Throws<InvalidOperationException>(() => result.ConditionOf("pump", 49));
@@ -218,7 +218,7 @@ public sealed class BatchTests
     [Fact]
     public void RefusalAt_PointThatAsksTooMuch_SaysWhy()
     {
-        NetworkBatchResult result = Batch.Solve(null, CancellationToken.None);
+        NetworkBatch.Result result = Batch.Solve(null, CancellationToken.None);
 
         NoSolutionException refusal = Assert.IsType<NoSolutionException>(result.RefusalAt(49));
         Assert.Contains("Draws need 5000 L/h", refusal.Message, StringComparison.Ordinal);
@@ -244,7 +244,7 @@ public sealed class BatchTests
             Make.Linear("second", "middle", "end", 100)
         );
 
-        NetworkBatchResult result = new NetworkBatch(network, points)
+        NetworkBatch.Result result = new NetworkBatch(network, points)
             .WithPressure(
                 "supply",
                 Enumerable.Range(0, points).Select(_ => Make.Gauge(200 + (200 * random.NextDouble())))
@@ -325,7 +325,7 @@ public sealed class BatchTests
     private static void Words(Func<object> call, string words) =>
         Assert.Contains(words, Assert.ThrowsAny<ArgumentException>(call).Message, StringComparison.Ordinal);
 
-    private static void Compare(NetworkBatch batch, NetworkBatchResult result, Func<int, NetworkState> alone)
+    private static void Compare(NetworkBatch batch, NetworkBatch.Result result, Func<int, NetworkState> alone)
     {
         for (int i = 0; i < batch.Count; i++)
         {

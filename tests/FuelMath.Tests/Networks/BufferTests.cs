@@ -9,7 +9,7 @@ public sealed class BufferTests
     public void Solve_IntoABufferAgainAndAgain_AllocatesNothing()
     {
         Network network = TwoRails.Network;
-        var buffer = new NetworkBuffer(network);
+        var buffer = new Network.Buffer(network);
         Run();
         Run();
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -44,14 +44,14 @@ public sealed class BufferTests
     public void Solve_IntoABuffer_GivesTheState()
     {
         NetworkState expected = TwoRails.Network.Solve();
-        var buffer = new NetworkBuffer(TwoRails.Network);
+        var buffer = new Network.Buffer(TwoRails.Network);
 
         TwoRails.Network.Solve(buffer);
 
         Assert.True(buffer.HasState);
         Assert.Equal(expected.Iterations, buffer.Iterations);
         Assert.Equal(expected.WorstMassImbalance.CubicMetersPerSecond, buffer.WorstMassImbalance.CubicMetersPerSecond);
-        Assert.Equal(expected.WorstPressureDifference.Pascals, buffer.WorstPressureDifference.Pascals);
+        Assert.Equal(expected.WorstPressureResidual.Pascals, buffer.WorstPressureResidual.Pascals);
         NetworkState copied = buffer.ToState();
         Assert.All(expected.Links, l => Assert.Equal(expected.LitersPerHourIn(l), buffer.FlowIn(l).LitersPerHour));
         Assert.All(expected.Links, l => Assert.Equal(expected.LitersPerHourIn(l), copied.LitersPerHourIn(l)));
@@ -70,7 +70,7 @@ public sealed class BufferTests
     [Fact]
     public void Reset_AfterSettings_BringsBackTheDescription()
     {
-        var buffer = new NetworkBuffer(TwoRails.Network);
+        var buffer = new Network.Buffer(TwoRails.Network);
         TwoRails.Network.Solve(buffer);
         double before = buffer.FlowIn("pump").LitersPerHour;
         buffer.SetPump("pump", TwoRails.Curve.AtSpeed(Ratio.FromDecimalFractions(0.8)));
@@ -87,7 +87,7 @@ public sealed class BufferTests
     [Fact]
     public void FlowIn_BeforeASolveOrAfterARefusal_IsRefused()
     {
-        var buffer = new NetworkBuffer(TwoRails.Network);
+        var buffer = new Network.Buffer(TwoRails.Network);
         Empty();
         TwoRails.Network.Solve(buffer);
         buffer.SetDraw("join", Make.LitersPerHour(5000));
@@ -111,7 +111,7 @@ public sealed class BufferTests
     [Fact]
     public void Solve_AfterARefusal_HasTheSameSettings()
     {
-        var buffer = new NetworkBuffer(TwoRails.Network);
+        var buffer = new Network.Buffer(TwoRails.Network);
         buffer.SetDraw("join", Make.LitersPerHour(5000));
         string first = Assert.Throws<NoSolutionException>(() => TwoRails.Network.Solve(buffer)).Message;
 
@@ -125,20 +125,20 @@ public sealed class BufferTests
     public void Solve_IntoTheBufferOfAnother_IsRefused()
     {
         Network other = Make.Fuel(Make.Fixed("a", 1), Make.Fixed("b", 0), Make.Linear("link", "a", "b", 1));
-        ArgumentException e = Assert.Throws<ArgumentException>(() => TwoRails.Network.Solve(new NetworkBuffer(other)));
+        ArgumentException e = Assert.Throws<ArgumentException>(() => TwoRails.Network.Solve(new Network.Buffer(other)));
         Assert.StartsWith(
             "Must be a buffer of this network; it belongs to another.",
             e.Message,
             StringComparison.Ordinal
         );
         Assert.Throws<ArgumentException>(() =>
-            new NetworkBuffer(TwoRails.Network).SetPump(
+            new Network.Buffer(TwoRails.Network).SetPump(
                 "pump",
                 PlainPump.Power(Make.Kilopascals(400), Make.Point(100, 200), Ratio.FromDecimalFractions(2))
             )
         );
         Assert.Throws<ArgumentException>(() =>
-            new NetworkBuffer(TwoRails.Network).SetPump(
+            new Network.Buffer(TwoRails.Network).SetPump(
                 "pump",
                 Make.Straight(OutsideRange.Extend, (0, 900), (450, 400))
             )

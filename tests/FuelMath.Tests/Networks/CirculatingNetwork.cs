@@ -26,7 +26,7 @@ internal sealed class CirculatingNetwork
     private const double PerMeter = 740 * 9.80665 / 1000;
     private const int MostSweeps = 20_000;
     private readonly Random random;
-    private readonly List<NetworkNode> nodes = [];
+    private readonly List<Network.Node> nodes = [];
     private readonly List<OwnLine> links = [];
     private readonly List<double> heads = [];
     private readonly List<Way> ways = [];
@@ -46,7 +46,7 @@ internal sealed class CirculatingNetwork
         int junctions = random.Next(2, 7);
         for (int i = 0; i < junctions; i++)
         {
-            AddNode(z => NetworkNode.Junction($"node {nodes.Count}", z));
+            AddNode(z => Network.Node.Junction($"node {nodes.Count}", z));
             Join(Wet(nodes.Count - 1), nodes.Count - 1);
         }
 
@@ -313,9 +313,9 @@ internal sealed class CirculatingNetwork
     }
 
     private void AddFixed(string name, double kilopascals) =>
-        AddNode(z => NetworkNode.FixedPressure(name, Gauge(kilopascals), z));
+        AddNode(z => Network.Node.FixedPressure(name, Gauge(kilopascals), z));
 
-    private void AddNode(Func<Length, NetworkNode> make)
+    private void AddNode(Func<Length, Network.Node> make)
     {
         double meters = random.Next(2) * Between(-0.5, 0.5);
         heads.Add(PerMeter * meters);

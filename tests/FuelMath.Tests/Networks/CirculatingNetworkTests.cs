@@ -69,12 +69,12 @@ public sealed class CirculatingNetworkTests(ITestOutputHelper output)
     public void Solve_FromAStateThatLeadsNowhere_IsThatFromACold()
     {
         Network network = new CirculatingNetwork(1908).Network;
-        NetworkBuffer warm = new(network);
+        Network.Buffer warm = new(network);
         network.Solve(warm);
         NetworkState start = warm.ToState();
         warm.SetPressure("tank", Gauge(5));
         network.Solve(warm);
-        NetworkBuffer cold = new(network);
+        Network.Buffer cold = new(network);
         cold.SetPressure("tank", Gauge(5));
         network.Solve(cold);
         NetworkState expected = cold.ToState();

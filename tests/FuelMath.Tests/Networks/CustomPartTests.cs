@@ -83,7 +83,7 @@ public sealed class CustomPartTests
 
         Assert.All(built.Links, l => Close.WithinOf(200, 1e-9, built.LitersPerHourIn(l), own.LitersPerHourIn(l)));
         Assert.All(built.Junctions, n => Close.WithinOf(300, 1e-9, built.KilopascalsAt(n), own.KilopascalsAt(n)));
-        Assert.All(built.Links, l => Assert.Equal(LinkCondition.Open, own.ConditionOf(l)));
+        Assert.All(built.Links, l => Assert.Equal(Network.LinkCondition.Open, own.ConditionOf(l)));
     }
 
     /// <summary>Each point of a batch has the bits that it has alone, in vectors of either width.</summary>
@@ -97,7 +97,7 @@ public sealed class CustomPartTests
             supplies.Select(Make.Gauge)
         );
 
-        NetworkBatchResult all = batch.Solve(null, CancellationToken.None);
+        NetworkBatch.Result all = batch.Solve(null, CancellationToken.None);
 
         for (int i = 0; i < supplies.Length; i++)
         {
@@ -110,7 +110,7 @@ public sealed class CustomPartTests
     public void Solve_AgainAndAgain_AllocatesNothing()
     {
         Network network = Loop(new CustomPart<Passages>("own", new Passages(2, 5e-3, 1e-5, 2), Usual)).At(Petrol);
-        NetworkBuffer buffer = new(network);
+        Network.Buffer buffer = new(network);
         Run();
         long before = GC.GetAllocatedBytesForCurrentThread();
         Run();
@@ -175,7 +175,7 @@ public sealed class CustomPartTests
             new(
                 [
                     Make.Fixed("supply", 900),
-                    NetworkNode.Junction("end", Length.Zero, VolumeFlow.FromCubicMetersPerSecond(flow)),
+                    Network.Node.Junction("end", Length.Zero, VolumeFlow.FromCubicMetersPerSecond(flow)),
                 ],
                 [new Line("notched line", "supply", "end", notched)]
             );
@@ -222,7 +222,7 @@ public sealed class CustomPartTests
     {
         const double rho = 740;
         const double mu = 3.7e-4;
-        FilterPoint At(double flow) =>
+        Filter.Point At(double flow) =>
             new(
                 Pressure.FromPascals((linear * mu * flow) + (square * rho * flow * flow)),
                 VolumeFlow.FromCubicMetersPerSecond(flow)

@@ -27,9 +27,9 @@ public sealed class FloatingRegionTests
 
         ShowsTheLift(tank, state);
         Close.Within(Exact, 100 * Around, state.LitersPerHourIn("pump"));
-        Assert.Equal(LinkCondition.Running, state.ConditionOf("pump"));
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("foot"));
-        Assert.True(state.WorstPressureDifference.Pascals < 1e-3);
+        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("foot"));
+        Assert.True(state.WorstPressureResidual.Pascals < 1e-3);
     }
 
     /// <summary>From another state, in a buffer and in a batch it is the same.</summary>
@@ -37,7 +37,7 @@ public sealed class FloatingRegionTests
     public void Rail_BehindAPumpWithARelief_HasItsLiftHoweverItIsSolved()
     {
         Network network = FootValve(0);
-        NetworkBuffer buffer = new(network);
+        Network.Buffer buffer = new(network);
         buffer.SetPressure("tank", Gauge(40));
         network.Solve(buffer);
         buffer.SetPressure("tank", Gauge(0));
@@ -47,7 +47,7 @@ public sealed class FloatingRegionTests
         ShowsTheLift(0, network.Solve(FootValve(60).Solve()));
         ShowsTheLift(0, buffer.ToState());
         ShowsTheLift(0, batch.StateAt(1));
-        NetworkBatchResult all = batch
+        NetworkBatch.Result all = batch
             .WithPressure("tank", [Gauge(-20), Gauge(0), Gauge(60)])
             .Solve(null, CancellationToken.None);
         double[] rail = [.. Enumerable.Range(0, 3).Select(i => all.PressureAt("rail", i).AboveAmbient.Kilopascals)];
@@ -163,8 +163,8 @@ public sealed class FloatingRegionTests
 
         Assert.Equal("return", string.Join(", ", state.CutOffNodes));
         Close.Within(Exact, 200, state.KilopascalsAt("rail"));
-        Assert.Equal(LinkCondition.DeadHeaded, state.ConditionOf("pump"));
-        Assert.Equal(LinkCondition.Seated, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LinkCondition.DeadHeaded, state.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Seated, state.ConditionOf("regulator"));
     }
 
     /// <summary>A return line that is blocked fills through the regulator to the pressure ahead of it.</summary>
@@ -280,7 +280,7 @@ public sealed class FloatingRegionTests
     {
         Close.Within(Exact, tank + Lift, state.KilopascalsAt("rail"));
         Close.WithinOf(Lift, Exact, tank, state.KilopascalsAt("inlet"));
-        Assert.Equal(LinkCondition.Running, state.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("pump"));
     }
 
     private static OwnRegulator Regulator(double set) =>

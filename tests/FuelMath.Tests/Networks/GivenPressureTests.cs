@@ -12,19 +12,19 @@ public sealed class GivenPressureTests
         Fixed("space", 0),
         Junction("before"),
         OwnLine.BypassRegulator("regulator", "rail", "before", Regulator(0)),
-        OwnLine.Orifice("jet", "before", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
+        OwnLine.Orifice("jet", "before", "space", LitersPerHour(36), Kilopascals(300), InjectorDraw.Backflow.Prevented)
     );
 
     public static TheoryData<string, Action<GaugePressure>> Places =>
         new()
         {
-            { "pressure", p => _ = NetworkNode.FixedPressure("space", p, Length.Zero) },
-            { "pressure", p => new NetworkBuffer(Jet).SetPressure("space", p) },
+            { "pressure", p => _ = Network.Node.FixedPressure("space", p, Length.Zero) },
+            { "pressure", p => new Network.Buffer(Jet).SetPressure("space", p) },
             { "pressures", p => _ = new NetworkBatch(Jet, 2).WithPressure("space", [Gauge(0), p]) },
             { "reference", p => _ = Regulator(p.AboveAmbient.Kilopascals) },
-            { "reference", p => new NetworkBuffer(Jet).SetReference("regulator", p) },
+            { "reference", p => new Network.Buffer(Jet).SetReference("regulator", p) },
             { "references", p => _ = new NetworkBatch(Jet, 2).WithReference("regulator", [Gauge(0), p]) },
-            { "pressure", p => _ = NetworkNode.SurgeTank("tank", p, Length.Zero, Volume.FromLiters(1)) },
+            { "pressure", p => _ = Network.Node.SurgeTank("tank", p, Length.Zero, Volume.FromLiters(1)) },
         };
 
     [Theory]

@@ -8,12 +8,12 @@ public sealed class HandleTests
     [Fact]
     public void Handles_OfANetwork_SayWhatItsNamesSay()
     {
-        NodeHandle join = TwoRails.Network.FindNode("join");
-        LineHandle regulator = TwoRails.Network.FindLine("regulator");
+        Network.NodeHandle join = TwoRails.Network.FindNode("join");
+        Network.LineHandle regulator = TwoRails.Network.FindLine("regulator");
         NetworkState state = TwoRails.Network.Solve();
-        NetworkBuffer buffer = new(TwoRails.Network);
+        Network.Buffer buffer = new(TwoRails.Network);
         TwoRails.Network.Solve(buffer);
-        NetworkBatchResult batch = new NetworkBatch(TwoRails.Network, 1).Solve(null, CancellationToken.None);
+        NetworkBatch.Result batch = new NetworkBatch(TwoRails.Network, 1).Solve(null, CancellationToken.None);
 
         Assert.Equal(("join", "regulator"), (join.Name, regulator.ToString()));
         Assert.Equal(state.PressureAt("join"), state.PressureAt(join));
@@ -34,13 +34,13 @@ public sealed class HandleTests
     {
         Network network = TwoRails.Network;
         PlainPump slower = TwoRails.Curve.AtSpeed(Ratio.FromDecimalFractions(0.9));
-        NetworkBuffer named = new(network);
+        Network.Buffer named = new(network);
         named.SetPressure("manifold", Make.Gauge(50));
         named.SetReference("regulator", Make.Gauge(50));
         named.SetCommandedFlow("A front", Make.LitersPerHour(12));
         named.SetDraw("join", Make.LitersPerHour(7));
         named.SetPump("pump", slower);
-        NetworkBuffer handled = new(network);
+        Network.Buffer handled = new(network);
         handled.SetPressure(network.FindNode("manifold"), Make.Gauge(50));
         handled.SetReference(network.FindLine("regulator"), Make.Gauge(50));
         handled.SetCommandedFlow(network.FindLine("A front"), Make.LitersPerHour(12));
@@ -62,9 +62,9 @@ public sealed class HandleTests
     public void Handles_InALoop_AllocateNothing()
     {
         Network network = TwoRails.Network;
-        NodeHandle join = network.FindNode("join");
-        LineHandle injector = network.FindLine("A front");
-        NetworkBuffer buffer = new(network);
+        Network.NodeHandle join = network.FindNode("join");
+        Network.LineHandle injector = network.FindLine("A front");
+        Network.Buffer buffer = new(network);
         Run();
         Run();
         long before = GC.GetAllocatedBytesForCurrentThread();
@@ -96,7 +96,10 @@ public sealed class HandleTests
     public void Handles_OfANetworkThatMoved_StillHold()
     {
         Network network = new(
-            [NetworkNode.FixedPressure("tank", Make.Gauge(0), Length.Zero), NetworkNode.Junction("rail", Length.Zero)],
+            [
+                Network.Node.FixedPressure("tank", Make.Gauge(0), Length.Zero),
+                Network.Node.Junction("rail", Length.Zero),
+            ],
             [
                 new Line(
                     "pump",
@@ -112,7 +115,7 @@ public sealed class HandleTests
                 ),
             ]
         );
-        NodeHandle rail = network.FindNode("rail");
+        Network.NodeHandle rail = network.FindNode("rail");
         NetworkConditions fuel = new(
             Density.FromKilogramsPerCubicMeter(740),
             DynamicViscosity.FromMillipascalSeconds(0.4)
@@ -146,7 +149,7 @@ public sealed class HandleTests
         Words.Refused<ArgumentException>(
             "node",
             "Must be a handle that a network found; it is an empty one.",
-            () => state.PressureAt(default(NodeHandle))
+            () => state.PressureAt(default(Network.NodeHandle))
         );
         Words.Refused<ArgumentException>("name", "There is no node 'nowhere'.", () => other.FindNode("nowhere"));
         Words.Refused<ArgumentException>("name", "There is no link 'nowhere'.", () => other.FindLine("nowhere"));
@@ -165,7 +168,7 @@ public sealed class HandleTests
             Make.Linear("past", "high", "low", 100)
         );
         NetworkState state = network.Solve();
-        NetworkBuffer buffer = new(network);
+        Network.Buffer buffer = new(network);
         network.Solve(buffer);
 
         Assert.Equal("between", Assert.Single(state.CutOffNodes));

@@ -57,11 +57,11 @@ public sealed class HumpProperties
             given.Linear,
             given.Quadratic
         );
-        ImmutableArray<NetworkSolution> found = network.SolveAll();
+        ImmutableArray<Network.Solution> found = network.SolveAll();
 
         // The solver's 1 mPa and a billionth, over a difference of slopes of 1 kPa in 100 L/h at least where it counts.
         Assert.Equal(roots.Count, found.Length);
-        foreach ((double root, NetworkSolution solution) in roots.Order().Zip(found))
+        foreach ((double root, Network.Solution solution) in roots.Order().Zip(found))
         {
             Close.WithinOf(1000, 1e-7, 100 * root, solution.State.LitersPerHourIn("pump"));
             LinkBalance.Holds(network, solution.State, given.ToString());
@@ -78,7 +78,7 @@ public sealed class HumpProperties
     [Property(Arbitrary = [typeof(NetworkArbitraries)], MaxTest = 30)]
     public void SolveAll_FuelSystem_FindsWhatAScanFinds(HumpedCase given, byte smooth, byte bore, byte command)
     {
-        PlainPumpPoint[] points = [.. given.Points.Select(p => Point(p.Flow, p.Rise))];
+        PlainPump.Point[] points = [.. given.Points.Select(p => Point(p.Flow, p.Rise))];
         PlainPump pump =
             smooth % 2 == 0
                 ? PlainPump.Smooth(points, OutsideRange.Extend)
@@ -106,14 +106,14 @@ public sealed class HumpProperties
             ),
         ];
         Network network = Fuel([.. rest, Junction("out"), OwnLine.Pump("pump", "tank", "out", pump)]);
-        ImmutableArray<NetworkSolution> found = network.SolveAll();
+        ImmutableArray<Network.Solution> found = network.SolveAll();
         Alternate(found);
-        foreach (NetworkSolution solution in found)
+        foreach (Network.Solution solution in found)
         {
             LinkBalance.Holds(network, solution.State, given.ToString());
         }
 
-        NetworkBuffer pushed = new(Fuel([.. rest, Drawn("out", 0)]));
+        Network.Buffer pushed = new(Fuel([.. rest, Drawn("out", 0)]));
         HumpCurve curve = new(((PumpTableSettings)network.Lines[^1].Law).Pieces);
         double last = 0.01;
         bool wasMore = More(last);
@@ -139,7 +139,7 @@ public sealed class HumpProperties
     }
 
     /// <summary>The first and the last are stable, and every other one between.</summary>
-    private static void Alternate(ImmutableArray<NetworkSolution> found) =>
+    private static void Alternate(ImmutableArray<Network.Solution> found) =>
         Assert.Equal(Enumerable.Range(0, found.Length).Select(i => i % 2 == 0), found.Select(s => s.IsStable));
 
     private static double[] Roots(double a, double b, double c)

@@ -19,7 +19,7 @@ public sealed class HumpRegionTests
         NetworkState[] feeds = [.. Alone("feed", "surge tank", 320, Peaked, 0, 100)];
 
         Network network = Fuel([.. fixedNodes, .. lift, .. feed]);
-        ImmutableArray<NetworkSolution> all = network.SolveAll();
+        ImmutableArray<Network.Solution> all = network.SolveAll();
 
         Assert.Equal((3, 3, 9), (lifts.Length, feeds.Length, all.Length));
         for (int i = 0; i < all.Length; i++)
@@ -49,8 +49,8 @@ public sealed class HumpRegionTests
             .. Circuit("feed", "tank", 320, Peaked, 0, 100),
         ]);
 
-        NetworkState low = network.Solve(ComingFrom.NoFlow);
-        NetworkState high = network.Solve(ComingFrom.FreeFlow);
+        NetworkState low = network.Solve(PlainPump.ApproachSide.NoFlow);
+        NetworkState high = network.Solve(PlainPump.ApproachSide.FreeFlow);
         NoSolutionException open = Assert.Throws<NoSolutionException>(network.Solve);
 
         Close.Within(1e-8, 5000.0 / 130, low.LitersPerHourIn("lift pump"));
@@ -76,7 +76,7 @@ public sealed class HumpRegionTests
         NetworkState state = network.Solve();
 
         Close.Within(1e-8, 100 * (Math.Sqrt(136) - 10), state.LitersPerHourIn("lift pump"));
-        Assert.Equal(LinkCondition.Stalled, state.ConditionOf("feed pump"));
+        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("feed pump"));
     }
 
     /// <summary>
@@ -117,11 +117,11 @@ public sealed class HumpRegionTests
             return;
         }
 
-        ImmutableArray<NetworkSolution> all = both.SolveAll();
+        ImmutableArray<Network.Solution> all = both.SolveAll();
         Assert.Equal(ones.Length * others.Length, all.Length);
         for (int i = 0; i < all.Length; i++)
         {
-            (NetworkSolution a, NetworkSolution b) = (ones[i / others.Length], others[i % others.Length]);
+            (Network.Solution a, Network.Solution b) = (ones[i / others.Length], others[i % others.Length]);
             Close.WithinOf(1000, 1e-7, a.State.LitersPerHourIn("one pump"), all[i].State.LitersPerHourIn("one pump"));
             Close.WithinOf(
                 1000,
@@ -133,7 +133,7 @@ public sealed class HumpRegionTests
         }
     }
 
-    private static ImmutableArray<NetworkSolution>? Solved(Network network)
+    private static ImmutableArray<Network.Solution>? Solved(Network network)
     {
         try
         {

@@ -63,7 +63,7 @@ public sealed class HumpTests
             "The curve of 'pump' has a hump and meets the network at one flow only: 166.2 L/h (stable).",
             Assert.Single(state.Remarks)
         );
-        Assert.Equal(state.FlowIn("pump"), network.Solve(ComingFrom.NoFlow).FlowIn("pump"));
+        Assert.Equal(state.FlowIn("pump"), network.Solve(PlainPump.ApproachSide.NoFlow).FlowIn("pump"));
         Assert.Equal(state.FlowIn("pump"), network.Solve(state).FlowIn("pump"));
     }
 
@@ -71,10 +71,10 @@ public sealed class HumpTests
     [Trait("Source", "Definition")]
     public void SolveAll_SystemAboveTheCurve_HasTheStalledStateOnly()
     {
-        NetworkSolution only = Assert.Single(Lifted(Peaked, 600, 100, 0).SolveAll());
+        Network.Solution only = Assert.Single(Lifted(Peaked, 600, 100, 0).SolveAll());
 
         Assert.True(only.IsStable);
-        Assert.Equal(LinkCondition.Stalled, only.State.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Stalled, only.State.ConditionOf("pump"));
         Assert.Equal(0, only.State.LitersPerHourIn("pump"));
     }
 
@@ -102,7 +102,7 @@ public sealed class HumpTests
 
         Meets(network, (20, 304, true), (20000.0 / 380, 320, false), (145, 320, true));
         Assert.Equal(
-            [LinkCondition.Seated, LinkCondition.Regulating, LinkCondition.Regulating],
+            [Network.LinkCondition.Seated, Network.LinkCondition.Regulating, Network.LinkCondition.Regulating],
             network.SolveAll().Select(s => s.State.ConditionOf("regulator"))
         );
     }
@@ -123,7 +123,7 @@ public sealed class HumpTests
         );
 
         Meets(network, (0, 300, true), (100 * low, 300 + (200 * low), false), (100 * high, 900 - (400 * high), true));
-        Assert.Equal(LinkCondition.Shut, network.SolveAll()[0].State.ConditionOf("check"));
+        Assert.Equal(Network.LinkCondition.Shut, network.SolveAll()[0].State.ConditionOf("check"));
     }
 
     /// <summary>A fixed draw leaves no choice of flow: the curve says the pressure.</summary>
@@ -167,10 +167,10 @@ public sealed class HumpTests
     }
 
     [Theory]
-    [InlineData(ComingFrom.NoFlow, 5000.0 / 130, "This one is come to from no flow.")]
-    [InlineData(ComingFrom.FreeFlow, 65000.0 / 550, "This one is come to from free flow.")]
+    [InlineData(PlainPump.ApproachSide.NoFlow, 5000.0 / 130, "This one is come to from no flow.")]
+    [InlineData(PlainPump.ApproachSide.FreeFlow, 65000.0 / 550, "This one is come to from free flow.")]
     [Trait("Source", "Definition")]
-    public void Solve_FromASide_TakesTheOuterState(ComingFrom side, double flow, string remark)
+    public void Solve_FromASide_TakesTheOuterState(PlainPump.ApproachSide side, double flow, string remark)
     {
         NetworkState state = Lifted(Stepped, 250, 150, 0).Solve(side);
 
@@ -183,7 +183,7 @@ public sealed class HumpTests
         Words.Refused<ArgumentOutOfRangeException>(
             "side",
             "Must be a known side; it was 7.",
-            () => Lifted(Peaked, 0, 100, 0).Solve((ComingFrom)7)
+            () => Lifted(Peaked, 0, 100, 0).Solve((PlainPump.ApproachSide)7)
         );
 
     /// <summary>320 + 180 u is 500 at the very peak, and above the curve on both sides.</summary>
@@ -284,7 +284,7 @@ public sealed class HumpTests
         const string Reason =
             "Must have one state by its laws; the curve of 'pump' has a hump. Solve such a network by itself.";
 
-        Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBuffer(network));
+        Words.Refused<ArgumentException>("network", Reason, () => _ = new Network.Buffer(network));
         Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBatch(network, 2));
     }
 
@@ -292,7 +292,7 @@ public sealed class HumpTests
     public void SetPump_ToAHump_IsRefused()
     {
         PlainPump falling = Straight(OutsideRange.Refuse, (0, 500), (100, 400), (200, 100));
-        NetworkBuffer buffer = new(Lifted(falling, 0, 100, 0));
+        Network.Buffer buffer = new(Lifted(falling, 0, 100, 0));
 
         Words.Refused<ArgumentException>(
             "pump",
@@ -306,12 +306,12 @@ public sealed class HumpTests
     public void SolveAll_WithoutAHump_IsWhatSolveFinds()
     {
         Network network = Lifted(Straight(OutsideRange.Refuse, (0, 500), (200, 100)), 100, 100, 20);
-        NetworkSolution only = Assert.Single(network.SolveAll());
+        Network.Solution only = Assert.Single(network.SolveAll());
 
         Assert.True(only.IsStable);
         Assert.Empty(only.State.Remarks);
         Assert.Equal(network.Solve().FlowIn("pump"), only.State.FlowIn("pump"));
-        Assert.Equal(network.Solve().FlowIn("pump"), network.Solve(ComingFrom.NoFlow).FlowIn("pump"));
+        Assert.Equal(network.Solve().FlowIn("pump"), network.Solve(PlainPump.ApproachSide.NoFlow).FlowIn("pump"));
     }
 
     /// <summary>A chain of two doubles the rise: twice the lift and the loss leave the flows where they were.</summary>
@@ -346,7 +346,7 @@ public sealed class HumpTests
     {
         var found = network.SolveAll();
         Assert.Equal(expected.Select(e => e.IsStable), found.Select(s => s.IsStable));
-        foreach ((var by, NetworkSolution solution) in expected.Zip(found))
+        foreach ((var by, Network.Solution solution) in expected.Zip(found))
         {
             Close.WithinOf(100, Exact, by.Flow, solution.State.LitersPerHourIn("pump"));
             if (by.Flow > 0)

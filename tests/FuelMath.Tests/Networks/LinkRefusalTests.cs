@@ -37,7 +37,7 @@ public sealed class LinkRefusalTests
                     Length.FromMillimeters(8),
                     Length.FromMillimeters(millimeters),
                     Ratio.Zero,
-                    FrictionLaw.ColebrookStraightPassage
+                    Pipe.FrictionLaw.ColebrookStraightPassage
                 )
         );
 
@@ -55,7 +55,7 @@ public sealed class LinkRefusalTests
                     Length.FromMillimeters(8),
                     Length.Zero,
                     Ratio.Zero,
-                    (FrictionLaw)7
+                    (Pipe.FrictionLaw)7
                 )
         );
 
@@ -124,12 +124,12 @@ public sealed class LinkRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "flow",
             Positive,
-            () => OwnLine.Orifice("x", "a", "b", VolumeFlow.Zero, Kilopascals(300), Backflow.Allowed)
+            () => OwnLine.Orifice("x", "a", "b", VolumeFlow.Zero, Kilopascals(300), InjectorDraw.Backflow.Allowed)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "backflow",
             "Must be one of Prevented, Allowed; it was 5.",
-            () => OwnLine.Orifice("x", "a", "b", LitersPerHour(1), Kilopascals(300), (Backflow)5)
+            () => OwnLine.Orifice("x", "a", "b", LitersPerHour(1), Kilopascals(300), (InjectorDraw.Backflow)5)
         );
         Words.Refused<ArgumentOutOfRangeException>("commanded", NotNegative, () => Injector("x", "a", "b", 100, -1));
     }

@@ -50,7 +50,7 @@ public sealed class LossTableTests
         VolumeFlow[] flows = [.. Enumerable.Range(0, 300).Select(i => Make.LitersPerHour(6 * Math.Pow(10, i / 149.5)))];
         var table = new LossTable(
             "measured hose",
-            flows.Select(q => new MeasuredLoss(q, hose.LossAt(q, Heavy, Thick))),
+            flows.Select(q => new LossTable.Point(q, hose.LossAt(q, Heavy, Thick))),
             Heavy,
             Thick,
             Source
@@ -99,7 +99,7 @@ public sealed class LossTableTests
     [Fact]
     public void Solve_AtTheEdge_IsInside() =>
         Assert.Equal(
-            LinkCondition.Open,
+            Network.LinkCondition.Open,
             Through(Cooler, VolumeFlow.FromLitersPerMinute(4))
                 .Solve(new NetworkConditions(Light, Thin))
                 .ConditionOf("line")
@@ -130,12 +130,12 @@ public sealed class LossTableTests
         );
     }
 
-    private static MeasuredLoss Reading(double litersPerHour, double kilopascals) =>
+    private static LossTable.Point Reading(double litersPerHour, double kilopascals) =>
         new(Make.LitersPerHour(litersPerHour), Make.Kilopascals(kilopascals));
 
     private static Network Through(LossTable table, VolumeFlow drawn) =>
         new(
-            [Make.Fixed("supply", 100), NetworkNode.Junction("end", Length.Zero, drawn)],
+            [Make.Fixed("supply", 100), Network.Node.Junction("end", Length.Zero, drawn)],
             [new Line("line", "supply", "end", table)]
         );
 }

@@ -9,22 +9,22 @@ internal static class Make
         OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(740),
             KinematicViscosity.FromCentistokes(0.5),
-            nodesAndLinks.OfType<NetworkNode>(),
+            nodesAndLinks.OfType<Network.Node>(),
             nodesAndLinks.OfType<OwnLine>()
         );
 
-    internal static NetworkNode Fixed(string name, double kilopascals) => Fixed(name, kilopascals, 0);
+    internal static Network.Node Fixed(string name, double kilopascals) => Fixed(name, kilopascals, 0);
 
-    internal static NetworkNode Fixed(string name, double kilopascals, double meters) =>
-        NetworkNode.FixedPressure(name, Gauge(kilopascals), Length.FromMeters(meters));
+    internal static Network.Node Fixed(string name, double kilopascals, double meters) =>
+        Network.Node.FixedPressure(name, Gauge(kilopascals), Length.FromMeters(meters));
 
-    internal static NetworkNode Junction(string name) => Junction(name, 0);
+    internal static Network.Node Junction(string name) => Junction(name, 0);
 
-    internal static NetworkNode Junction(string name, double meters) =>
-        NetworkNode.Junction(name, Length.FromMeters(meters));
+    internal static Network.Node Junction(string name, double meters) =>
+        Network.Node.Junction(name, Length.FromMeters(meters));
 
-    internal static NetworkNode Drawn(string name, double litersPerHour) =>
-        NetworkNode.Junction(name, Length.Zero, LitersPerHour(litersPerHour));
+    internal static Network.Node Drawn(string name, double litersPerHour) =>
+        Network.Node.Junction(name, Length.Zero, LitersPerHour(litersPerHour));
 
     /// <summary>A loss that grows with flow alone: so much at 100 L/h.</summary>
     internal static OwnLine Linear(string name, string from, string to, double kilopascals) =>
@@ -42,7 +42,7 @@ internal static class Make
             Length.FromMillimeters(bore),
             Length.FromMicrometers(1.5),
             Ratio.FromDecimalFractions(k),
-            FrictionLaw.ColebrookStraightPassage
+            Pipe.FrictionLaw.ColebrookStraightPassage
         );
 
     internal static OwnLine Injector(string name, string from, string to, double at300, double commanded) =>
@@ -54,7 +54,7 @@ internal static class Make
     internal static PlainPump Straight(OutsideRange outside, params (double Flow, double Rise)[] points) =>
         PlainPump.Straight(points.Select(p => Point(p.Flow, p.Rise)), outside);
 
-    internal static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
+    internal static PlainPump.Point Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     internal static GaugePressure Gauge(double kilopascals) => new(Kilopascals(kilopascals));

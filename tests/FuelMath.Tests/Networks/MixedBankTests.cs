@@ -49,7 +49,7 @@ public sealed class MixedBankTests
         NetworkState state = Loaded(bank, 460, 20).Solve();
 
         Close.Within(Exact, 100.0 / 3, bank.FlowIn(state).LitersPerHour);
-        Assert.Equal(LinkCondition.Stalled, state.ConditionOf("lift 2"));
+        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("lift 2"));
     }
 
     /// <summary>
@@ -87,7 +87,7 @@ public sealed class MixedBankTests
                         Length.FromMillimeters(100),
                         Length.FromMillimeters(0.05),
                         Ratio.Zero,
-                        FrictionLaw.ColebrookStraightPassage
+                        Pipe.FrictionLaw.ColebrookStraightPassage
                     ),
                     .. bank.Lines.Select(OwnLine.Of),
                 ]

@@ -76,7 +76,7 @@ public sealed class NetworkConditionsTests
                     ? at.WithTank(Make.Gauge(port))
                     : at.WithManifold(Make.Gauge(port));
             NetworkState state = network.Solve(at);
-            Assert.Equal(LinkCondition.Regulating, state.ConditionOf("regulator"));
+            Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
             return state.KilopascalsAt("rail");
         }
     }
@@ -106,7 +106,7 @@ public sealed class NetworkConditionsTests
         Same(bound.Solve(with));
         Same(Assert.Single(bound.SolveAll()).State);
         Same(bound.Under(default).Solve());
-        NetworkBuffer buffer = new(bound);
+        Network.Buffer buffer = new(bound);
         bound.Solve(buffer);
         Same(buffer.ToState());
         buffer.SetReference("regulator", Make.Gauge(0));
@@ -126,7 +126,7 @@ public sealed class NetworkConditionsTests
 
         Assert.Throws<InvalidOperationException>(network.Solve);
         Assert.Throws<InvalidOperationException>(() => network.SolveAll());
-        Assert.Throws<InvalidOperationException>(() => new NetworkBuffer(network));
+        Assert.Throws<InvalidOperationException>(() => new Network.Buffer(network));
         Assert.Throws<InvalidOperationException>(() => new NetworkBatch(network, 2));
     }
 
@@ -193,12 +193,12 @@ public sealed class NetworkConditionsTests
     private static BypassRegulator Regulator(RegulatorReference reference) =>
         new(
             "regulator",
-            new RegulatorReading(Pressure.FromBars(3), Make.LitersPerHour(50)),
-            new RegulatorReading(Pressure.FromBars(3.1), Make.LitersPerHour(250)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3), Make.LitersPerHour(50)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(3.1), Make.LitersPerHour(250)),
             new RegulatorMechanics(
                 Area.FromSquareCentimeters(8),
                 Area.FromSquareCentimeters(0.4),
-                new RegulatorRestriction(Pressure.FromBars(0.3), Make.LitersPerHour(300), Petrol.Density)
+                new RegulatorMechanics.Restriction(Pressure.FromBars(0.3), Make.LitersPerHour(300), Petrol.Density)
             ),
             reference,
             Source
@@ -207,7 +207,7 @@ public sealed class NetworkConditionsTests
     private static PumpCurve Curve(double volts, double share) =>
         new(Volts(volts), [Point(2, 260 * share, 9), Point(4, 190 * share, 11), Point(6.5, 60 * share, 14)], Source);
 
-    private static PumpPoint Point(double bars, double litersPerHour, double amperes) =>
+    private static PumpCurve.Point Point(double bars, double litersPerHour, double amperes) =>
         new(Pressure.FromBars(bars), Make.LitersPerHour(litersPerHour), ElectricCurrent.FromAmperes(amperes));
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);

@@ -29,7 +29,7 @@ public sealed class NetworkProperties
         }
 
         double scale = Math.Max(StartingFlow, drawn.Links.Max(l => Math.Abs(Flow(state, l.Name))));
-        foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
+        foreach (Network.Node node in drawn.Nodes.Where(n => !n.IsFixed))
         {
             double gained =
                 drawn.Links.Where(l => l.To == node.Name).Sum(l => Flow(state, l.Name))
@@ -65,7 +65,7 @@ public sealed class NetworkProperties
         }
 
         var shuffle = new Random(seed.Value);
-        NetworkNode[] nodes = [.. drawn.Nodes.Select(n => Renamed(n))];
+        Network.Node[] nodes = [.. drawn.Nodes.Select(n => Renamed(n))];
         OwnLine[] links = [.. drawn.Links.Select(l => l.Renamed(n => $"z {n}"))];
         shuffle.Shuffle(nodes);
         shuffle.Shuffle(links);
@@ -175,10 +175,10 @@ public sealed class NetworkProperties
 
     private static double Flow(NetworkState state, string link) => state.FlowIn(link).CubicMetersPerSecond;
 
-    private static NetworkNode Renamed(NetworkNode n) =>
+    private static Network.Node Renamed(Network.Node n) =>
         n.IsFixed
-            ? NetworkNode.FixedPressure($"z {n.Name}", new(n.PressureSi), n.Elevation)
-            : NetworkNode.Junction($"z {n.Name}", n.Elevation, n.Draw);
+            ? Network.Node.FixedPressure($"z {n.Name}", new(n.PressureSi), n.Elevation)
+            : Network.Node.Junction($"z {n.Name}", n.Elevation, n.Draw);
 
     private static void AssertSame(
         NetworkState one,

@@ -14,7 +14,7 @@ public sealed class OneWayTests
     {
         NetworkState state = Rail(0, Injector("injectors", "rail", "manifold", 100, 50));
 
-        Assert.Equal(LinkCondition.Commanded, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LinkCondition.Commanded, state.ConditionOf("injectors"));
         Close.Within(Exact, 50, state.LitersPerHourIn("injectors"));
         Close.Within(Exact, 300 - 5, state.KilopascalsAt("rail"));
     }
@@ -26,7 +26,7 @@ public sealed class OneWayTests
         NetworkState state = Rail(0, Injector("injectors", "rail", "manifold", 100, 120));
 
         double u = (Math.Sqrt(100 + (4 * 300 * 300)) - 10) / 600;
-        Assert.Equal(LinkCondition.HeldOpen, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LinkCondition.HeldOpen, state.ConditionOf("injectors"));
         Close.Within(Exact, 100 * u, state.LitersPerHourIn("injectors"));
     }
 
@@ -39,7 +39,7 @@ public sealed class OneWayTests
     {
         NetworkState state = Rail(manifold, Injector("injectors", "rail", "manifold", 100, commanded));
 
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("injectors"));
         Assert.Equal(0, state.LitersPerHourIn("injectors"));
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
     }
@@ -48,20 +48,20 @@ public sealed class OneWayTests
     [Fact]
     public void Orifice_BackflowAllowed_RunsBackwards()
     {
-        NetworkState state = Rail(400, Jet(Backflow.Allowed));
+        NetworkState state = Rail(400, Jet(InjectorDraw.Backflow.Allowed));
 
         double u = (Math.Sqrt(100 + (4 * 300 * 100)) - 10) / 600;
         Close.Within(Exact, -100 * u, state.LitersPerHourIn("jet"));
-        Assert.Equal(LinkCondition.Open, state.ConditionOf("jet"));
+        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("jet"));
     }
 
     [Fact]
     public void Orifice_BackflowPrevented_Shuts()
     {
-        NetworkState state = Rail(400, Jet(Backflow.Prevented));
+        NetworkState state = Rail(400, Jet(InjectorDraw.Backflow.Prevented));
 
         Assert.Equal(0, state.LitersPerHourIn("jet"));
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("jet"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("jet"));
     }
 
     /// <summary>An opening takes the pressure of its space as it is: air has no weight here, whatever its height.</summary>
@@ -74,7 +74,14 @@ public sealed class OneWayTests
                     Fixed("space", 20, height),
                     Junction("rail"),
                     Linear("feed", "supply", "rail", 10),
-                    OwnLine.Orifice("jet", "rail", "space", LitersPerHour(100), Kilopascals(300), Backflow.Prevented)
+                    OwnLine.Orifice(
+                        "jet",
+                        "rail",
+                        "space",
+                        LitersPerHour(100),
+                        Kilopascals(300),
+                        InjectorDraw.Backflow.Prevented
+                    )
                 )
                 .Solve();
 
@@ -96,7 +103,7 @@ public sealed class OneWayTests
 
         double u = (Math.Sqrt(100 + (4 * 5 * 80)) - 10) / 10;
         Close.Within(Exact, 100 * u, state.LitersPerHourIn("check"));
-        Assert.Equal(LinkCondition.Open, state.ConditionOf("check"));
+        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("check"));
     }
 
     [Theory]
@@ -114,7 +121,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("check"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("check"));
         Assert.Equal(0, state.LitersPerHourIn("check"));
         Assert.Empty(state.CutOffNodes);
         Assert.True(Math.Abs(state.KilopascalsAt("ahead")) < 1e-6);
@@ -135,13 +142,13 @@ public sealed class OneWayTests
                     Length.FromMillimeters(8),
                     Length.Zero,
                     Ratio.Zero,
-                    FrictionLaw.ColebrookStraightPassage
+                    Pipe.FrictionLaw.ColebrookStraightPassage
                 ),
                 Linear("load", "between", "high", 10)
             )
             .Solve();
 
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("pipe"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("pipe"));
         Close.Within(Exact, 100, state.KilopascalsAt("between"));
     }
 
@@ -157,7 +164,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal(LinkCondition.Stalled, state.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("pump"));
         Assert.Equal(0, state.LitersPerHourIn("pump"));
         Close.Within(Exact, 300, state.KilopascalsAt("out"));
     }
@@ -176,7 +183,7 @@ public sealed class OneWayTests
             .Solve();
 
         Close.Within(1e-6, 200, state.KilopascalsAt("between"));
-        Assert.Equal(LinkCondition.Shut, state.ConditionOf("check"));
+        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("check"));
     }
 
     /// <summary>A rail behind a shut check valve keeps its pressure: a steady state does not know which.</summary>
@@ -262,7 +269,7 @@ public sealed class OneWayTests
         Assert.All(state.Links, l => Assert.True(Math.Abs(state.LitersPerHourIn(l)) < 1e-6));
     }
 
-    private static OwnLine Jet(Backflow backflow) =>
+    private static OwnLine Jet(InjectorDraw.Backflow backflow) =>
         OwnLine.Orifice("jet", "rail", "manifold", LitersPerHour(100), Kilopascals(300), backflow);
 
     private static NetworkState Rail(double manifold, OwnLine opening) =>

@@ -7,9 +7,9 @@ namespace FuelMath.Tests.Networks;
 internal sealed class OracleNetwork
 {
     private readonly JsonElement root;
-    private readonly FrictionLaw friction;
+    private readonly Pipe.FrictionLaw friction;
 
-    internal OracleNetwork(string name, FrictionLaw friction)
+    internal OracleNetwork(string name, Pipe.FrictionLaw friction)
         : this(
             Solved
                 .Root.GetProperty("networks")
@@ -20,7 +20,7 @@ internal sealed class OracleNetwork
         ) { }
 
     /// <summary>A network that is described like those of the file.</summary>
-    internal OracleNetwork(JsonElement root, FrictionLaw friction)
+    internal OracleNetwork(JsonElement root, Pipe.FrictionLaw friction)
     {
         (this.root, this.friction) = (root, friction);
         Network = Build();
@@ -82,15 +82,15 @@ internal sealed class OracleNetwork
 
     private Network Build()
     {
-        List<NetworkNode> nodes = [];
+        List<Network.Node> nodes = [];
         List<OwnLine> links = [];
         foreach (JsonElement n in root.GetProperty("nodes").EnumerateArray())
         {
             (string name, Length height) = (Text(n, "name"), Length.FromMeters(Or(n, "height_m", 0)));
             nodes.Add(
                 n.TryGetProperty("pressure_kPa", out JsonElement given)
-                    ? NetworkNode.FixedPressure(name, Gauge(given.GetDouble()), height)
-                    : NetworkNode.Junction(name, height, Flows(Or(n, "draw_L_h", 0)))
+                    ? Network.Node.FixedPressure(name, Gauge(given.GetDouble()), height)
+                    : Network.Node.Junction(name, height, Flows(Or(n, "draw_L_h", 0)))
             );
         }
 
@@ -98,7 +98,7 @@ internal sealed class OracleNetwork
         {
             if (!l.TryGetProperty("to", out _))
             {
-                nodes.Add(NetworkNode.FixedPressure(Space(l), Gauge(Or(l, "space_kPa", 0)), Length.Zero));
+                nodes.Add(Network.Node.FixedPressure(Space(l), Gauge(Or(l, "space_kPa", 0)), Length.Zero));
             }
 
             links.Add(Link(l));
@@ -146,7 +146,7 @@ internal sealed class OracleNetwork
                 to,
                 Flows(l, "flow_L_h"),
                 Difference(l, "loss_kPa"),
-                l.GetProperty("backflow").GetBoolean() ? Backflow.Allowed : Backflow.Prevented
+                l.GetProperty("backflow").GetBoolean() ? InjectorDraw.Backflow.Allowed : InjectorDraw.Backflow.Prevented
             ),
             "capped_orifice" => OwnLine.CappedOrifice(
                 name,
@@ -163,11 +163,11 @@ internal sealed class OracleNetwork
     /// <summary>Three points make a power law, more a table: as the engine takes them.</summary>
     private static PlainPump Pump(JsonElement l)
     {
-        PlainPumpPoint[] points =
+        PlainPump.Point[] points =
         [
             .. l.GetProperty("points")
                 .EnumerateArray()
-                .Select(p => new PlainPumpPoint(
+                .Select(p => new PlainPump.Point(
                     Flows(p[0].GetDouble()),
                     UnitsNet.Pressure.FromKilopascals(p[1].GetDouble())
                 )),

@@ -45,7 +45,7 @@ public sealed class OracleNetworkTests
     {
         OracleNetwork[] all =
         [
-            .. OracleNetwork.Names.Select(n => new OracleNetwork(n, FrictionLaw.SwameeJainCubicPassage)),
+            .. OracleNetwork.Names.Select(n => new OracleNetwork(n, Pipe.FrictionLaw.SwameeJainCubicPassage)),
         ];
 
         Assert.True(all.Length >= 40);
@@ -64,7 +64,7 @@ public sealed class OracleNetworkTests
     [Trait("Source", "Rossman-2020")]
     public void Solve_SameFriction_EqualsTheEngine(string name)
     {
-        var engine = new OracleNetwork(name, FrictionLaw.SwameeJainCubicPassage);
+        var engine = new OracleNetwork(name, Pipe.FrictionLaw.SwameeJainCubicPassage);
 
         NetworkState state = engine.Network.Solve();
 
@@ -82,7 +82,7 @@ public sealed class OracleNetworkTests
     [Trait("Source", "Rossman-2020")]
     public void Solve_Colebrook_StaysWithinTheDistanceOfTheFactors(string name)
     {
-        var engine = new OracleNetwork(name, FrictionLaw.ColebrookStraightPassage);
+        var engine = new OracleNetwork(name, Pipe.FrictionLaw.ColebrookStraightPassage);
         double distance = engine.Pipes.Max(p => Distance(p.Reynolds, p.RelativeRoughness));
 
         NetworkState state = engine.Network.Solve();
@@ -96,7 +96,7 @@ public sealed class OracleNetworkTests
     [Trait("Source", "Swamee-Jain-1976")]
     public void Factors_OfItsTurbulentPipes_AreWithinThePublishedDistance(string name) =>
         Assert.All(
-            new OracleNetwork(name, FrictionLaw.ColebrookStraightPassage).Pipes.Where(p => p.Reynolds >= 5000),
+            new OracleNetwork(name, Pipe.FrictionLaw.ColebrookStraightPassage).Pipes.Where(p => p.Reynolds >= 5000),
             p => Assert.InRange(Distance(p.Reynolds, p.RelativeRoughness), 0, Published)
         );
 
@@ -105,7 +105,7 @@ public sealed class OracleNetworkTests
     [MemberData(nameof(Unsettled))]
     public void Solve_WhereTheEngineDoesNotSettle_KeepsEachLinksOwnLaw(string name)
     {
-        Network network = new OracleNetwork(name, FrictionLaw.ColebrookStraightPassage).Network;
+        Network network = new OracleNetwork(name, Pipe.FrictionLaw.ColebrookStraightPassage).Network;
 
         LinkBalance.Holds(network, network.Solve(), name);
     }
@@ -130,11 +130,11 @@ public sealed class OracleNetworkTests
         return Math.Abs((Friction.FactorWithCubicPassage(re, rough).Value / Friction.Factor(re, rough).Value) - 1);
     }
 
-    private static string Word(LinkCondition condition) =>
+    private static string Word(Network.LinkCondition condition) =>
         condition switch
         {
-            LinkCondition.Open or LinkCondition.FullyOpen => "open",
-            LinkCondition.HeldOpen => "held open",
+            Network.LinkCondition.Open or Network.LinkCondition.FullyOpen => "open",
+            Network.LinkCondition.HeldOpen => "held open",
             _ => condition.ToString().ToLowerInvariant(),
         };
 }

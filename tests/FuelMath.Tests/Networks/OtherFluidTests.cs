@@ -24,7 +24,7 @@ public sealed class OtherFluidTests
     {
         Network own = Built(kind, Own, OwnViscosity);
         double built = Flow(Built(kind, Other, OtherViscosity).Solve());
-        NetworkBuffer buffer = new(own);
+        Network.Buffer buffer = new(own);
         buffer.SetFluid(Density.FromKilogramsPerCubicMeter(Other), OtherViscosity);
         own.Solve(buffer);
         NetworkBatch batch = new NetworkBatch(own, 2).WithFluid(
@@ -48,9 +48,16 @@ public sealed class OtherFluidTests
         Network network = Fuel(
             Fixed("rail", 300),
             Fixed("space", 0),
-            OwnLine.Orifice("jet", "rail", "space", LitersPerHour(36), Kilopascals(300), Backflow.Prevented)
+            OwnLine.Orifice(
+                "jet",
+                "rail",
+                "space",
+                LitersPerHour(36),
+                Kilopascals(300),
+                InjectorDraw.Backflow.Prevented
+            )
         );
-        NetworkBuffer buffer = new(network);
+        Network.Buffer buffer = new(network);
         buffer.SetFluid(Density.FromKilogramsPerCubicMeter(1000), OwnViscosity);
         network.Solve(buffer);
 
@@ -102,7 +109,7 @@ public sealed class OtherFluidTests
                 Length.FromMillimeters(5),
                 Length.Zero,
                 Ratio.Zero,
-                FrictionLaw.SwameeJainCubicPassage
+                Pipe.FrictionLaw.SwameeJainCubicPassage
             ),
             OwnKind.CurvedPipe => OwnLine.CurvedPipe(
                 "link",
@@ -139,7 +146,7 @@ public sealed class OtherFluidTests
                 "sink",
                 LitersPerHour(100 / Math.Sqrt(rho)),
                 Kilopascals(300),
-                Backflow.Allowed
+                InjectorDraw.Backflow.Allowed
             ),
             OwnKind.InjectorDraw => Injector("link", "mid", "sink", 100 / Math.Sqrt(rho), 500),
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),

@@ -33,7 +33,7 @@ internal sealed class OwnLine(string name, string from, string to, Func<NetworkC
         Length bore,
         Length roughness,
         Ratio lossCoefficient,
-        FrictionLaw friction
+        Pipe.FrictionLaw friction
     ) => Of(name, from, to, new Pipe(length, bore, roughness, lossCoefficient, friction));
 
     internal static OwnLine CheckPipe(
@@ -44,7 +44,7 @@ internal sealed class OwnLine(string name, string from, string to, Func<NetworkC
         Length bore,
         Length roughness,
         Ratio lossCoefficient,
-        FrictionLaw friction
+        Pipe.FrictionLaw friction
     ) => Of(name, from, to, new Pipe(length, bore, roughness, lossCoefficient, friction).WithCheckValve());
 
     internal static OwnLine CurvedPipe(
@@ -93,7 +93,7 @@ internal sealed class OwnLine(string name, string from, string to, Func<NetworkC
         string to,
         VolumeFlow flow,
         Pressure differentialPressure,
-        Backflow backflow
+        InjectorDraw.Backflow backflow
     ) => new(name, from, to, c => new Nozzle(flow, differentialPressure, c.Density, backflow));
 
     internal static OwnLine CappedOrifice(
@@ -109,15 +109,15 @@ internal sealed class OwnLine(string name, string from, string to, Func<NetworkC
     internal static Network Network(
         Density density,
         KinematicViscosity viscosity,
-        IEnumerable<NetworkNode> nodes,
+        IEnumerable<Network.Node> nodes,
         IEnumerable<OwnLine> lines
     ) => Network(NetworkConditions.FromKinematicViscosity(density, viscosity), nodes, lines);
 
-    /// <inheritdoc cref="Network(Density, KinematicViscosity, IEnumerable{NetworkNode}, IEnumerable{OwnLine})" />
+    /// <inheritdoc cref="Network(Density, KinematicViscosity, IEnumerable{FuelMath.Network.Node}, IEnumerable{OwnLine})" />
     internal static Network Network(
         Density density,
         DynamicViscosity viscosity,
-        IEnumerable<NetworkNode> nodes,
+        IEnumerable<Network.Node> nodes,
         IEnumerable<OwnLine> lines
     ) => Network(new NetworkConditions(density, viscosity), nodes, lines);
 
@@ -132,7 +132,7 @@ internal sealed class OwnLine(string name, string from, string to, Func<NetworkC
         return by is null ? line : line.SwitchedBy(by);
     }
 
-    private static Network Network(NetworkConditions at, IEnumerable<NetworkNode> nodes, IEnumerable<OwnLine> lines) =>
+    private static Network Network(NetworkConditions at, IEnumerable<Network.Node> nodes, IEnumerable<OwnLine> lines) =>
         new Network(nodes, lines.Select(l => l.In(at))).At(at);
 
     private static OwnLine Of(string name, string from, string to, FlowPart part) => new(name, from, to, _ => part);

@@ -16,7 +16,7 @@ public sealed class PlainPartTests
     public void Nozzle_InAnotherFluid_GoesWithTheRootOfDensity(double density, double litersPerHour)
     {
         NetworkState state = Across(
-            new Nozzle(LitersPerHour(100), Kilopascals(50), Petrol, Backflow.Prevented),
+            new Nozzle(LitersPerHour(100), Kilopascals(50), Petrol, InjectorDraw.Backflow.Prevented),
             200,
             density,
             0.4
@@ -26,9 +26,9 @@ public sealed class PlainPartTests
     }
 
     [Theory]
-    [InlineData(Backflow.Allowed, -100)]
-    [InlineData(Backflow.Prevented, 0)]
-    public void Nozzle_OfAHigherSpace_FlowsBackWhereItMay(Backflow backflow, double litersPerHour)
+    [InlineData(InjectorDraw.Backflow.Allowed, -100)]
+    [InlineData(InjectorDraw.Backflow.Prevented, 0)]
+    public void Nozzle_OfAHigherSpace_FlowsBackWhereItMay(InjectorDraw.Backflow backflow, double litersPerHour)
     {
         NetworkState state = Across(new Nozzle(LitersPerHour(100), Kilopascals(50), Petrol, backflow), -50, 740, 0.4);
 
@@ -71,13 +71,13 @@ public sealed class PlainPartTests
             Length.FromMillimeters(4),
             Length.Zero,
             Ratio.Zero,
-            FrictionLaw.ColebrookStraightPassage
+            Pipe.FrictionLaw.ColebrookStraightPassage
         );
         double expected = 2000 * Math.PI * Math.Pow(4e-3, 4) / (128 * 20e-3 * 2) * 3.6e6;
 
         Close.Within(1e-7, expected, Across(pipe, 2, 740, 20).LitersPerHourIn("part"));
         Close.Within(1e-7, -expected, Across(pipe, -2, 740, 20).LitersPerHourIn("part"));
-        Assert.Equal(LinkCondition.Shut, Across(pipe.WithCheckValve(), -2, 740, 20).ConditionOf("part"));
+        Assert.Equal(Network.LinkCondition.Shut, Across(pipe.WithCheckValve(), -2, 740, 20).ConditionOf("part"));
         Close.Within(1e-12, Math.PI / 4 * 16e-6 * 2, pipe.VolumeSi!.Value);
     }
 

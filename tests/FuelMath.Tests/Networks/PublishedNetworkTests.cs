@@ -57,7 +57,7 @@ public sealed class PublishedNetworkTests
             new(VolumeFlow.FromCubicMetersPerSecond(CubicFoot), Pressure.FromPascals(Feet(345))),
             Ratio.FromDecimalFractions(2)
         );
-        List<NetworkNode> nodes = [Fixed("low", 0), Junction("out"), Junction("middle"), Fixed("high", Feet(290))];
+        List<Network.Node> nodes = [Fixed("low", 0), Junction("out"), Junction("middle"), Fixed("high", Feet(290))];
         List<OwnLine> links =
         [
             OwnLine.Fitting(
@@ -102,13 +102,17 @@ public sealed class PublishedNetworkTests
     [InlineData(1, 2, 17.4987)]
     [Trait("Source", "Rossman-2020")]
     public void Solve_PumpsAloneAbreastAndInSeries_EqualTheEngine(int abreast, int inSeries, double flow) =>
-        Close.Within(1e-3, flow, Lift(abreast, inSeries, FrictionLaw.SwameeJainCubicPassage, 32.2 * Foot));
+        Close.Within(
+            1e-3,
+            flow,
+            Lift(abreast, inSeries, FuelMath.Pipe.FrictionLaw.SwameeJainCubicPassage, 32.2 * Foot)
+        );
 
     /// <summary>The same with Colebrook and White and g = 9.80665, by a root finder to six digits.</summary>
     [Fact]
     [Trait("Source", "SciPy")]
     public void Solve_OnePump_EqualsTheRootFinder() =>
-        Close.Within(1e-5, 13.9908, Lift(1, 1, FrictionLaw.ColebrookStraightPassage, 9.80665));
+        Close.Within(1e-5, 13.9908, Lift(1, 1, FuelMath.Pipe.FrictionLaw.ColebrookStraightPassage, 9.80665));
 
     /// <summary>3 m of 8.738 mm hose under heads of 2 m (turbulent) and 12 mm (Re 2218, in the passage), by the engine.</summary>
     [Theory]
@@ -129,7 +133,7 @@ public sealed class PublishedNetworkTests
                     Length.FromMillimeters(8.738),
                     Length.FromMillimeters(0.0015),
                     Ratio.Zero,
-                    FrictionLaw.SwameeJainCubicPassage
+                    FuelMath.Pipe.FrictionLaw.SwameeJainCubicPassage
                 ),
             ]
         );
@@ -138,7 +142,7 @@ public sealed class PublishedNetworkTests
     }
 
     /// <summary>Liters per second through the pipe.</summary>
-    private static double Lift(int abreast, int inSeries, FrictionLaw friction, double g)
+    private static double Lift(int abreast, int inSeries, Pipe.FrictionLaw friction, double g)
     {
         double Meters(double of) => 998 * g * of;
         PlainPump pump = PlainPump.PowerThrough(
@@ -146,7 +150,7 @@ public sealed class PublishedNetworkTests
             new(VolumeFlow.FromLitersPerSecond(10), Pressure.FromPascals(Meters(40))),
             new(VolumeFlow.FromLitersPerSecond(20), Pressure.FromPascals(Meters(10)))
         );
-        List<NetworkNode> nodes = [Fixed("low", Meters(10)), Junction("out"), Fixed("high", Meters(25))];
+        List<Network.Node> nodes = [Fixed("low", Meters(10)), Junction("out"), Fixed("high", Meters(25))];
         List<OwnLine> links =
         [
             OwnLine.Pipe(
@@ -183,10 +187,10 @@ public sealed class PublishedNetworkTests
             Length.FromMillimeters(bore),
             Length.FromMillimeters(roughness),
             Ratio.Zero,
-            FrictionLaw.ColebrookStraightPassage
+            FuelMath.Pipe.FrictionLaw.ColebrookStraightPassage
         );
 
-    private static Network Water(double centistokes, IEnumerable<NetworkNode> nodes, IEnumerable<OwnLine> links) =>
+    private static Network Water(double centistokes, IEnumerable<Network.Node> nodes, IEnumerable<OwnLine> links) =>
         OwnLine.Network(
             Density.FromKilogramsPerCubicMeter(998),
             KinematicViscosity.FromCentistokes(centistokes),
@@ -194,8 +198,8 @@ public sealed class PublishedNetworkTests
             links
         );
 
-    private static NetworkNode Fixed(string name, double pascals) =>
-        NetworkNode.FixedPressure(name, new GaugePressure(Pressure.FromPascals(pascals)), Length.Zero);
+    private static Network.Node Fixed(string name, double pascals) =>
+        Network.Node.FixedPressure(name, new GaugePressure(Pressure.FromPascals(pascals)), Length.Zero);
 
-    private static NetworkNode Junction(string name) => NetworkNode.Junction(name, Length.Zero);
+    private static Network.Node Junction(string name) => Network.Node.Junction(name, Length.Zero);
 }

@@ -26,7 +26,7 @@ public sealed class PumpSwitchTests
 
         Close.Within(Exact, 375, state.KilopascalsAt("rail"));
         Close.Within(Exact, 125, state.LitersPerHourIn("second"));
-        Assert.Equal(LinkCondition.Running, state.ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("second"));
         Assert.Equal(
             "'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins below 310 kPa gauge and leaves above 380 "
                 + "kPa gauge.",
@@ -53,7 +53,7 @@ public sealed class PumpSwitchTests
         NetworkState state = Rail(150, PumpSwitch.PressureBelow("rail", Gauge(290), Gauge(350), wasRunning)).Solve();
 
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
-        Assert.Equal(LinkCondition.Stopped, state.ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Stopped, state.ConditionOf("second"));
         Assert.Equal(0, state.LitersPerHourIn("second"));
     }
 
@@ -98,12 +98,12 @@ public sealed class PumpSwitchTests
 
     /// <summary>By the pressure of a manifold, which the pumps do not move: boost alone decides.</summary>
     [Theory]
-    [InlineData(120, false, LinkCondition.Running)]
-    [InlineData(60, false, LinkCondition.Stopped)]
-    [InlineData(60, true, LinkCondition.Running)]
-    [InlineData(20, true, LinkCondition.Stopped)]
+    [InlineData(120, false, Network.LinkCondition.Running)]
+    [InlineData(60, false, Network.LinkCondition.Stopped)]
+    [InlineData(60, true, Network.LinkCondition.Running)]
+    [InlineData(20, true, Network.LinkCondition.Stopped)]
     [Trait("Source", "Definition")]
-    public void Solve_ByManifoldPressure_FollowsBoost(double boost, bool wasRunning, LinkCondition expected) =>
+    public void Solve_ByManifoldPressure_FollowsBoost(double boost, bool wasRunning, Network.LinkCondition expected) =>
         Assert.Equal(
             expected,
             Rail(150, PumpSwitch.PressureAbove("manifold", Gauge(100), Gauge(50), wasRunning), boost)
@@ -113,12 +113,17 @@ public sealed class PumpSwitchTests
 
     /// <summary>The line carries 200 L/h with one pump and 250 L/h with both.</summary>
     [Theory]
-    [InlineData(190, 180, false, LinkCondition.Running)]
-    [InlineData(240, 230, false, LinkCondition.Stopped)]
-    [InlineData(240, 230, true, LinkCondition.Running)]
-    [InlineData(300, 260, true, LinkCondition.Stopped)]
+    [InlineData(190, 180, false, Network.LinkCondition.Running)]
+    [InlineData(240, 230, false, Network.LinkCondition.Stopped)]
+    [InlineData(240, 230, true, Network.LinkCondition.Running)]
+    [InlineData(300, 260, true, Network.LinkCondition.Stopped)]
     [Trait("Source", "Definition")]
-    public void Solve_ByFlow_FollowsTheLink(double join, double leave, bool wasRunning, LinkCondition expected) =>
+    public void Solve_ByFlow_FollowsTheLink(
+        double join,
+        double leave,
+        bool wasRunning,
+        Network.LinkCondition expected
+    ) =>
         Assert.Equal(
             expected,
             Rail(150, PumpSwitch.FlowAbove("line", LitersPerHour(join), LitersPerHour(leave), wasRunning))
@@ -128,10 +133,10 @@ public sealed class PumpSwitchTests
 
     /// <summary>20 L/h drawn at the rail and 60 L/h by injectors: the way back to the tank is no draw.</summary>
     [Theory]
-    [InlineData(79, LinkCondition.Running)]
-    [InlineData(81, LinkCondition.Stopped)]
+    [InlineData(79, Network.LinkCondition.Running)]
+    [InlineData(81, Network.LinkCondition.Stopped)]
     [Trait("Source", "Definition")]
-    public void Solve_ByTotalDraw_CountsJunctionsAndOpenings(double join, LinkCondition expected)
+    public void Solve_ByTotalDraw_CountsJunctionsAndOpenings(double join, Network.LinkCondition expected)
     {
         Network network = Fuel(
             Fixed("tank", 0),
@@ -221,7 +226,7 @@ public sealed class PumpSwitchTests
     [Trait("Source", "Definition")]
     public void After_ALoadThatComesAndGoes_ShowsTheHysteresis()
     {
-        List<LinkCondition> seen = [];
+        List<Network.LinkCondition> seen = [];
         NetworkState? last = null;
         foreach (double k in new double[] { 250, 150, 100, 150, 200, 300, 200 })
         {
@@ -231,8 +236,8 @@ public sealed class PumpSwitchTests
             seen.Add(last.ConditionOf("second"));
         }
 
-        const LinkCondition On = LinkCondition.Running;
-        const LinkCondition Off = LinkCondition.Stopped;
+        const Network.LinkCondition On = Network.LinkCondition.Running;
+        const Network.LinkCondition Off = Network.LinkCondition.Stopped;
         Assert.Equal([Off, Off, On, On, On, Off, Off], seen);
     }
 
@@ -258,7 +263,10 @@ public sealed class PumpSwitchTests
 
         NetworkState state = network.Solve();
         bool running = staysOn && (wasRunning || !staysOff);
-        Assert.Equal(running ? LinkCondition.Running : LinkCondition.Stopped, state.ConditionOf("second"));
+        Assert.Equal(
+            running ? Network.LinkCondition.Running : Network.LinkCondition.Stopped,
+            state.ConditionOf("second")
+        );
         Close.Within(Exact, 500 * k / ((running ? 50 : 100) + k), state.KilopascalsAt("rail"));
         Assert.Equal((staysOff ? 1 : 0) + (staysOn ? 1 : 0), network.SolveAll().Length);
 
@@ -277,8 +285,8 @@ public sealed class PumpSwitchTests
         NetworkState state = Stages(290, 380).Solve();
 
         Close.Within(Exact, 375, state.KilopascalsAt("rail"));
-        Assert.Equal(LinkCondition.Running, state.ConditionOf("second"));
-        Assert.Equal(LinkCondition.Stopped, state.ConditionOf("third"));
+        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Stopped, state.ConditionOf("third"));
     }
 
     /// <summary>Both join below 310 and leave above 380: either may be first, and then the other has no reason to.</summary>
@@ -310,8 +318,12 @@ public sealed class PumpSwitchTests
         );
 
         Assert.Equal(4, network.SolveAll().Length);
-        Assert.Equal(LinkCondition.Stopped, network.SolveAll()[0].State.ConditionOf("pump"));
-        Close.Within(Exact, 100 * (Math.Sqrt(9.8) - 2), network.Solve(ComingFrom.FreeFlow).LitersPerHourIn("pump"));
+        Assert.Equal(Network.LinkCondition.Stopped, network.SolveAll()[0].State.ConditionOf("pump"));
+        Close.Within(
+            Exact,
+            100 * (Math.Sqrt(9.8) - 2),
+            network.Solve(PlainPump.ApproachSide.FreeFlow).LitersPerHourIn("pump")
+        );
     }
 
     [Fact]
@@ -367,7 +379,7 @@ public sealed class PumpSwitchTests
         const string Reason =
             "Must have one state by its laws; 'second' joins and leaves. Solve such a network by itself.";
 
-        Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBuffer(Rail(150, by)));
+        Words.Refused<ArgumentException>("network", Reason, () => _ = new Network.Buffer(Rail(150, by)));
         Words.Refused<ArgumentException>("network", Reason, () => _ = new NetworkBatch(Rail(150, by), 2));
     }
 

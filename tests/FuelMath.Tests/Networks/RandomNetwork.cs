@@ -12,7 +12,7 @@ internal sealed class RandomNetwork
 {
     private readonly Random random;
     private readonly double scale;
-    private readonly List<NetworkNode> nodes = [];
+    private readonly List<Network.Node> nodes = [];
     private readonly List<OwnLine> links = [];
 
     internal RandomNetwork(int seed)
@@ -53,14 +53,14 @@ internal sealed class RandomNetwork
     /// <summary>Kinematic, mm2/s.</summary>
     internal double Viscosity { get; }
 
-    internal IReadOnlyList<NetworkNode> Nodes => nodes;
+    internal IReadOnlyList<Network.Node> Nodes => nodes;
 
     internal IReadOnlyList<OwnLine> Links => links;
 
     internal Network Network => Made(nodes, links);
 
     /// <summary>The same fluid with other nodes and links.</summary>
-    internal Network Made(IEnumerable<NetworkNode> ofNodes, IEnumerable<OwnLine> ofLinks) =>
+    internal Network Made(IEnumerable<Network.Node> ofNodes, IEnumerable<OwnLine> ofLinks) =>
         OwnLine.Network(
             UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
             KinematicViscosity.FromCentistokes(Viscosity),
@@ -131,7 +131,7 @@ internal sealed class RandomNetwork
         int points = random.Next(2, 8);
         double[] steps = [.. Enumerable.Range(0, points).Select(_ => Between(0.2, 1))];
         double[] falls = [.. Enumerable.Range(0, points).Select(_ => Between(0.2, 1))];
-        PlainPumpPoint[] curve =
+        PlainPump.Point[] curve =
         [
             .. Enumerable
                 .Range(0, points)
@@ -230,7 +230,7 @@ internal sealed class RandomNetwork
         links.Add(
             random.Next(3) switch
             {
-                0 => OwnLine.Orifice($"jet {i}", from, "manifold", flow, at, (Backflow)random.Next(2)),
+                0 => OwnLine.Orifice($"jet {i}", from, "manifold", flow, at, (InjectorDraw.Backflow)random.Next(2)),
                 1 => OwnLine.CappedOrifice($"injector {i}", from, "manifold", flow, at, LitersPerHour(0)),
                 _ => OwnLine.CappedOrifice(
                     $"injector {i}",
@@ -252,18 +252,27 @@ internal sealed class RandomNetwork
         Ratio k = Ratio.FromDecimalFractions(random.Next(2) * Between(0, 10));
         links.Add(
             oneWay
-                ? OwnLine.CheckPipe(name, from, to, length, bore, roughness, k, FrictionLaw.ColebrookStraightPassage)
-                : OwnLine.Pipe(name, from, to, length, bore, roughness, k, FrictionLaw.ColebrookStraightPassage)
+                ? OwnLine.CheckPipe(
+                    name,
+                    from,
+                    to,
+                    length,
+                    bore,
+                    roughness,
+                    k,
+                    Pipe.FrictionLaw.ColebrookStraightPassage
+                )
+                : OwnLine.Pipe(name, from, to, length, bore, roughness, k, Pipe.FrictionLaw.ColebrookStraightPassage)
         );
     }
 
     private void Fixed(string name, double kilopascals) =>
-        nodes.Add(NetworkNode.FixedPressure(name, new(Kilopascals(kilopascals)), Height()));
+        nodes.Add(Network.Node.FixedPressure(name, new(Kilopascals(kilopascals)), Height()));
 
     private void Junction(string name)
     {
         bool draws = random.Next(25) == 0;
-        nodes.Add(NetworkNode.Junction(name, Height(), LitersPerHour(draws ? LogBetween(0.1, 30) : 0)));
+        nodes.Add(Network.Node.Junction(name, Height(), LitersPerHour(draws ? LogBetween(0.1, 30) : 0)));
     }
 
     private Length Height() => Length.FromMeters(random.Next(2) * Between(-0.5, 0.5));
@@ -274,7 +283,7 @@ internal sealed class RandomNetwork
 
     private double LogBetween(double low, double high) => low * Math.Pow(high / low, random.NextDouble());
 
-    private PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private PlainPump.Point Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

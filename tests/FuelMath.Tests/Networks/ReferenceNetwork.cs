@@ -8,7 +8,7 @@ internal sealed class ReferenceNetwork
 {
     private readonly JsonElement root;
 
-    internal ReferenceNetwork(string id, FrictionLaw friction)
+    internal ReferenceNetwork(string id, Pipe.FrictionLaw friction)
     {
         string path = Path.Combine(AppContext.BaseDirectory, "Networks", "Data", $"{id}.json");
         root = JsonDocument.Parse(File.ReadAllText(path)).RootElement;
@@ -62,21 +62,21 @@ internal sealed class ReferenceNetwork
     internal string NodeOfEmitter(string emitter) =>
         Text(root.GetProperty("emitters")[Array.IndexOf(Emitters, emitter)], "node");
 
-    private Network Build(FrictionLaw friction)
+    private Network Build(Pipe.FrictionLaw friction)
     {
         JsonElement fluid = root.GetProperty("fluid");
         Dictionary<string, double> drawn = root.GetProperty("demands")
             .EnumerateArray()
             .ToDictionary(d => Text(d, "node"), d => Number(d, "flow_m3_s"));
-        List<NetworkNode> nodes = [];
+        List<Network.Node> nodes = [];
         List<OwnLine> links = [];
         foreach (JsonElement n in root.GetProperty("nodes").EnumerateArray())
         {
             (string id, Length z) = (Text(n, "id"), Length.FromMeters(Number(n, "elevation_m")));
             nodes.Add(
                 Text(n, "kind") == "fixed"
-                    ? NetworkNode.FixedPressure(id, Gauge(Number(n, "pressure_Pa")), z)
-                    : NetworkNode.Junction(id, z, Flow(drawn.GetValueOrDefault(id)))
+                    ? Network.Node.FixedPressure(id, Gauge(Number(n, "pressure_Pa")), z)
+                    : Network.Node.Junction(id, z, Flow(drawn.GetValueOrDefault(id)))
             );
         }
 
@@ -85,7 +85,7 @@ internal sealed class ReferenceNetwork
         {
             Assert.Equal(0.5, Number(e, "exponent"));
             string space = $"space {i}";
-            nodes.Add(NetworkNode.FixedPressure(space, Gauge(Number(e, "back_pressure_Pa")), Length.Zero));
+            nodes.Add(Network.Node.FixedPressure(space, Gauge(Number(e, "back_pressure_Pa")), Length.Zero));
             bool back = root.GetProperty("options").GetProperty("emitter_backflow").GetBoolean();
             links.Add(
                 OwnLine.Orifice(
@@ -94,7 +94,7 @@ internal sealed class ReferenceNetwork
                     space,
                     Flow(Number(e, "coefficient")),
                     Pressure.FromPascals(1),
-                    back ? Backflow.Allowed : Backflow.Prevented
+                    back ? InjectorDraw.Backflow.Allowed : InjectorDraw.Backflow.Prevented
                 )
             );
         }
@@ -107,7 +107,7 @@ internal sealed class ReferenceNetwork
         );
     }
 
-    private OwnLine Link(JsonElement l, FrictionLaw friction)
+    private OwnLine Link(JsonElement l, Pipe.FrictionLaw friction)
     {
         (string id, string from, string to) = (Text(l, "id"), Text(l, "from"), Text(l, "to"));
         return Text(l, "type") switch
@@ -164,7 +164,7 @@ internal sealed class ReferenceNetwork
         );
     }
 
-    private static PlainPumpPoint Point(double flow, double rise) => new(Flow(flow), Pressure.FromPascals(rise));
+    private static PlainPump.Point Point(double flow, double rise) => new(Flow(flow), Pressure.FromPascals(rise));
 
     private static GaugePressure Gauge(double pascals) => new(Pressure.FromPascals(pascals));
 

@@ -13,14 +13,14 @@ public sealed class ReferenceNetworkTests
     [MemberData(nameof(All))]
     [Trait("Source", "SciPy")]
     public void Solve_SameFriction_EqualsTheRootFinder(string id) =>
-        Compare(id, FrictionLaw.SwameeJainCubicPassage, "check_scipy_same_friction", "same_friction_vs_scipy");
+        Compare(id, Pipe.FrictionLaw.SwameeJainCubicPassage, "check_scipy_same_friction", "same_friction_vs_scipy");
 
     /// <summary>The water-network engine: its accuracy setting leaves 1e-7 in pressure and 2e-6 in flow.</summary>
     [Theory]
     [MemberData(nameof(All))]
     [Trait("Source", "Rossman-2020")]
     public void Solve_SameFriction_EqualsTheEngine(string id) =>
-        Compare(id, FrictionLaw.SwameeJainCubicPassage, "expected_epanet", "same_friction_vs_epanet");
+        Compare(id, Pipe.FrictionLaw.SwameeJainCubicPassage, "expected_epanet", "same_friction_vs_epanet");
 
     /// <summary>Colebrook and White with the straight passage, solved with SciPy.</summary>
     [Theory]
@@ -29,7 +29,7 @@ public sealed class ReferenceNetworkTests
     public void Solve_Colebrook_EqualsTheRootFinder(string id) =>
         Compare(
             id,
-            FrictionLaw.ColebrookStraightPassage,
+            Pipe.FrictionLaw.ColebrookStraightPassage,
             "check_scipy_colebrook",
             "colebrook_vs_check_scipy_colebrook"
         );
@@ -39,9 +39,9 @@ public sealed class ReferenceNetworkTests
     [MemberData(nameof(All))]
     [Trait("Source", "Rossman-2020")]
     public void Solve_Colebrook_IsNearTheEngine(string id) =>
-        Compare(id, FrictionLaw.ColebrookStraightPassage, "expected_epanet", "any_colebrook_vs_epanet");
+        Compare(id, Pipe.FrictionLaw.ColebrookStraightPassage, "expected_epanet", "any_colebrook_vs_epanet");
 
-    private static void Compare(string id, FrictionLaw friction, string column, string tolerance)
+    private static void Compare(string id, Pipe.FrictionLaw friction, string column, string tolerance)
     {
         var reference = new ReferenceNetwork(id, friction);
         ReferenceSolution expected = reference.Solution(column);
@@ -73,11 +73,11 @@ public sealed class ReferenceNetworkTests
         }
     }
 
-    private static string Word(LinkCondition condition) =>
+    private static string Word(Network.LinkCondition condition) =>
         condition switch
         {
-            LinkCondition.Running or LinkCondition.FullyOpen => "open",
-            LinkCondition.Regulating => "active",
+            Network.LinkCondition.Running or Network.LinkCondition.FullyOpen => "open",
+            Network.LinkCondition.Regulating => "active",
             _ => "closed",
         };
 }

@@ -35,10 +35,13 @@ public sealed class ShutInjectorTests
         );
 
         NetworkState state = network.Solve();
-        NetworkBatchResult batch = new NetworkBatch(network, 3).Solve(null, CancellationToken.None);
+        NetworkBatch.Result batch = new NetworkBatch(network, 3).Solve(null, CancellationToken.None);
 
-        Assert.Equal((0, LinkCondition.Shut), (state.LitersPerHourIn("injectors"), state.ConditionOf("injectors")));
+        Assert.Equal(
+            (0, Network.LinkCondition.Shut),
+            (state.LitersPerHourIn("injectors"), state.ConditionOf("injectors"))
+        );
         Assert.Equal(3, batch.SolvedCount);
-        Assert.Equal(LinkCondition.Shut, batch.ConditionOf("injectors", 2));
+        Assert.Equal(Network.LinkCondition.Shut, batch.ConditionOf("injectors", 2));
     }
 }

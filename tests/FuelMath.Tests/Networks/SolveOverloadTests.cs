@@ -15,7 +15,7 @@ public sealed class SolveOverloadTests
     [Fact]
     public void Solve_IntoABuffer_AllocatesNothing()
     {
-        var buffer = new NetworkBuffer(Network);
+        var buffer = new Network.Buffer(Network);
 
         Assert.Equal(
             0,
@@ -39,7 +39,7 @@ public sealed class SolveOverloadTests
     [Fact]
     public void Solve_ToAState_AllocatesTheStateAlone()
     {
-        var buffer = new NetworkBuffer(Network);
+        var buffer = new Network.Buffer(Network);
         Network.Solve(buffer);
         NetworkState near = buffer.ToState();
         long state = Bytes(() => buffer.ToState());
@@ -47,7 +47,7 @@ public sealed class SolveOverloadTests
         Assert.True(state > 0);
         Assert.Equal(state, Bytes(() => Network.Solve()));
         Assert.Equal(state, Bytes(() => Network.Solve(near)));
-        Assert.Equal(state, Bytes(() => Network.Solve(ComingFrom.FreeFlow)));
+        Assert.Equal(state, Bytes(() => Network.Solve(PlainPump.ApproachSide.FreeFlow)));
     }
 
     [Fact]
@@ -63,11 +63,11 @@ public sealed class SolveOverloadTests
             {
                 NetworkState found =
                     i % 3 == 0 ? Network.Solve()
-                    : i % 3 == 1 ? Network.Solve(ComingFrom.NoFlow)
+                    : i % 3 == 1 ? Network.Solve(PlainPump.ApproachSide.NoFlow)
                     : Network.Solve(cold);
                 NetworkState expected = i % 3 == 2 ? warm : cold;
                 Assert.Equal(expected.Iterations, found.Iterations);
-                Assert.Equal(expected.WorstPressureDifference, found.WorstPressureDifference);
+                Assert.Equal(expected.WorstPressureResidual, found.WorstPressureResidual);
                 Assert.All(expected.Links, l => Assert.Equal(expected.FlowIn(l), found.FlowIn(l)));
                 Assert.All(expected.Links, l => Assert.Equal(expected.ConditionOf(l), found.ConditionOf(l)));
                 Assert.All(
@@ -128,13 +128,20 @@ public sealed class SolveOverloadTests
                 Length.FromMillimeters(6),
                 Length.Zero,
                 Ratio.Zero,
-                FrictionLaw.SwameeJainCubicPassage
+                Pipe.FrictionLaw.SwameeJainCubicPassage
             ),
             OwnLine.BypassRegulator("bypass", "rail", "return", Regulator(300)),
             OwnLine.Fitting("fitting", "return", "tank", Length.FromMillimeters(6), Ratio.FromDecimalFractions(2)),
             OwnLine.ReducingRegulator("reducing", "rail", "low", Regulator(200)),
             Junction("low"),
-            OwnLine.Orifice("jet", "low", "rail space", LitersPerHour(20), Kilopascals(100), Backflow.Prevented),
+            OwnLine.Orifice(
+                "jet",
+                "low",
+                "rail space",
+                LitersPerHour(20),
+                Kilopascals(100),
+                InjectorDraw.Backflow.Prevented
+            ),
             Injector("injectors", "rail", "rail space", 60, 25)
         );
     }

@@ -29,7 +29,7 @@ public sealed class StartUpTests
         Assert.True(state.Iterations > Guided, $"took {state.Iterations} iterations");
         LinkBalance.Holds(drawn.Network, state, $"seed {seed}");
         double most = drawn.Links.Max(l => Math.Abs(Flow(state, l)));
-        foreach (NetworkNode node in drawn.Nodes.Where(n => !n.IsFixed))
+        foreach (Network.Node node in drawn.Nodes.Where(n => !n.IsFixed))
         {
             double gained =
                 drawn.Links.Where(l => l.To == node.Name).Sum(l => Flow(state, l))

@@ -38,7 +38,7 @@ public sealed class SurgeTankTests
     [Fact]
     public void BalanceIn_MoreComesThanGoes_OverflowsAndLastsWithoutLift()
     {
-        SurgeTankBalance balance = Tank.BalanceIn(With(400), "lift a");
+        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(400), "lift a");
 
         Close.Within(1e-8, 250.0 / 3, balance.LiftFlow.LitersPerHour);
         Close.Within(1e-8, 200.0 / 3, balance.ReturnFlow.LitersPerHour);
@@ -58,7 +58,7 @@ public sealed class SurgeTankTests
     [Fact]
     public void BalanceIn_LessComesThanGoes_Drains()
     {
-        SurgeTankBalance balance = Tank.BalanceIn(With(150), "lift a");
+        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(150), "lift a");
 
         Assert.False(balance.Overflows);
         Assert.True(balance.DrainsWithLift);
@@ -103,7 +103,7 @@ public sealed class SurgeTankTests
     [InlineData(400, 200.0, null)]
     public void Check_ATankThatDrains_SaysHowLongItLasts(double load, double? seconds, Severity? expected)
     {
-        SurgeTankBalance balance = Tank.BalanceIn(With(load), "lift a");
+        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(load), "lift a");
 
         ImmutableArray<Finding> found = seconds is { } time
             ? balance.Check(Duration.FromSeconds(time))
@@ -137,11 +137,11 @@ public sealed class SurgeTankTests
                 Linear("load", "out", "engine", 1300.0 / 7)
             )
             .Solve();
-        SurgeTankBalance balance = Tank.BalanceIn(state, "lift");
+        SurgeTank.FuelBalance balance = Tank.BalanceIn(state, "lift");
 
         Close.Within(1e-7, 135, balance.LiftFlow.LitersPerHour);
         Close.Within(1e-7, 175, balance.DrawnFlow.LitersPerHour);
         Close.Within(1e-7, 180, balance.LastsWithLift().Seconds);
-        Assert.Equal(VerdictKind.DoNotRun, Verdict.Of(balance.Check()).Kind);
+        Assert.Equal(Verdict.Outcome.DoNotRun, Verdict.Of(balance.Check()).Kind);
     }
 }

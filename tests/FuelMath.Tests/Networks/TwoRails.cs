@@ -56,14 +56,14 @@ internal static class TwoRails
             Length.FromMillimeters(bore),
             Length.FromMicrometers(1.5),
             Ratio.FromDecimalFractions(k),
-            FrictionLaw.ColebrookStraightPassage
+            Pipe.FrictionLaw.ColebrookStraightPassage
         );
 
-    private static NetworkNode Fixed(string name) => NetworkNode.FixedPressure(name, new(Pressure.Zero), Length.Zero);
+    private static Network.Node Fixed(string name) => Network.Node.FixedPressure(name, new(Pressure.Zero), Length.Zero);
 
-    private static NetworkNode Junction(string name) => NetworkNode.Junction(name, Length.Zero);
+    private static Network.Node Junction(string name) => Network.Node.Junction(name, Length.Zero);
 
-    private static PlainPumpPoint Point(double litersPerHour, double kilopascals) =>
+    private static PlainPump.Point Point(double litersPerHour, double kilopascals) =>
         new(LitersPerHour(litersPerHour), Kilopascals(kilopascals));
 
     private static Pressure Kilopascals(double value) => Pressure.FromKilopascals(value);

@@ -11,11 +11,11 @@ public sealed record PumpKnots(double[] Bar, double[] LitersPerHour, double[] Am
 
     public static DataSource Source { get; } = new("Definition", "generated");
 
-    public PumpPoint[] ToPoints() =>
+    public PumpCurve.Point[] ToPoints() =>
         [
             .. Bar.Select(
                 (p, i) =>
-                    new PumpPoint(
+                    new PumpCurve.Point(
                         Pressure.FromBars(p),
                         VolumeFlow.FromLitersPerHour(LitersPerHour[i]),
                         ElectricCurrent.FromAmperes(Amperes[i])
@@ -29,7 +29,7 @@ public sealed record PumpKnots(double[] Bar, double[] LitersPerHour, double[] Am
     public PumpCurve ToCurve(double volts, double flowScale, double currentScale) =>
         new(
             ElectricPotential.FromVolts(volts),
-            ToPoints().Select(p => new PumpPoint(p.PressureRise, p.Flow * flowScale, p.Current * currentScale)),
+            ToPoints().Select(p => new PumpCurve.Point(p.PressureRise, p.Flow * flowScale, p.Current * currentScale)),
             Source
         );
 

@@ -184,7 +184,7 @@ public sealed class PumpCombinationTests
             Enumerable
                 .Range(0, 200)
                 .Select(i => most * (199 - i) / 199)
-                .Select(q => new PumpPoint(
+                .Select(q => new PumpCurve.Point(
                     Pressure.FromPascals(riseUnit * (shutoff - (factor * q * q))),
                     VolumeFlow.FromCubicMetersPerSecond(q * flowUnit),
                     ElectricCurrent.FromAmperes(1e6)

@@ -102,6 +102,6 @@ public sealed class PumpCurveRefusalTests
             PumpKnots.Source
         );
 
-    private static PumpPoint Point(double bar, double litersPerHour) =>
+    private static PumpCurve.Point Point(double bar, double litersPerHour) =>
         new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour), ElectricCurrent.FromAmperes(10));
 }

@@ -185,7 +185,7 @@ public sealed class PumpCurveTests
         PumpCurve metric = knots.ToCurve();
         PumpCurve imperial = new(
             metric.Voltage.ToUnit(ElectricPotentialUnit.Millivolt),
-            metric.Points.Select(p => new PumpPoint(
+            metric.Points.Select(p => new PumpCurve.Point(
                 p.PressureRise.ToUnit(PressureUnit.PoundForcePerSquareInch),
                 p.Flow.ToUnit(VolumeFlowUnit.UsGallonPerHour),
                 p.Current.ToUnit(ElectricCurrentUnit.Milliampere)
@@ -231,6 +231,6 @@ public sealed class PumpCurveTests
             PumpKnots.Source
         );
 
-    private static PumpPoint Point(double bar, double litersPerHour) =>
+    private static PumpCurve.Point Point(double bar, double litersPerHour) =>
         new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour), ElectricCurrent.FromAmperes(10));
 }

@@ -37,7 +37,7 @@ public sealed class PumpDriveTests
     {
         const double feet = 2989.0669;
         const double horsepower = 745.69987;
-        PumpPoint At(double head, double gallons) =>
+        PumpCurve.Point At(double head, double gallons) =>
             new(
                 Pressure.FromPascals(head * feet),
                 VolumeFlow.FromUsGallonsPerMinute(gallons),

@@ -195,6 +195,6 @@ public sealed class PumpTests
             PumpKnots.Source
         );
 
-    private static PumpPoint Point(double bar, double litersPerHour, double amperes) =>
+    private static PumpCurve.Point Point(double bar, double litersPerHour, double amperes) =>
         new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour), ElectricCurrent.FromAmperes(amperes));
 }

@@ -109,7 +109,7 @@ public sealed class BypassRegulatorRefusalTests
             name,
             words,
             () =>
-                _ = new RegulatorRestriction(
+                _ = new RegulatorMechanics.Restriction(
                     Pressure.FromBars(bar),
                     VolumeFlow.FromLitersPerHour(flow),
                     Density.FromKilogramsPerCubicMeter(density)
@@ -123,8 +123,8 @@ public sealed class BypassRegulatorRefusalTests
         Area seat = Area.FromSquareCentimeters(0.4);
         BypassRegulator Make(
             string name,
-            RegulatorReading setPoint,
-            RegulatorRestriction open,
+            BypassRegulator.BenchReading setPoint,
+            RegulatorMechanics.Restriction open,
             RegulatorReference reference
         ) =>
             new(
@@ -171,12 +171,13 @@ public sealed class BypassRegulatorRefusalTests
         );
     }
 
-    private static RegulatorRestriction Open => new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol);
+    private static RegulatorMechanics.Restriction Open =>
+        new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol);
 
-    private static RegulatorReading Reading(double bar, double litersPerHour) =>
+    private static BypassRegulator.BenchReading Reading(double bar, double litersPerHour) =>
         new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour));
 
-    private static BypassRegulator Build(RegulatorReading first, RegulatorReading second) =>
+    private static BypassRegulator Build(BypassRegulator.BenchReading first, BypassRegulator.BenchReading second) =>
         new(
             "trainer",
             first,

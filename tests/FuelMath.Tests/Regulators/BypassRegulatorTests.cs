@@ -55,7 +55,10 @@ public sealed class BypassRegulatorTests
     {
         BypassRegulator regulator = setting.ToRegulator();
 
-        foreach (RegulatorReading reading in (RegulatorReading[])[regulator.SetPoint, regulator.SecondReading])
+        foreach (
+            BypassRegulator.BenchReading reading in (BypassRegulator.BenchReading[])
+                [regulator.SetPoint, regulator.SecondReading]
+        )
         {
             double held = regulator.HeldPressure(Ambient, Ambient, reading.BypassedFlow).AboveAmbient.Bars;
             Close.Within(1e-11, reading.DifferentialPressure.Bars, held);
@@ -122,9 +125,14 @@ public sealed class BypassRegulatorTests
             around.Flow,
             Petrol
         );
-        RegulatorState state = regulator.StateAt(around.ReferencePressure, around.ReturnPressure, around.Flow, Petrol);
+        RegulatorCondition state = regulator.StateAt(
+            around.ReferencePressure,
+            around.ReturnPressure,
+            around.Flow,
+            Petrol
+        );
 
-        Assert.Equal(state, open > held ? RegulatorState.FullyOpen : RegulatorState.Regulating);
+        Assert.Equal(state, open > held ? RegulatorCondition.FullyOpen : RegulatorCondition.Regulating);
         Close.WithinOf(
             1e5,
             1e-12,
@@ -137,7 +145,7 @@ public sealed class BypassRegulatorTests
     public void HeldPressure_OtherUnits_IsTheSame(Setting setting, Around around)
     {
         BypassRegulator metric = setting.ToRegulator();
-        RegulatorReading InOther(RegulatorReading r) =>
+        BypassRegulator.BenchReading InOther(BypassRegulator.BenchReading r) =>
             new(
                 r.DifferentialPressure.ToUnit(PressureUnit.PoundForcePerSquareInch),
                 r.BypassedFlow.ToUnit(VolumeFlowUnit.UsGallonPerHour)
@@ -169,7 +177,7 @@ public sealed class BypassRegulatorTests
     public void WithSetPoint_NewSetPoint_KeepsTheSlope(Setting setting)
     {
         BypassRegulator before = setting.ToRegulator();
-        RegulatorReading setPoint = new(
+        BypassRegulator.BenchReading setPoint = new(
             before.SetPoint.DifferentialPressure + Pressure.FromBars(0.5),
             before.SetPoint.BypassedFlow
         );
@@ -186,7 +194,10 @@ public sealed class BypassRegulatorTests
 
     [Fact]
     public void StateAt_NoFlow_IsSeated() =>
-        Assert.Equal(RegulatorState.Seated, Regulator(3, 0, 0.1).StateAt(Ambient, Ambient, VolumeFlow.Zero, Petrol));
+        Assert.Equal(
+            RegulatorCondition.Seated,
+            Regulator(3, 0, 0.1).StateAt(Ambient, Ambient, VolumeFlow.Zero, Petrol)
+        );
 
     /// <summary>A return line at 2.6 bar and 0.6 bar through the open passage: 3.2 bar where 3.1 would be held.</summary>
     [Fact]
@@ -196,13 +207,14 @@ public sealed class BypassRegulatorTests
         var returnLine = new GaugePressure(Pressure.FromBars(2.6));
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(300);
 
-        Assert.Equal(RegulatorState.FullyOpen, regulator.StateAt(Ambient, returnLine, flow, Petrol));
+        Assert.Equal(RegulatorCondition.FullyOpen, regulator.StateAt(Ambient, returnLine, flow, Petrol));
         Close.Within(1e-12, 3.2, regulator.UpstreamPressure(Ambient, returnLine, flow, Petrol).AboveAmbient.Bars);
     }
 
-    private static RegulatorRestriction Open => new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol);
+    private static RegulatorMechanics.Restriction Open =>
+        new(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol);
 
-    private static RegulatorReading Reading(double bar, double litersPerHour) =>
+    private static BypassRegulator.BenchReading Reading(double bar, double litersPerHour) =>
         new(Pressure.FromBars(bar), VolumeFlow.FromLitersPerHour(litersPerHour));
 
     private static BypassRegulator Regulator(

@@ -42,9 +42,9 @@ public sealed class ReducingRegulatorTests
             2.5 - (0.6 / 9),
             Made().DownstreamPressure(Bar(0), Bar(2.5), flow, Petrol).AboveAmbient.Bars
         );
-        Assert.Equal(RegulatorState.FullyOpen, Made().StateAt(Bar(0), Bar(2.5), flow, Petrol));
-        Assert.Equal(RegulatorState.Regulating, Made().StateAt(Bar(0), Bar(5.7), flow, Petrol));
-        Assert.Equal(RegulatorState.Seated, Made().StateAt(Bar(0), Bar(5.7), VolumeFlow.Zero, Petrol));
+        Assert.Equal(RegulatorCondition.FullyOpen, Made().StateAt(Bar(0), Bar(2.5), flow, Petrol));
+        Assert.Equal(RegulatorCondition.Regulating, Made().StateAt(Bar(0), Bar(5.7), flow, Petrol));
+        Assert.Equal(RegulatorCondition.Seated, Made().StateAt(Bar(0), Bar(5.7), VolumeFlow.Zero, Petrol));
     }
 
     /// <summary>0.6 (q/300)2 - 0.2 q/100 = 2.7 at the crossover from 5.7 bar: 803.8 L/h by the quadratic formula.</summary>
@@ -68,8 +68,8 @@ public sealed class ReducingRegulatorTests
 
         VolumeFlow cross = regulator.FullyOpenFlow(port, ahead, Petrol);
 
-        Assert.Equal(RegulatorState.Regulating, regulator.StateAt(port, ahead, cross * (1 - 1e-9), Petrol));
-        Assert.Equal(RegulatorState.FullyOpen, regulator.StateAt(port, ahead, cross * (1 + 1e-9), Petrol));
+        Assert.Equal(RegulatorCondition.Regulating, regulator.StateAt(port, ahead, cross * (1 - 1e-9), Petrol));
+        Assert.Equal(RegulatorCondition.FullyOpen, regulator.StateAt(port, ahead, cross * (1 + 1e-9), Petrol));
         Close.Within(
             1e-9,
             regulator.HeldPressure(port, ahead, cross).AboveAmbient.Bars + 10,
@@ -94,11 +94,11 @@ public sealed class ReducingRegulatorTests
     public void HeldPressure_AtItsReadings_GivesThemBack()
     {
         // The second was taken from a supply that had sagged.
-        ReducingReading first = new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(20), Bar(6));
-        ReducingReading second = new(Pressure.FromBars(2.9), VolumeFlow.FromLitersPerHour(120), Bar(5));
+        ReducingRegulator.BenchReading first = new(Pressure.FromBars(3), VolumeFlow.FromLitersPerHour(20), Bar(6));
+        ReducingRegulator.BenchReading second = new(Pressure.FromBars(2.9), VolumeFlow.FromLitersPerHour(120), Bar(5));
         ReducingRegulator regulator = Made(first, second);
 
-        foreach (ReducingReading reading in (ReducingReading[])[first, second])
+        foreach (ReducingRegulator.BenchReading reading in (ReducingRegulator.BenchReading[])[first, second])
         {
             Close.Within(
                 1e-12,
@@ -210,7 +210,7 @@ public sealed class ReducingRegulatorTests
     public void Reading_BelowItsSupply_IsRefused()
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() =>
-            new ReducingReading(Pressure.FromBars(3), VolumeFlow.Zero, Bar(2.5))
+            new ReducingRegulator.BenchReading(Pressure.FromBars(3), VolumeFlow.Zero, Bar(2.5))
         );
 
         Assert.Contains(
@@ -238,7 +238,10 @@ public sealed class ReducingRegulatorTests
             new(Pressure.FromBars(2.8), VolumeFlow.FromLitersPerHour(100), Bar(5.7))
         );
 
-    private static ReducingRegulator Made(ReducingReading first, ReducingReading second) =>
+    private static ReducingRegulator Made(
+        ReducingRegulator.BenchReading first,
+        ReducingRegulator.BenchReading second
+    ) =>
         new(
             "reducing",
             first,
@@ -246,7 +249,7 @@ public sealed class ReducingRegulatorTests
             new RegulatorMechanics(
                 Area.FromSquareCentimeters(8),
                 Area.FromSquareCentimeters(0.4),
-                new RegulatorRestriction(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol)
+                new RegulatorMechanics.Restriction(Pressure.FromBars(0.6), VolumeFlow.FromLitersPerHour(300), Petrol)
             ),
             RegulatorReference.Manifold,
             Setting.Source

@@ -12,15 +12,15 @@ public sealed record Setting(double Bar, double LitersPerHour, double SlopePer10
     public BypassRegulator ToRegulator() =>
         new(
             "generated",
-            new RegulatorReading(Pressure.FromBars(Bar), VolumeFlow.FromLitersPerHour(LitersPerHour)),
-            new RegulatorReading(
+            new BypassRegulator.BenchReading(Pressure.FromBars(Bar), VolumeFlow.FromLitersPerHour(LitersPerHour)),
+            new BypassRegulator.BenchReading(
                 Pressure.FromBars(Bar + SlopePer100),
                 VolumeFlow.FromLitersPerHour(LitersPerHour + 100)
             ),
             new RegulatorMechanics(
                 Area.FromSquareCentimeters(Diaphragm),
                 Area.FromSquareCentimeters(Diaphragm * Seat),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromBars(0.3),
                     VolumeFlow.FromLitersPerHour(LitersPerHour + 100),
                     Density.FromKilogramsPerCubicMeter(745)

@@ -104,7 +104,7 @@ public sealed class SpreadsheetTextTests
     {
         SpreadsheetText half = SpreadsheetText.Step(A / 2, Half, Definition);
 
-        ImmutableArray<SpreadsheetCell> cells = (half * half).ToCells(Place);
+        ImmutableArray<SpreadsheetText.Cell> cells = (half * half).ToCells(Place);
 
         Assert.Equal(["Z0 =A1/2", "Z1 =Z0*Z0"], cells.Select(c => c.ToString()));
         Assert.Same(Half, cells[0].Symbol);
@@ -166,7 +166,7 @@ public sealed class SpreadsheetTextTests
 
     private static double Calculated(SpreadsheetText value)
     {
-        ImmutableArray<SpreadsheetCell> cells = value.ToCells(Place);
+        ImmutableArray<SpreadsheetText.Cell> cells = value.ToCells(Place);
         var sheet = cells.ToDictionary(c => ("S", c.Reference), c => $"={c.Formula}");
         sheet[("S", "A1")] = "2";
         return new SheetEngine(sheet).Number("S", cells[^1].Reference);

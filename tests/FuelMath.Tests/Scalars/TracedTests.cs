@@ -50,7 +50,7 @@ public sealed class TracedTests
     [MemberData(nameof(Expressions))]
     public void Step_AnyExpression_IsWrittenWithTheBracketsItNeeds(string name, string formula, string numbers)
     {
-        WorkingLine line = Traced.Step(Expression(name), R, Test).ToWorking().Lines.Single();
+        Working.Line line = Traced.Step(Expression(name), R, Test).ToWorking().Lines.Single();
 
         Assert.Equal(formula, line.ToFormula(Invariant));
         Assert.Equal(numbers, line.ToSubstitution(Invariant));

@@ -62,7 +62,7 @@ public sealed class WorkingFormTests
     [Fact]
     public void WithFigures_RoundsWhatIsShownAndNoBit()
     {
-        Working full = Carried.WorkingOf(FormulaUnits.Customary, 800, 300, 740, 400, 740);
+        Working full = Carried.WorkingOf(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740);
 
         Working three = full.WithFigures(3);
 

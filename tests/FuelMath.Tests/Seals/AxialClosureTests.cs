@@ -13,7 +13,7 @@ public sealed class AxialClosureTests
     [Fact]
     public void Gap_ByHand_Agrees()
     {
-        LengthBand gap = Injector(60).Gap;
+        ORingFit.LengthBand gap = Injector(60).Gap;
 
         Close.Within(1e-9, 0.8, gap.Nominal.Millimeters);
         Close.Within(1e-9, 0.4, gap.WorstLeast.Millimeters);
@@ -29,9 +29,9 @@ public sealed class AxialClosureTests
         AxialClosure stack = new(
             "generated",
             [
-                StackPart.Opening("room", FitMeasures.Mm(a.Inside + 100, a.Off)),
-                StackPart.Filling("body", FitMeasures.Mm(b.Inside, b.Off)),
-                StackPart.Filling("adapter", FitMeasures.Mm(b.Section, a.Off)),
+                AxialClosure.Part.Opening("room", FitMeasures.Mm(a.Inside + 100, a.Off)),
+                AxialClosure.Part.Filling("body", FitMeasures.Mm(b.Inside, b.Off)),
+                AxialClosure.Part.Filling("adapter", FitMeasures.Mm(b.Section, a.Off)),
             ]
         );
 
@@ -82,7 +82,7 @@ public sealed class AxialClosureTests
         Words.Refused<ArgumentException>(
             "parts",
             "A stack must have at most 12 parts, one or more that open and one or more that fill; 1 open and 0 fill.",
-            () => _ = new AxialClosure("s", [StackPart.Opening("room", FitMeasures.Mm(60, 0))])
+            () => _ = new AxialClosure("s", [AxialClosure.Part.Opening("room", FitMeasures.Mm(60, 0))])
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "greatest",
@@ -92,7 +92,7 @@ public sealed class AxialClosureTests
         Words.Refused<ArgumentException>(
             "name",
             "Must be a name, not blank.",
-            () => StackPart.Filling(" ", FitMeasures.Mm(1, 0))
+            () => AxialClosure.Part.Filling(" ", FitMeasures.Mm(1, 0))
         );
     }
 
@@ -100,9 +100,9 @@ public sealed class AxialClosureTests
         new(
             "injector 1",
             [
-                StackPart.Opening("rail seat to port seat", FitMeasures.Mm(room, 0.2)),
-                StackPart.Filling("body between its seats", FitMeasures.Mm(48, 0.15)),
-                StackPart.Filling("adapter", FitMeasures.Mm(11.2, 0.05)),
+                AxialClosure.Part.Opening("rail seat to port seat", FitMeasures.Mm(room, 0.2)),
+                AxialClosure.Part.Filling("body between its seats", FitMeasures.Mm(48, 0.15)),
+                AxialClosure.Part.Filling("adapter", FitMeasures.Mm(11.2, 0.05)),
             ]
         );
 }

@@ -34,7 +34,7 @@ public sealed class ORingFitTests
         ORingFit fit = new(
             new ORing("guide", Thou(1000, 0), Thou(section, off), FitMeasures.Source),
             Gland.Face(Thou(1000, 0), Between(shallow, deep), Thou(2 * section, 0)),
-            SealState.AsMade
+            ORingFit.Conditions.AsMade
         );
 
         Close.WithinOf(1, 0.0051, least / 100, fit.Squeeze.WorstLeast.DecimalFractions);
@@ -57,7 +57,7 @@ public sealed class ORingFitTests
         ORingFit fit = new(
             new ORing("guide", Thou(1000, 0), Thou(section, 0), FitMeasures.Source),
             Gland.Face(Thou(1000, 0), Thou(depth, 0), Thou(width, 0)),
-            SealState.AsMade
+            ORingFit.Conditions.AsMade
         );
 
         Assert.InRange(fit.Squeeze.Nominal.DecimalFractions, 0.175, 0.295);
@@ -90,7 +90,7 @@ public sealed class ORingFitTests
         ORingFit made = (measures with { Off = 0 }).ToFit();
         foreach (double percent in (double[])[-5, 20, 30])
         {
-            ORingFit swollen = new(made.Ring, made.Gland, SealState.FromSwell(Ratio.FromPercent(percent)));
+            ORingFit swollen = new(made.Ring, made.Gland, ORingFit.Conditions.FromSwell(Ratio.FromPercent(percent)));
             Close.Within(
                 1e-12,
                 made.Fill.Nominal.DecimalFractions * (1 + (percent / 100)),
@@ -112,7 +112,7 @@ public sealed class ORingFitTests
         ORingFit fit = new(
             new("ring", FitMeasures.Mm(10, 0), FitMeasures.Mm(2, 0), FitMeasures.Source),
             Gland.Piston(FitMeasures.Mm(seat, 0), FitMeasures.Mm(seat + 3.2, 0), FitMeasures.Mm(2.8, 0)),
-            SealState.AsMade
+            ORingFit.Conditions.AsMade
         );
 
         Assert.Equal(tooLarge, IsTooLarge(fit));
@@ -129,7 +129,7 @@ public sealed class ORingFitTests
                 new(
                     new("ring", FitMeasures.Mm(10, 0), FitMeasures.Mm(2, 0), FitMeasures.Source),
                     Gland.Face(FitMeasures.Mm(inside, 0), FitMeasures.Mm(1.5, 0), FitMeasures.Mm(width, 0)),
-                    SealState.AsMade
+                    ORingFit.Conditions.AsMade
                 )
             )
         );
@@ -138,7 +138,7 @@ public sealed class ORingFitTests
     public void Bands_AreOrdered(FitMeasures measures)
     {
         ORingFit fit = measures.ToFit();
-        foreach (RatioBand band in new[] { fit.Squeeze, fit.Stretch, fit.Fill })
+        foreach (ORingFit.RatioBand band in new[] { fit.Squeeze, fit.Stretch, fit.Fill })
         {
             Assert.True(band.WorstLeast <= band.LikelyLeast && band.LikelyLeast <= band.Nominal);
             Assert.True(band.Nominal <= band.LikelyGreatest && band.LikelyGreatest <= band.WorstGreatest);
@@ -171,7 +171,10 @@ public sealed class ORingFitTests
             FitMeasures.Mm(exact.Section * 1.01, 0),
             FitMeasures.Source
         );
-        double withThicker = new ORingFit(thicker, exact.Piston, SealState.AsMade).Squeeze.Nominal.DecimalFractions;
+        double withThicker = new ORingFit(thicker, exact.Piston, ORingFit.Conditions.AsMade)
+            .Squeeze
+            .Nominal
+            .DecimalFractions;
         double withWider = (exact with { RoomFraction = exact.RoomFraction * 1.01 })
             .ToFit()
             .Squeeze.Nominal.DecimalFractions;
@@ -186,7 +189,7 @@ public sealed class ORingFitTests
     {
         Ratio growth = Ratio.FromDecimalFractions(0.07);
         ORingFit made = measures.ToFit();
-        ORingFit grown = new(made.Ring, made.Gland, new SealState(growth, growth));
+        ORingFit grown = new(made.Ring, made.Gland, new ORingFit.Conditions(growth, growth));
 
         Close.WithinOf(1, 1e-12, made.Squeeze.WorstLeast.DecimalFractions, grown.Squeeze.WorstLeast.DecimalFractions);
         Close.WithinOf(1, 1e-12, made.Stretch.Nominal.DecimalFractions, grown.Stretch.Nominal.DecimalFractions);
@@ -210,8 +213,12 @@ public sealed class ORingFitTests
     public void State_SwellAndCold_MoveTheSqueeze(FitMeasures measures)
     {
         ORingFit made = measures.ToFit();
-        ORingFit swollen = new(made.Ring, made.Gland, SealState.FromSwell(Ratio.FromPercent(10)));
-        ORingFit cold = new(made.Ring, made.Gland, new SealState(Ratio.FromPercent(-0.8), Ratio.FromPercent(-0.06)));
+        ORingFit swollen = new(made.Ring, made.Gland, ORingFit.Conditions.FromSwell(Ratio.FromPercent(10)));
+        ORingFit cold = new(
+            made.Ring,
+            made.Gland,
+            new ORingFit.Conditions(Ratio.FromPercent(-0.8), Ratio.FromPercent(-0.06))
+        );
 
         Assert.True(swollen.Squeeze.Nominal > made.Squeeze.Nominal);
         Assert.True(swollen.Fill.Nominal > made.Fill.Nominal);
@@ -223,7 +230,7 @@ public sealed class ORingFitTests
         Close.Within(
             1e-14,
             Math.Pow(1.1, 1 / 3.0) - 1,
-            SealState.FromSwell(Ratio.FromPercent(10)).RingChange.DecimalFractions
+            ORingFit.Conditions.FromSwell(Ratio.FromPercent(10)).RingChange.DecimalFractions
         );
 
     /// <summary>A rod gland stretches its ring over the rod, and has the room of the same two diameters.</summary>
@@ -238,8 +245,8 @@ public sealed class ORingFitTests
         );
 
         Assert.Equal(
-            new ORingFit(ring, Gland.Piston(a, b, w), SealState.AsMade).Squeeze.ToString(),
-            new ORingFit(ring, Gland.Rod(a, b, w), SealState.AsMade).Squeeze.ToString()
+            new ORingFit(ring, Gland.Piston(a, b, w), ORingFit.Conditions.AsMade).Squeeze.ToString(),
+            new ORingFit(ring, Gland.Rod(a, b, w), ORingFit.Conditions.AsMade).Squeeze.ToString()
         );
     }
 
@@ -265,7 +272,7 @@ public sealed class ORingFitTests
             "A face gland has no center to stand off from.",
             Assert
                 .Throws<InvalidOperationException>(() =>
-                    new ORingFit(fit.Ring, face, SealState.AsMade).SqueezeOffCenter(Length.Zero)
+                    new ORingFit(fit.Ring, face, ORingFit.Conditions.AsMade).SqueezeOffCenter(Length.Zero)
                 )
                 .Message
         );
@@ -276,7 +283,9 @@ public sealed class ORingFitTests
     [Fact]
     public void Check_GoodFit_AsksOnlyForTheRubber()
     {
-        Finding finding = Assert.Single(new FitMeasures(10, 2, 0.02, 0.8, 0.02).ToFit().Check(SealLimits.RadialStatic));
+        Finding finding = Assert.Single(
+            new FitMeasures(10, 2, 0.02, 0.8, 0.02).ToFit().Check(ORingFit.Limits.RadialStatic)
+        );
 
         Assert.Equal(Severity.Note, finding.Severity);
         Assert.Equal("The rubber of generated is not known here", finding.What);
@@ -293,7 +302,7 @@ public sealed class ORingFitTests
     public void Check_BadFit_IsSaid(double room, double off, string what, Severity severity)
     {
         Finding finding = Assert.Single(
-            new FitMeasures(10, 2, 0.02, room, off).ToFit().Check(SealLimits.RadialStatic),
+            new FitMeasures(10, 2, 0.02, room, off).ToFit().Check(ORingFit.Limits.RadialStatic),
             f => f.What == what
         );
 
@@ -304,7 +313,7 @@ public sealed class ORingFitTests
     [Fact]
     public void Check_TooMuchStretch_IsSaid() =>
         Assert.Contains(
-            new FitMeasures(10, 2, 0.07, 0.8, 0).ToFit().Check(SealLimits.RadialStatic),
+            new FitMeasures(10, 2, 0.07, 0.8, 0).ToFit().Check(ORingFit.Limits.RadialStatic),
             f => f.What == "generated is stretched much" && f.Value.StartsWith("7.0 %", StringComparison.Ordinal)
         );
 
@@ -312,7 +321,7 @@ public sealed class ORingFitTests
     public void Check_NoTouch_SaysWhySqueezeMatters() =>
         Assert.Contains(
             "squeeze must seal at no pressure",
-            new FitMeasures(10, 2, 0.02, 1, 0.05).ToFit().Check(SealLimits.RadialStatic)[0].Action,
+            new FitMeasures(10, 2, 0.02, 1, 0.05).ToFit().Check(ORingFit.Limits.RadialStatic)[0].Action,
             StringComparison.Ordinal
         );
 
@@ -329,22 +338,22 @@ public sealed class ORingFitTests
         Words.Refused<ArgumentOutOfRangeException>(
             "greatestSqueeze",
             "Must be more than 20 % and less than 100 %; it was 10 %.",
-            () => _ = new SealLimits(P(20), P(10), P(5), P(85), FitMeasures.Source)
+            () => _ = new ORingFit.Limits(P(20), P(10), P(5), P(85), FitMeasures.Source)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "greatestFill",
             "Must be from 0 % to 100 %; it was 110 %.",
-            () => _ = new SealLimits(P(10), P(30), P(5), P(110), FitMeasures.Source)
+            () => _ = new ORingFit.Limits(P(10), P(30), P(5), P(110), FitMeasures.Source)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "ringChange",
             "Must be from -50 % to 50 %; it was 60 %.",
-            () => _ = new SealState(P(60), P(0))
+            () => _ = new ORingFit.Conditions(P(60), P(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "volumeSwell",
             "Must be from -50 % to 200 %; it was -60 %.",
-            () => SealState.FromSwell(P(-60))
+            () => ORingFit.Conditions.FromSwell(P(-60))
         );
     }
 
@@ -357,6 +366,6 @@ public sealed class ORingFitTests
         TolerancedLength.FromLimits(Length.FromMicroinches(least * 1000), Length.FromMicroinches(most * 1000));
 
     private static bool IsTooLarge(ORingFit fit) =>
-        fit.Check(SealLimits.RadialStatic)
+        fit.Check(ORingFit.Limits.RadialStatic)
             .Any(f => f is { Severity: Severity.Danger, What: "ring is too large for its groove" });
 }

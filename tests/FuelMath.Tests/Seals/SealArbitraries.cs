@@ -20,7 +20,7 @@ public sealed record FitMeasures(double Inside, double Section, double StretchFr
     public static TolerancedLength Mm(double nominal, double off) =>
         new(Length.FromMillimeters(nominal), Length.FromMillimeters(off));
 
-    public ORingFit ToFit() => new(Ring, Piston, SealState.AsMade);
+    public ORingFit ToFit() => new(Ring, Piston, ORingFit.Conditions.AsMade);
 }
 
 public static class SealArbitraries

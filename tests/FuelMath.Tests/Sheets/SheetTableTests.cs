@@ -11,7 +11,7 @@ public sealed class SheetTableTests
         "example",
         "An example",
         "",
-        [SheetColumn.Words("part"), SheetColumn.Numbers("flow", "cm3/min", 1)],
+        [SheetTable.Column.Words("part"), SheetTable.Column.Numbers("flow", "cm3/min", 1)],
         [
             ["pump, \"big\"", 12.25],
             ["none", null],
@@ -51,7 +51,7 @@ public sealed class SheetTableTests
     /// <summary>A number that rounds to nothing carries no sign.</summary>
     [Fact]
     public void Cell_NegativeThatRoundsToZero_HasNoSign() =>
-        Assert.Equal("0.0", SheetCell.Of(-0.04, SheetColumn.Numbers("x", "-", 1)).Text);
+        Assert.Equal("0.0", SheetTable.Cell.Of(-0.04, SheetTable.Column.Numbers("x", "-", 1)).Text);
 
     [Theory]
     [InlineData("part,flow [L/h]\na\n", "Row 1 must have 2 cells; it has 1.")]
@@ -105,7 +105,10 @@ public sealed class SheetTableTests
         from rows in Gen.Choose(0, 6)
         from cells in Gen.ArrayOf(Gen.Zip(Texts, Numbers), rows * kinds.Count)
         let columns = kinds
-            .Select((k, i) => k < 0 ? SheetColumn.Words($"words {i}") : SheetColumn.Numbers($"number {i}", "kPa", k))
+            .Select(
+                (k, i) =>
+                    k < 0 ? SheetTable.Column.Words($"words {i}") : SheetTable.Column.Numbers($"number {i}", "kPa", k)
+            )
             .ToArray()
         select SheetTable.Of(
             "drawn",

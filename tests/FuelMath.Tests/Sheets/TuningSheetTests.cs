@@ -26,11 +26,11 @@ public sealed class TuningSheetTests
                 var sheet = new TuningSheet(new SystemAssessment(c.System, [c.Point]));
 
                 Assert.Equal(
-                    c.Kind == VerdictKind.Holds,
+                    c.Kind == Verdict.Outcome.Holds,
                     sheet.Instruction.StartsWith("Enter", StringComparison.Ordinal)
                 );
                 Assert.Equal(
-                    c.Kind == VerdictKind.DoNotRun,
+                    c.Kind == Verdict.Outcome.DoNotRun,
                     sheet.Instruction.StartsWith("DO NOT RUN", StringComparison.Ordinal)
                 );
                 Assert.All(sheet.Stages, s => Assert.Equal(c.Kind, s.Kind));
@@ -50,11 +50,11 @@ public sealed class TuningSheetTests
                 VerdictCases.Healthy,
                 Points,
                 VerdictCases.Healthy,
-                [new StageSet("primary", MeasuredTests.Report(500, 500, 500, 440))]
+                [new SystemAssessment.StageSet("primary", MeasuredTests.Report(500, 500, 500, 440))]
             )
         );
 
-        Assert.Equal(VerdictKind.ActFirst, sheet.Stages[0].Kind);
+        Assert.Equal(Verdict.Outcome.ActFirst, sheet.Stages[0].Kind);
         Assert.StartsWith("Act first", sheet.Stages[0].Instruction, StringComparison.Ordinal);
     }
 
@@ -179,7 +179,7 @@ public sealed class TuningSheetTests
                 VerdictCases.Healthy,
                 Points,
                 VerdictCases.Healthy.WithInjectors("primary", fitted),
-                [new StageSet("primary", MeasuredTests.Report(flows))]
+                [new SystemAssessment.StageSet("primary", MeasuredTests.Report(flows))]
             )
         );
     }

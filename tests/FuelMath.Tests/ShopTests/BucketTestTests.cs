@@ -60,7 +60,7 @@ public sealed class BucketTestTests
         ShopComparison comparison = Test.Compare(Test.ExpectedVolume * 0.97, FivePercent);
 
         Assert.True(comparison.Agrees);
-        Assert.Equal(ShopVerdict.Agrees, comparison.Verdict);
+        Assert.Equal(ShopComparison.Outcome.Agrees, comparison.Verdict);
         Assert.Empty(comparison.Causes);
         Close.Within(1e-9, -0.03, comparison.Deviation.DecimalFractions);
     }
@@ -70,7 +70,7 @@ public sealed class BucketTestTests
     {
         ShopComparison comparison = Caught(Workshop.Four(deliveryShare: 0.8), KeyOn);
 
-        ShopCause worn = Cause(comparison, ShopCauseKind.PumpFlow);
+        ShopComparison.Cause worn = Cause(comparison, ShopComparison.CauseKind.PumpFlow);
         Close.Within(1e-6, 0.2, worn.Departure.DecimalFractions);
         Assert.Equal("80.0 % of its flow", worn.Needed);
     }
@@ -81,7 +81,7 @@ public sealed class BucketTestTests
         OperatingPoint weak = Workshop.Point(0, 100, FuelCommand.Cut, volts: 11);
         double volts = System.Solve(weak).Pumps[0].Voltage.Volts;
 
-        ShopCause voltage = Cause(Caught(System, weak), ShopCauseKind.PumpVoltage);
+        ShopComparison.Cause voltage = Cause(Caught(System, weak), ShopComparison.CauseKind.PumpVoltage);
 
         Close.Within(1e-6, 1 - (volts / Test.PumpVoltage.Volts), voltage.Departure.DecimalFractions);
         Assert.Equal(
@@ -100,9 +100,9 @@ public sealed class BucketTestTests
         Close.Within(
             1e-6,
             (volts / Test.PumpVoltage.Volts) - 1,
-            Cause(comparison, ShopCauseKind.PumpVoltage).Departure.DecimalFractions
+            Cause(comparison, ShopComparison.CauseKind.PumpVoltage).Departure.DecimalFractions
         );
-        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopCauseKind.PumpFlow);
+        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.PumpFlow);
     }
 
     /// <summary>
@@ -115,7 +115,7 @@ public sealed class BucketTestTests
         FuelSystem high = Workshop.Four(setBars: 4);
         double more = high.Solve(KeyOn).Pumps[0].PressureRise.Bars - Test.State.Pumps[0].PressureRise.Bars;
 
-        ShopCause regulator = Cause(Caught(high, KeyOn), ShopCauseKind.SetPoint);
+        ShopComparison.Cause regulator = Cause(Caught(high, KeyOn), ShopComparison.CauseKind.SetPoint);
 
         Close.Within(1e-6, more / Test.State.Pumps[0].PressureRise.Bars, regulator.Departure.DecimalFractions);
     }
@@ -124,7 +124,7 @@ public sealed class BucketTestTests
     public void Compare_ARegulatorSetLow_NamesThePressure() =>
         Assert.StartsWith(
             "A regulator that is set too low",
-            Cause(Caught(Workshop.Four(setBars: 2), KeyOn), ShopCauseKind.SetPoint).What
+            Cause(Caught(Workshop.Four(setBars: 2), KeyOn), ShopComparison.CauseKind.SetPoint).What
         );
 
     /// <summary>One reading names what could be, and ranks nothing.</summary>
@@ -134,15 +134,15 @@ public sealed class BucketTestTests
         BucketTest spoiled = BucketTest.Of(Workshop.Four(deliveryShare: 0.9), KeyOn, HalfAMinute);
         ShopComparison comparison = Test.Compare(spoiled.ExpectedVolume, FivePercent);
 
-        Assert.Equal(ShopVerdict.CannotTell, comparison.Verdict);
+        Assert.Equal(ShopComparison.Outcome.CannotTell, comparison.Verdict);
         Assert.Equal(
             [
-                ShopCauseKind.PumpVoltage,
-                ShopCauseKind.PumpFlow,
-                ShopCauseKind.LostFuel,
-                ShopCauseKind.FeedRestriction,
-                ShopCauseKind.SetPoint,
-                ShopCauseKind.ReturnRestriction,
+                ShopComparison.CauseKind.PumpVoltage,
+                ShopComparison.CauseKind.PumpFlow,
+                ShopComparison.CauseKind.LostFuel,
+                ShopComparison.CauseKind.FeedRestriction,
+                ShopComparison.CauseKind.SetPoint,
+                ShopComparison.CauseKind.ReturnRestriction,
             ],
             comparison.Causes.Select(c => c.Kind)
         );
@@ -164,7 +164,7 @@ public sealed class BucketTestTests
     public void Causes_BeyondThePumpsData_AreNotNamed() =>
         Assert.DoesNotContain(
             Caught(Workshop.Four(deliveryShare: 0.7), KeyOn).Causes,
-            c => c.Kind == ShopCauseKind.FeedRestriction
+            c => c.Kind == ShopComparison.CauseKind.FeedRestriction
         );
 
     [Fact]
@@ -172,7 +172,7 @@ public sealed class BucketTestTests
     {
         ShopComparison comparison = Test.Compare(Volume.Zero, FivePercent);
 
-        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopCauseKind.PumpVoltage);
+        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.PumpVoltage);
     }
 
     /// <summary>The flow agrees and the pressure does not: the cause is sized by the pressure.</summary>
@@ -185,7 +185,7 @@ public sealed class BucketTestTests
         ShopComparison comparison = Test.Compare(
             spoiled.ExpectedVolume,
             FivePercent,
-            AddedReadings.None.WithPressure(
+            ShopComparison.AddedReadings.None.WithPressure(
                 "rail end",
                 spoiled.State.PressureAt("rail end"),
                 Pressure.FromKilopascals(3)
@@ -194,7 +194,7 @@ public sealed class BucketTestTests
 
         Assert.True(Math.Abs(comparison.Deviation.DecimalFractions) < 0.05);
         Assert.False(comparison.Agrees);
-        Assert.Equal(ShopCauseKind.SetPoint, comparison.Causes[0].Kind);
+        Assert.Equal(ShopComparison.CauseKind.SetPoint, comparison.Causes[0].Kind);
         Close.Within(
             1e-6,
             spoiled.State.PressureAt("rail end").AboveAmbient.Bars,
@@ -223,15 +223,15 @@ public sealed class BucketTestTests
         ShopComparison comparison = test.Compare(
             spoiled.ExpectedVolume,
             FivePercent,
-            AddedReadings
-                .None.WithPumpVoltage(spoiled.PumpVoltage, ElectricPotential.FromVolts(0.05))
+            ShopComparison
+                .AddedReadings.None.WithPumpVoltage(spoiled.PumpVoltage, ElectricPotential.FromVolts(0.05))
                 .WithPressure("rail end", spoiled.State.PressureAt("rail end"), Pressure.FromKilopascals(4))
         );
 
-        ShopCause worn = Cause(comparison, ShopCauseKind.PumpFlow);
+        ShopComparison.Cause worn = Cause(comparison, ShopComparison.CauseKind.PumpFlow);
         Close.Within(1e-6, 0.15, worn.Departure.DecimalFractions);
         Assert.Equal(0, worn.Misfit!.Value.DecimalFractions, 1e-6);
-        Assert.Equal(ShopVerdict.SeveralCauses, comparison.Verdict);
+        Assert.Equal(ShopComparison.Outcome.SeveralCauses, comparison.Verdict);
     }
 
     [Fact]
@@ -243,7 +243,11 @@ public sealed class BucketTestTests
                 Test.Compare(
                     Test.ExpectedVolume,
                     FivePercent,
-                    AddedReadings.None.WithPressure("x", new(Pressure.FromBars(3)), Pressure.FromKilopascals(1))
+                    ShopComparison.AddedReadings.None.WithPressure(
+                        "x",
+                        new(Pressure.FromBars(3)),
+                        Pressure.FromKilopascals(1)
+                    )
                 )
         );
 
@@ -253,17 +257,17 @@ public sealed class BucketTestTests
         Words.Refused<ArgumentOutOfRangeException>(
             "tolerance",
             "Must be finite and greater than zero",
-            () => AddedReadings.None.WithPumpVoltage(ElectricPotential.FromVolts(12), default)
+            () => ShopComparison.AddedReadings.None.WithPumpVoltage(ElectricPotential.FromVolts(12), default)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "measured",
             "Must be finite and greater than zero",
-            () => AddedReadings.None.WithPumpVoltage(default, ElectricPotential.FromVolts(0.1))
+            () => ShopComparison.AddedReadings.None.WithPumpVoltage(default, ElectricPotential.FromVolts(0.1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "toleranceDifference",
             "Must be finite and greater than zero",
-            () => AddedReadings.None.WithPressure("rail end", default, default)
+            () => ShopComparison.AddedReadings.None.WithPressure("rail end", default, default)
         );
     }
 
@@ -272,9 +276,9 @@ public sealed class BucketTestTests
     {
         Network plan = new(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("rail start", Length.Zero),
-                NetworkNode.Junction("rail end", Length.Zero),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("rail start", Length.Zero),
+                Network.Node.Junction("rail end", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "rail start", Workshop.Pump(1)),
@@ -324,6 +328,6 @@ public sealed class BucketTestTests
     private static ShopComparison Caught(FuelSystem system, OperatingPoint point) =>
         Test.Compare(BucketTest.Of(system, point, HalfAMinute).ExpectedVolume, FivePercent);
 
-    private static ShopCause Cause(ShopComparison comparison, ShopCauseKind kind) =>
+    private static ShopComparison.Cause Cause(ShopComparison comparison, ShopComparison.CauseKind kind) =>
         Assert.Single(comparison.Causes, c => c.Kind == kind);
 }

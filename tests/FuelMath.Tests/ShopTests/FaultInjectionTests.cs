@@ -53,8 +53,8 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 }
 
                 injected++;
-                AddedReadings added = AddedReadings
-                    .None.WithPumpVoltage(spoiled.PumpVoltage, ElectricPotential.FromVolts(0.05))
+                ShopComparison.AddedReadings added = ShopComparison
+                    .AddedReadings.None.WithPumpVoltage(spoiled.PumpVoltage, ElectricPotential.FromVolts(0.05))
                     .WithPressure(rail, spoiled.State.PressureAt(rail), Pressure.FromKilopascals(4));
                 ShopComparison one = test.Compare(spoiled.ExpectedVolume, TwoPercent);
                 ShopComparison all = test.Compare(spoiled.ExpectedVolume, TwoPercent, added);
@@ -68,17 +68,17 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 bool named =
                     one.Agrees
                     || (
-                        one.Verdict == ShopVerdict.CannotTell
+                        one.Verdict == ShopComparison.Outcome.CannotTell
                         && one.Causes.Any(c => fault.Kinds.Contains(c.Kind))
                         && one.Causes.All(c => c.Misfit is null)
                     );
-                ShopCause? cause = all.Causes.FirstOrDefault(c => fault.Kinds.Contains(c.Kind));
+                ShopComparison.Cause? cause = all.Causes.FirstOrDefault(c => fault.Kinds.Contains(c.Kind));
                 double best = all.Causes.IsEmpty ? double.NaN : all.Causes[0].Misfit!.Value.DecimalFractions;
                 bool first =
                     cause is not null
                     && cause.ExplainsAll
                     && cause.Misfit!.Value.DecimalFractions <= best + NearlyEqual;
-                alone += all.Verdict == ShopVerdict.OneCause ? 1 : 0;
+                alone += all.Verdict == ShopComparison.Outcome.OneCause ? 1 : 0;
                 if (!named || !first)
                 {
                     missed.Add(
@@ -120,29 +120,37 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
             double before = test.Steps.Single(s => s.Place == place).Resistance.Milliohms;
             foreach (double milliohms in new[] { -5.0, 5, 15, 40, 100, 200 })
             {
-                VoltageDropStep spoiled = VoltageDropTest
+                VoltageDropTest.TestPoint spoiled = VoltageDropTest
                     .Of(Corroded(sound, milliohms), point)
                     .Steps.Single(s => s.Place == place);
                 ShopComparison drop = test.Compare(place, spoiled.ExpectedDrop, TwoPercent);
-                ShopCause cause = Assert.Single(drop.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+                ShopComparison.Cause cause = Assert.Single(
+                    drop.Causes,
+                    c => c.Kind == ShopComparison.CauseKind.WireResistance
+                );
 
                 injected++;
-                Assert.Equal(ShopVerdict.CannotTell, drop.Verdict);
+                Assert.Equal(ShopComparison.Outcome.CannotTell, drop.Verdict);
                 Close.Within(1e-6, Math.Abs(milliohms) / before, cause.Departure.DecimalFractions);
                 Close.Within(1e-7, spoiled.Current.Amperes, cause.State!.Pumps.Sum(p => p.Current.Amperes));
                 ShopComparison both = test.CompareAt(place, spoiled.ExpectedDrop, spoiled.Current, TwoPercent);
-                Assert.Equal(ShopVerdict.OneCause, both.Verdict);
+                Assert.Equal(ShopComparison.Outcome.OneCause, both.Verdict);
                 Close.Within(1e-6, Math.Abs(milliohms) / before, both.Causes[0].Departure.DecimalFractions);
             }
 
             foreach (double times in new[] { 0.8, 1.15, 1.4, 1.8 })
             {
                 FuelSystem binding = With(sound, l => l.Part is not Pump ? l : Drawing(l, times));
-                VoltageDropStep spoiled = VoltageDropTest.Of(binding, point).Steps.Single(s => s.Place == place);
+                VoltageDropTest.TestPoint spoiled = VoltageDropTest
+                    .Of(binding, point)
+                    .Steps.Single(s => s.Place == place);
                 ShopComparison drop = test.Compare(place, spoiled.ExpectedDrop, TwoPercent);
 
                 injected++;
-                ShopCause cause = Assert.Single(drop.Causes, c => c.Kind == ShopCauseKind.PumpCurrent);
+                ShopComparison.Cause cause = Assert.Single(
+                    drop.Causes,
+                    c => c.Kind == ShopComparison.CauseKind.PumpCurrent
+                );
                 Close.Within(1e-7, spoiled.Current.Amperes, cause.State!.Pumps.Sum(p => p.Current.Amperes));
                 Assert.True(test.CompareAt(place, spoiled.ExpectedDrop, spoiled.Current, TwoPercent).Agrees);
             }
@@ -176,7 +184,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 ((Pump)line.Part).Name,
                 ((Pump)line.Part).Curves.Select(c => new PumpCurve(
                     c.Voltage,
-                    c.Points.Select(p => new PumpPoint(p.PressureRise, p.Flow, p.Current * times)),
+                    c.Points.Select(p => new PumpCurve.Point(p.PressureRise, p.Flow, p.Current * times)),
                     c.Source
                 )),
                 ((Pump)line.Part).Fluid,
@@ -192,17 +200,27 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         double volts = point.Supply.Volts;
         foreach (double less in new[] { 0.3, 0.6, 1, 1.5, 2.2, 3 })
         {
-            yield return new($"{less} V less", s, Altered.WithSupply(point, volts - less), ShopCauseKind.PumpVoltage);
+            yield return new(
+                $"{less} V less",
+                s,
+                Altered.WithSupply(point, volts - less),
+                ShopComparison.CauseKind.PumpVoltage
+            );
         }
 
         foreach (double more in new[] { 0.3, 0.8, 1.4 })
         {
-            yield return new($"{more} V more", s, Altered.WithSupply(point, volts + more), ShopCauseKind.PumpVoltage);
+            yield return new(
+                $"{more} V more",
+                s,
+                Altered.WithSupply(point, volts + more),
+                ShopComparison.CauseKind.PumpVoltage
+            );
         }
 
         foreach (double milliohms in new[] { 30.0, 60, 100, 200, 300 })
         {
-            yield return new($"{milliohms} mΩ", Corroded(s, milliohms), point, ShopCauseKind.PumpVoltage);
+            yield return new($"{milliohms} mΩ", Corroded(s, milliohms), point, ShopComparison.CauseKind.PumpVoltage);
         }
 
         foreach (double share in new[] { 0.97, 0.93, 0.85, 0.75, 0.6, 0.4 })
@@ -211,8 +229,8 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"share {share}",
                 With(s, l => l.Part is not Pump ? l : Pumping(l, share, 0)),
                 point,
-                ShopCauseKind.PumpFlow,
-                ShopCauseKind.LostFuel
+                ShopComparison.CauseKind.PumpFlow,
+                ShopComparison.CauseKind.LostFuel
             );
         }
 
@@ -223,8 +241,8 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"leaks {share}",
                 With(s, l => l.Part is not Pump ? l : Pumping(l, 1, share * free)),
                 point,
-                ShopCauseKind.LostFuel,
-                ShopCauseKind.PumpFlow
+                ShopComparison.CauseKind.LostFuel,
+                ShopComparison.CauseKind.PumpFlow
             );
         }
 
@@ -234,7 +252,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"filter x {times}",
                 With(s, l => l.Part is not Filter ? l : Clogged(l, times)),
                 point,
-                ShopCauseKind.FeedRestriction
+                ShopComparison.CauseKind.FeedRestriction
             );
         }
 
@@ -244,7 +262,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"feed hose K {coefficient}",
                 With(s, l => l.Name == "feed hose" ? Pinched(l, coefficient) : l),
                 point,
-                ShopCauseKind.FeedRestriction
+                ShopComparison.CauseKind.FeedRestriction
             );
         }
 
@@ -254,7 +272,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"set point x {times}",
                 With(s, l => l.Part is not BypassRegulator ? l : Set(l, times)),
                 point,
-                ShopCauseKind.SetPoint
+                ShopComparison.CauseKind.SetPoint
             );
         }
 
@@ -264,7 +282,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
                 $"return hose K {coefficient}",
                 With(s, l => l.Name == "return hose" ? Pinched(l, coefficient) : l),
                 point,
-                ShopCauseKind.ReturnRestriction
+                ShopComparison.CauseKind.ReturnRestriction
             );
         }
     }
@@ -294,7 +312,7 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
             line.To,
             Filter.Fit(
                 ((Filter)line.Part).Name,
-                ((Filter)line.Part).Points.Select(p => new FilterPoint(p.PressureLoss * times, p.Flow)),
+                ((Filter)line.Part).Points.Select(p => new Filter.Point(p.PressureLoss * times, p.Flow)),
                 ((Filter)line.Part).TestDensity,
                 ((Filter)line.Part).TestViscosity,
                 ((Filter)line.Part).Source
@@ -323,14 +341,19 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
             line.To,
             ((BypassRegulator)line.Part).WithSetPoint(
                 ((BypassRegulator)line.Part).Name,
-                new RegulatorReading(
+                new BypassRegulator.BenchReading(
                     ((BypassRegulator)line.Part).SetPoint.DifferentialPressure * times,
                     ((BypassRegulator)line.Part).SetPoint.BypassedFlow
                 )
             )
         );
 
-    private sealed class Fault(string name, FuelSystem system, OperatingPoint point, params ShopCauseKind[] kinds)
+    private sealed class Fault(
+        string name,
+        FuelSystem system,
+        OperatingPoint point,
+        params ShopComparison.CauseKind[] kinds
+    )
     {
         internal string Name { get; } = name;
 
@@ -339,6 +362,6 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
         internal OperatingPoint Point { get; } = point;
 
         /// <summary>What may stand first: the true cause, and what no gauge at these places tells from it.</summary>
-        internal ShopCauseKind[] Kinds { get; } = kinds;
+        internal ShopComparison.CauseKind[] Kinds { get; } = kinds;
     }
 }

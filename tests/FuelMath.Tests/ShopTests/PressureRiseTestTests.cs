@@ -62,11 +62,11 @@ public sealed class PressureRiseTestTests
     {
         ShopComparison comparison = Test.CompareTime(With(gas: 5).IsothermalTime, FivePercent);
 
-        Assert.Equal(ShopVerdict.CannotTell, comparison.Verdict);
-        ShopCause gas = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.TrappedGas);
+        Assert.Equal(ShopComparison.Outcome.CannotTell, comparison.Verdict);
+        ShopComparison.Cause gas = Assert.Single(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.TrappedGas);
         Assert.StartsWith("5 cm³ to ", gas.Needed);
         Close.Within(1e-6, 1.5, gas.Departure.DecimalFractions);
-        Assert.Contains(comparison.Causes, c => c.Kind == ShopCauseKind.PumpFlow);
+        Assert.Contains(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.PumpFlow);
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class PressureRiseTestTests
     {
         ShopComparison comparison = Test.CompareTime(With(gas: 1).ShortestTime, FivePercent);
 
-        ShopCause gas = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.TrappedGas);
+        ShopComparison.Cause gas = Assert.Single(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.TrappedGas);
         Assert.EndsWith(" to 1 cm³ at ambient pressure instead of 2 cm³", gas.Needed);
     }
 
@@ -84,7 +84,7 @@ public sealed class PressureRiseTestTests
     {
         ShopComparison comparison = Test.CompareTime(Test.IsothermalTime * 2, FivePercent);
 
-        ShopCause pump = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.PumpFlow);
+        ShopComparison.Cause pump = Assert.Single(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.PumpFlow);
         Assert.EndsWith(" to 50.0 % of its flow", pump.Needed);
         Close.Within(1e-9, 0.5, pump.Departure.DecimalFractions);
     }
@@ -117,7 +117,7 @@ public sealed class PressureRiseTestTests
             FivePercent
         );
 
-        ShopCause cause = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.SetPoint);
+        ShopComparison.Cause cause = Assert.Single(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.SetPoint);
         Assert.Equal(hose, cause.ToString().Contains("reference hose", StringComparison.Ordinal));
     }
 

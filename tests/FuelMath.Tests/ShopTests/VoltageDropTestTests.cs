@@ -29,18 +29,24 @@ public sealed class VoltageDropTestTests
     [Fact]
     public void Compare_ACorrodedContact_NamesItsResistanceAndTheCurrentThen()
     {
-        VoltageDropStep step = Test.Steps[2];
+        VoltageDropTest.TestPoint step = Test.Steps[2];
         VoltageDropTest spoiled = VoltageDropTest.Of(Workshop.Four(pumpOhms: 0.11), Point);
 
         ShopComparison comparison = Test.Compare(step.Place, spoiled.Steps[2].ExpectedDrop, TenPercent);
 
-        Assert.Equal(ShopVerdict.CannotTell, comparison.Verdict);
-        ShopCause contact = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        Assert.Equal(ShopComparison.Outcome.CannotTell, comparison.Verdict);
+        ShopComparison.Cause contact = Assert.Single(
+            comparison.Causes,
+            c => c.Kind == ShopComparison.CauseKind.WireResistance
+        );
         Assert.StartsWith("110 mΩ instead of 50 mΩ, with ", contact.Needed);
         Close.Within(1e-6, 1.2, contact.Departure.DecimalFractions);
         Close.Within(1e-6, spoiled.State.Pumps[0].Current.Amperes, contact.State!.Pumps[0].Current.Amperes);
         Assert.True(spoiled.State.Pumps[0].Current.Amperes < 0.995 * Test.State.Pumps[0].Current.Amperes);
-        ShopCause current = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.PumpCurrent);
+        ShopComparison.Cause current = Assert.Single(
+            comparison.Causes,
+            c => c.Kind == ShopComparison.CauseKind.PumpCurrent
+        );
         Close.Within(1e-6, spoiled.Steps[2].ExpectedDrop.Volts / 0.05, current.State!.Pumps[0].Current.Amperes);
     }
 
@@ -50,14 +56,14 @@ public sealed class VoltageDropTestTests
     {
         ShopComparison comparison = Test.Compare(Test.Steps[2].Place, ElectricPotential.FromVolts(4), TenPercent);
 
-        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopCauseKind.PumpCurrent);
+        Assert.DoesNotContain(comparison.Causes, c => c.Kind == ShopComparison.CauseKind.PumpCurrent);
     }
 
     /// <summary>Less of both: half the contact, or a pump that draws half.</summary>
     [Fact]
     public void Compare_ASmallerDrop_NamesLess()
     {
-        VoltageDropStep step = Test.Steps[2];
+        VoltageDropTest.TestPoint step = Test.Steps[2];
 
         ShopComparison comparison = Test.Compare(step.Place, step.ExpectedDrop * 0.5, TenPercent);
 
@@ -86,8 +92,8 @@ public sealed class VoltageDropTestTests
         );
 
         Assert.True(agrees.Agrees);
-        ShopCause cause = Assert.Single(differs.Causes);
-        Assert.Equal(ShopVerdict.OneCause, differs.Verdict);
+        ShopComparison.Cause cause = Assert.Single(differs.Causes);
+        Assert.Equal(ShopComparison.Outcome.OneCause, differs.Verdict);
         Assert.Equal("A contact or wire of more resistance", cause.What);
         Assert.Equal("80 mΩ instead of 50 mΩ", cause.Needed);
         Assert.Equal("1000 mV", differs.Expected);
@@ -102,14 +108,14 @@ public sealed class VoltageDropTestTests
             "rig",
             "post",
             [
-                WiringBranch.FromResistance("supply", "plus", "pump", ElectricResistance.FromMilliohms(20)),
-                WiringBranch.FromResistance("strap", "block", "post", ElectricResistance.FromMilliohms(4)),
-                WiringBranch.FromResistance("chassis", "block", "post", ElectricResistance.FromMilliohms(12)),
+                WiringMesh.Branch.FromResistance("supply", "plus", "pump", ElectricResistance.FromMilliohms(20)),
+                WiringMesh.Branch.FromResistance("strap", "block", "post", ElectricResistance.FromMilliohms(4)),
+                WiringMesh.Branch.FromResistance("chassis", "block", "post", ElectricResistance.FromMilliohms(12)),
             ],
-            [WiringSource.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
+            [WiringMesh.Source.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
             [
-                WiringLoad.ConstantCurrent("pumps", "pump", "block", default),
-                WiringLoad.ConstantCurrent("injectors", "plus", "block", default),
+                WiringMesh.Load.ConstantCurrent("pumps", "pump", "block", default),
+                WiringMesh.Load.ConstantCurrent("injectors", "plus", "block", default),
             ]
         );
         VoltageDropTest test = VoltageDropTest.Of(
@@ -124,7 +130,10 @@ public sealed class VoltageDropTestTests
 
         // A strap of twice the resistance leaves more of the current to the chassis.
         ShopComparison comparison = test.Compare("strap", ElectricPotential.FromVolts(Drop("strap") * 1.3), TenPercent);
-        ShopCause strap = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        ShopComparison.Cause strap = Assert.Single(
+            comparison.Causes,
+            c => c.Kind == ShopComparison.CauseKind.WireResistance
+        );
         double amperes = strap.State!.Wiring!.CurrentThrough("strap").Amperes;
         double milliohms = 4 * (1 + strap.Departure.DecimalFractions);
         Close.Within(1e-6, Drop("strap") * 1.3, amperes * milliohms / 1000);
@@ -169,7 +178,7 @@ public sealed class VoltageDropTestTests
         VoltageDropTest test = VoltageDropTest.Of(car, peak);
 
         Assert.Equal(9, test.Steps.Length);
-        foreach (PumpMatch pump in test.State.Pumps)
+        foreach (SystemState.PumpResult pump in test.State.Pumps)
         {
             bool own = pump.Line != "lift pump";
             Close.Within(
@@ -194,11 +203,14 @@ public sealed class VoltageDropTestTests
             .Read(Documents.TestFiles.Points("circuit-car"))
             .First(p => p.Name == "peak power");
         VoltageDropTest test = VoltageDropTest.Of(car, peak);
-        VoltageDropStep step = test.Steps.Single(s => s.Place == "contacts of 'first pump', all together");
+        VoltageDropTest.TestPoint step = test.Steps.Single(s => s.Place == "contacts of 'first pump', all together");
 
         ShopComparison comparison = test.Compare(step.Place, step.ExpectedDrop * 3, TenPercent);
 
-        ShopCause contact = Assert.Single(comparison.Causes, c => c.Kind == ShopCauseKind.WireResistance);
+        ShopComparison.Cause contact = Assert.Single(
+            comparison.Causes,
+            c => c.Kind == ShopComparison.CauseKind.WireResistance
+        );
         SystemState spoiled = contact.State!;
         Assert.True(spoiled.Pumps[1].Voltage < test.State.Pumps[1].Voltage);
         Close.Within(1e-6, test.State.Pumps[0].Voltage.Volts, spoiled.Pumps[0].Voltage.Volts);
@@ -212,7 +224,7 @@ public sealed class VoltageDropTestTests
         Circuit own = new("own", [], [], ElectricResistance.FromMilliohms(20));
 
         VoltageDropTest test = VoltageDropTest.Of(
-            four.WithPower(four.Power.WithFeeds([new PumpFeed("pump", own)])),
+            four.WithPower(four.Power.WithFeeds([new PowerSupply.PumpFeed("pump", own)])),
             Point
         );
 

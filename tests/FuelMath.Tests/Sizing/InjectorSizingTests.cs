@@ -7,7 +7,7 @@ namespace FuelMath.Tests.Sizing;
 /// <summary>Injectors for a power, against worked examples and closed forms.</summary>
 public sealed class InjectorSizingTests
 {
-    private static readonly IdleDemand Idle = new(
+    private static readonly InjectorSizing.IdleDemand Idle = new(
         Trade.Lambda(1),
         InjectorTimingTests.Rpm(900),
         new AbsolutePressure(Pressure.FromBars(0.35)),
@@ -25,7 +25,7 @@ public sealed class InjectorSizingTests
         new(
             new InjectorLayout(engine ?? InjectorTimingTests.Engine(), 1, 1),
             InjectorTimingTests.Supply(),
-            new PeakDemand(
+            new InjectorSizing.PeakDemand(
                 Power.FromKilowatts(kilowatts),
                 BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(gramsPerKilowattHour),
                 InjectorTimingTests.Rpm(rpm),
@@ -91,7 +91,7 @@ public sealed class InjectorSizingTests
     [Trait("Source", "Heywood-1988")]
     public void PeakDemand_BestConsumption_IsTheSameInBothUnits()
     {
-        PeakDemand demand = new(
+        InjectorSizing.PeakDemand demand = new(
             Power.FromMechanicalHorsepower(100),
             BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(270),
             InjectorTimingTests.Rpm(6000),
@@ -137,7 +137,7 @@ public sealed class InjectorSizingTests
         double needed = sizing
             .NeededRating(Trade.Milliseconds(1), Pressure.FromBars(3), Trade.Fluid, Trade.Warm)
             .CubicCentimetersPerMinute;
-        SizedInjector sized = sizing.Choose([Trade.Injector(needed)], Idle)[0];
+        InjectorSizing.Candidate sized = sizing.Choose([Trade.Injector(needed)], Idle)[0];
 
         Assert.True(sized.IsAccepted);
         Close.Within(1e-12, 0.85, sized.PeakDutyCycle!.Value.DecimalFractions);
@@ -188,7 +188,7 @@ public sealed class InjectorSizingTests
             Sizing().Peak,
             Trade.Share(0.85)
         );
-        SizedInjector sized = sizing.Choose([Trade.Injector(500)], Idle)[0];
+        InjectorSizing.Candidate sized = sizing.Choose([Trade.Injector(500)], Idle)[0];
 
         Assert.Null(sized.PeakDutyCycle);
         Assert.Null(sized.Idle);

@@ -22,13 +22,22 @@ public sealed class InjectorTimingTests
     internal static InjectorSupply Supply(RailPressure? rail = null) =>
         new(rail ?? Referenced, Ambient, Trade.Fluid, Trade.Warm, ElectricPotential.FromVolts(14));
 
-    internal static Engine Engine(EngineCycle cycle = EngineCycle.FourStroke, VolumetricEfficiency? breathing = null)
+    internal static Engine Engine(
+        Engine.WorkingCycle cycle = FuelMath.Engine.WorkingCycle.FourStroke,
+        VolumetricEfficiency? breathing = null
+    )
     {
         VolumetricEfficiency air = breathing ?? VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
         return cycle switch
         {
-            EngineCycle.FourStroke => FuelMath.Engine.FourStroke("four", 4, Volume.FromLiters(2), air),
-            EngineCycle.TwoStroke => FuelMath.Engine.TwoStroke("two", 2, Volume.FromLiters(0.5), air, Trade.Share(0.8)),
+            FuelMath.Engine.WorkingCycle.FourStroke => FuelMath.Engine.FourStroke("four", 4, Volume.FromLiters(2), air),
+            FuelMath.Engine.WorkingCycle.TwoStroke => FuelMath.Engine.TwoStroke(
+                "two",
+                2,
+                Volume.FromLiters(0.5),
+                air,
+                Trade.Share(0.8)
+            ),
             _ => FuelMath.Engine.Rotary("rotary", 2, Volume.FromLiters(0.65), air),
         };
     }
@@ -57,7 +66,7 @@ public sealed class InjectorTimingTests
     public void Deliver_TheWidthForAMass_DeliversIt()
     {
         InjectorTiming timing = Timing(perChamber: 2, pulses: 2);
-        InjectorPulse pulse = timing.WidthFor(Mass.FromMilligrams(20), Rpm(2000), Bar(0.8));
+        Injector.PulseResult pulse = timing.WidthFor(Mass.FromMilligrams(20), Rpm(2000), Bar(0.8));
 
         // Two injectors, two pulses each: a quarter a pulse.
         Close.Within(1e-12, 5, pulse.Mass.Milligrams);
@@ -70,12 +79,12 @@ public sealed class InjectorTimingTests
     /// of it in batch, where each pulse has a dead time of its own.
     /// </summary>
     [Theory]
-    [InlineData(EngineCycle.FourStroke, 1, 0.5e-3, 0.5)]
-    [InlineData(EngineCycle.FourStroke, 2, 0.5e-3, 0.5)]
-    [InlineData(EngineCycle.TwoStroke, 1, 0.25e-3, 1)]
-    [InlineData(EngineCycle.Rotary, 1, 0.65e-3, 1)]
+    [InlineData(FuelMath.Engine.WorkingCycle.FourStroke, 1, 0.5e-3, 0.5)]
+    [InlineData(FuelMath.Engine.WorkingCycle.FourStroke, 2, 0.5e-3, 0.5)]
+    [InlineData(FuelMath.Engine.WorkingCycle.TwoStroke, 1, 0.25e-3, 1)]
+    [InlineData(FuelMath.Engine.WorkingCycle.Rotary, 1, 0.65e-3, 1)]
     public void DutyCycleAt_EachCycle_IsWidthOverPeriod(
-        EngineCycle cycle,
+        Engine.WorkingCycle cycle,
         int pulses,
         double chamberCubicMeters,
         double cyclesPerTurn

@@ -93,7 +93,7 @@ public sealed class AbilityMatrixTests
         ["batch"] = s =>
         {
             NetworkBatch batch = new(NetworkOf(s), 3);
-            NetworkBatchResult result = batch.Solve(null, CancellationToken.None);
+            NetworkBatch.Result result = batch.Solve(null, CancellationToken.None);
             Assert.Equal(3, result.SolvedCount);
         },
         ["findings"] = s =>
@@ -123,7 +123,7 @@ public sealed class AbilityMatrixTests
         ["voltage-drop test"] = s =>
         {
             VoltageDropTest test = VoltageDropTest.Of(WithOwnCircuit(s), Point);
-            PumpMatch fed = test.State.Pumps.First(p => p.Line == FirstPump(s));
+            SystemState.PumpResult fed = test.State.Pumps.First(p => p.Line == FirstPump(s));
             Close.Within(
                 1e-9,
                 Point.Supply.Volts - fed.Voltage.Volts,
@@ -133,7 +133,7 @@ public sealed class AbilityMatrixTests
         },
         ["own circuit"] = s =>
         {
-            PumpMatch fed = WithOwnCircuit(s).Solve(Point).Pumps.First(p => p.Line == FirstPump(s));
+            SystemState.PumpResult fed = WithOwnCircuit(s).Solve(Point).Pumps.First(p => p.Line == FirstPump(s));
             Close.Within(1e-7, Point.Supply.Volts - (0.15 * fed.Current.Amperes), fed.Voltage.Volts);
         },
         ["acceleration"] = s =>
@@ -165,7 +165,7 @@ public sealed class AbilityMatrixTests
         ["assessment"] = s =>
         {
             SystemAssessment assessment = new(s, [Point]);
-            Assert.NotNull(assessment.Points[0].Of(StateBasis.AsDescribed)?.State);
+            Assert.NotNull(assessment.Points[0].Of(SystemAssessment.StateBasis.AsDescribed)?.State);
             Assert.All(assessment.Findings, f => Assert.NotEmpty(f.Occurrences));
         },
         ["shares"] = s =>
@@ -260,7 +260,10 @@ public sealed class AbilityMatrixTests
     private static FuelSystem WithOwnCircuit(FuelSystem system) =>
         system.WithPower(
             system.Power.WithFeeds([
-                new PumpFeed(FirstPump(system), new Circuit("own", [], [], ElectricResistance.FromMilliohms(150))),
+                new PowerSupply.PumpFeed(
+                    FirstPump(system),
+                    new Circuit("own", [], [], ElectricResistance.FromMilliohms(150))
+                ),
             ])
         );
 

@@ -20,7 +20,7 @@ public sealed class AlternatorFindingTests
         double loads =
             state.Wiring!.CurrentInto("pumps").Amperes + state.Wiring.CurrentInto("injectors").Amperes + (fan / 3.0);
         Finding[] found = [.. state.Findings.Where(f => f.What == GivesAll)];
-        if (state.Wiring.StateOf("alternator") != AlternatorState.AtLimit)
+        if (state.Wiring.StateOf("alternator") != WiringMesh.AlternatorCondition.AtLimit)
         {
             Assert.Empty(found);
             return;
@@ -50,18 +50,18 @@ public sealed class AlternatorFindingTests
             "rig",
             "post",
             [
-                WiringBranch.FromResistance("pump wire", "plus", "pump", ElectricResistance.FromMilliohms(30)),
-                WiringBranch.FromResistance("coil wire", "plus", "coils", ElectricResistance.FromMilliohms(30)),
+                WiringMesh.Branch.FromResistance("pump wire", "plus", "pump", ElectricResistance.FromMilliohms(30)),
+                WiringMesh.Branch.FromResistance("coil wire", "plus", "coils", ElectricResistance.FromMilliohms(30)),
             ],
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "plus",
                     "post",
                     ElectricPotential.FromVolts(13),
                     ElectricResistance.FromMilliohms(20)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "alternator",
                     "plus",
                     "post",
@@ -70,9 +70,9 @@ public sealed class AlternatorFindingTests
                 ),
             ],
             [
-                WiringLoad.ConstantCurrent("pumps", "pump", "post", default),
-                WiringLoad.ConstantCurrent("injectors", "coils", "post", default),
-                WiringLoad.ConstantCurrent("fan", "plus", "post", ElectricCurrent.FromAmperes(fan)),
+                WiringMesh.Load.ConstantCurrent("pumps", "pump", "post", default),
+                WiringMesh.Load.ConstantCurrent("injectors", "coils", "post", default),
+                WiringMesh.Load.ConstantCurrent("fan", "plus", "post", ElectricCurrent.FromAmperes(fan)),
             ]
         );
         SystemState state = Workshop

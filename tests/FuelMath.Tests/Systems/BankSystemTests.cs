@@ -95,10 +95,10 @@ public sealed class BankSystemTests
         SystemState state = system.Solve(operating);
         for (int bank = 0; bank < 2; bank++)
         {
-            InjectorResult seen = state.Injectors[2 * bank];
+            SystemState.InjectorResult seen = state.Injectors[2 * bank];
             var chambers = new FittedInjectors(
                 system.Fuel,
-                [new FittedStage("primary", system.Stages[0].Belief, 1, [Weak, Weak, Rated, Rated])],
+                [new FittedInjectors.Stage("primary", system.Stages[0].Belief, 1, [Weak, Weak, Rated, Rated])],
                 [],
                 Pairs,
                 MixtureLimits.CommonPractice
@@ -113,7 +113,7 @@ public sealed class BankSystemTests
                 seen.Voltage,
                 operating.Supply
             );
-            BankMixture alone = chambers.ClosedLoop(point).Banks[bank];
+            PredictedMixture.BankMixture alone = chambers.ClosedLoop(point).Banks[bank];
 
             // Both seats of a bank hang at one node, so that one pressure serves for both.
             Close.Within(1e-7, alone.PulseWidths[0].Milliseconds, state.Banks[bank].PulseWidths[0].Milliseconds);

@@ -25,7 +25,10 @@ public sealed class CircuitCarTests
     {
         SystemState state = StateAt(name);
 
-        Assert.Equal(runs ? LinkCondition.Running : LinkCondition.Stopped, state.Network.ConditionOf("second pump"));
+        Assert.Equal(
+            runs ? Network.LinkCondition.Running : Network.LinkCondition.Stopped,
+            state.Network.ConditionOf("second pump")
+        );
         Assert.Equal(runs ? 3 : 2, state.Pumps.Length);
     }
 
@@ -47,7 +50,7 @@ public sealed class CircuitCarTests
             ["second pump"] = 0.014 + Wires(3.31e-6, 3.6, 1.1),
         };
 
-        foreach (PumpMatch pump in state.Pumps)
+        foreach (SystemState.PumpResult pump in state.Pumps)
         {
             double drop = pump.Current.Amperes * circuits[pump.Line];
             Close.Within(0.01 * drop, drop, state.Point.Supply.Volts - pump.Voltage.Volts);
@@ -90,7 +93,7 @@ public sealed class CircuitCarTests
             / (14.6 * state.Lambda!.Value.ToRatio())
             / Car.Fuel.DensityAt(state.Point.Fuel).KilogramsPerCubicMeter
             * 3.6e6;
-        SurgeTankBalance tank = Assert.Single(state.SurgeTanks);
+        SurgeTank.FuelBalance tank = Assert.Single(state.SurgeTanks);
 
         Close.Within(0.005 * burned, burned, (tank.LiftFlow - tank.OverflowFlow).LitersPerHour);
         Assert.True(tank.DrainsWithoutLift);
@@ -100,7 +103,7 @@ public sealed class CircuitCarTests
     [Fact]
     public void Points_AreAllSolvedAndHold()
     {
-        Assert.All(Points, p => Assert.NotEqual(VerdictKind.DoNotRun, Car.Solve(p).Verdict.Kind));
+        Assert.All(Points, p => Assert.NotEqual(Verdict.Outcome.DoNotRun, Car.Solve(p).Verdict.Kind));
         Assert.All(Points, p => Assert.Equal(p.Name, Car.Solve(p).Point.Name));
     }
 

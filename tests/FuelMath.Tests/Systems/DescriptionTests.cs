@@ -11,7 +11,7 @@ public sealed class DescriptionTests
             "A fuel path needs a tank, where the pressure is known; only surge tanks given.",
             n => new Network(
                 n.Nodes.Select(x =>
-                    x.IsFixed ? NetworkNode.SurgeTank(x.Name, default, default, Volume.FromLiters(1)) : x
+                    x.IsFixed ? Network.Node.SurgeTank(x.Name, default, default, Volume.FromLiters(1)) : x
                 ),
                 n.Lines
             )
@@ -40,7 +40,7 @@ public sealed class DescriptionTests
         Refused(
             "Node 'drain' has a fixed draw; in a system injectors draw, and other parts as pressure lets them.",
             n => new Network(
-                [.. n.Nodes, NetworkNode.Junction("drain", Length.Zero, VolumeFlow.FromLitersPerHour(1))],
+                [.. n.Nodes, Network.Node.Junction("drain", Length.Zero, VolumeFlow.FromLitersPerHour(1))],
                 [.. n.Lines, Line("to drain", "tank", "drain")]
             )
         );
@@ -56,7 +56,7 @@ public sealed class DescriptionTests
                         .Four()
                         .WithNetwork(
                             new(
-                                [Tank, NetworkNode.FixedPressure("other", default, Length.Zero), Node("b"), Node("c")],
+                                [Tank, Network.Node.FixedPressure("other", default, Length.Zero), Node("b"), Node("c")],
                                 [
                                     Line("h", "tank", "b"),
                                     new Line("r", "b", "c", Workshop.Regulator(RegulatorReference.Tank, 3)),
@@ -166,19 +166,19 @@ public sealed class DescriptionTests
             )
         );
 
-    private static NetworkNode Tank => NetworkNode.FixedPressure("tank", default, Length.Zero);
+    private static Network.Node Tank => Network.Node.FixedPressure("tank", default, Length.Zero);
 
-    private static NetworkNode Node(string name) => NetworkNode.Junction(name, Length.Zero);
+    private static Network.Node Node(string name) => Network.Node.Junction(name, Length.Zero);
 
     private static Line Line(string name, string from, string to) => new(name, from, to, Workshop.Hose(name, 1, 8));
 
     private static InjectorStage Stage(params (int Chamber, string Node)[] seats) =>
         new(
             "primary",
-            InjectorDischarge.Manifold,
+            InjectorStage.DischargePlace.Manifold,
             1,
             Workshop.Four().Stages[0].Belief,
-            seats.Select(s => new InjectorSeat(s.Chamber, s.Node, Workshop.Injector("i", 500)))
+            seats.Select(s => new InjectorStage.Seat(s.Chamber, s.Node, Workshop.Injector("i", 500)))
         );
 
     private static void Refused(string words, Func<Network, Network> change) =>

@@ -11,7 +11,7 @@ public sealed class FittingLineTests
         "elbow",
         Length.FromMillimeters(7),
         Ratio.FromDecimalFractions(1.2),
-        LossBasis.Supplied,
+        Fitting.LossBasis.Supplied,
         Workshop.Invented
     );
 
@@ -47,7 +47,7 @@ public sealed class FittingLineTests
     {
         FuelSystem four = Workshop.Four();
         Network plan = new(
-            [.. four.Network.Nodes, NetworkNode.Junction("elbow outlet", Length.Zero)],
+            [.. four.Network.Nodes, Network.Node.Junction("elbow outlet", Length.Zero)],
             [
                 .. four.Network.Lines.Where(l => l.Name != "feed"),
                 new Line("elbow", "filter outlet", "elbow outlet", Elbow),
@@ -94,7 +94,7 @@ public sealed class FittingLineTests
                     "line",
                     "a",
                     "b",
-                    new Fitting("nothing", Elbow.Bore, Ratio.Zero, LossBasis.Supplied, Workshop.Invented)
+                    new Fitting("nothing", Elbow.Bore, Ratio.Zero, Fitting.LossBasis.Supplied, Workshop.Invented)
                 )
         );
 

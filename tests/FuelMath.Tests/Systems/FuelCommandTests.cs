@@ -22,7 +22,7 @@ public sealed class FuelCommandTests
         FuelSystem system = Workshop.Four();
         SystemState state = system.Solve(Workshop.Point(0, 100, FuelCommand.AllOpen));
 
-        InjectorResult one = state.Injectors[0];
+        SystemState.InjectorResult one = state.Injectors[0];
         Injector injector = one.Seat.Injector;
         Density density = Workshop.Gasoline.DensityAt(Workshop.Celsius(20));
         Close.Within(
@@ -40,8 +40,8 @@ public sealed class FuelCommandTests
             Workshop.Point(3000, 100, FuelCommand.FromPulseWidths([Duration.FromMilliseconds(8)]))
         );
 
-        InjectorResult one = state.Injectors[0];
-        InjectorPulse pulse = one.Seat.Injector.Deliver(
+        SystemState.InjectorResult one = state.Injectors[0];
+        Injector.PulseResult pulse = one.Seat.Injector.Deliver(
             Duration.FromMilliseconds(8),
             Duration.FromMilliseconds(40),
             one.DifferentialPressure,

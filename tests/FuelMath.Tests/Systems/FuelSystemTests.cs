@@ -38,7 +38,7 @@ public sealed class FuelSystemTests
     public void Solve_PumpMatch_LiesOnThePumpsOwnCurveAtItsOwnVoltage()
     {
         FuelSystem system = Workshop.Four();
-        PumpMatch match = system.Solve(Workshop.Point(4000, 80, Workshop.Hold(1))).Pumps[0];
+        SystemState.PumpResult match = system.Solve(Workshop.Point(4000, 80, Workshop.Hold(1))).Pumps[0];
 
         var curve = ((Pump)system.Network.Lines[0].Part).CurveAt(match.Voltage);
         Close.Within(1e-7, curve.FlowAt(match.PressureRise).LitersPerHour, match.Flow.LitersPerHour);
@@ -55,8 +55,8 @@ public sealed class FuelSystemTests
         SystemState low = system.Solve(Workshop.Point(3000, 40, Workshop.Hold(1)));
         SystemState high = system.Solve(Workshop.Point(3000, 200, Workshop.Hold(1)));
 
-        Assert.Equal(RegulatorState.Regulating, low.Regulators[0].State);
-        Assert.Equal(RegulatorState.Regulating, high.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.Regulating, low.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.Regulating, high.Regulators[0].State);
 
         // 1.6 bar more in the manifold moves the difference only by slope, hose losses and the seat's own area (3 %).
         Close.WithinOf(
@@ -91,7 +91,7 @@ public sealed class FuelSystemTests
     {
         SystemState state = Workshop.Four(deliveryShare: 0.25).Solve(Workshop.Point(7000, 160, Workshop.Hold(0.85)));
 
-        Assert.Equal(RegulatorState.Seated, state.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.Seated, state.Regulators[0].State);
         Assert.Contains(
             state.Findings,
             f => f.Severity == Severity.Danger && f.What.Contains("is shut", StringComparison.Ordinal)
@@ -107,7 +107,7 @@ public sealed class FuelSystemTests
         OperatingPoint point = Workshop.Point(900, 35, Workshop.Hold(1));
         SystemState lifted = thin.Solve(point);
 
-        Assert.Equal(RegulatorState.FullyOpen, lifted.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.FullyOpen, lifted.Regulators[0].State);
         Assert.True(lifted.PressureAt("rail end") > wide.Solve(point).PressureAt("rail end"));
         Assert.Contains(lifted.Findings, f => f.What.Contains("fully open", StringComparison.Ordinal));
     }

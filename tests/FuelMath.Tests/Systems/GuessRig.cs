@@ -54,7 +54,7 @@ internal static class GuessRig
             bars.Zip(
                 flows,
                 (bar, flow) =>
-                    new PumpPoint(
+                    new PumpCurve.Point(
                         Pressure.FromBars(bar * n * n),
                         VolumeFlow.FromLitersPerHour(flow * n),
                         ElectricCurrent.FromAmperes((5 + bar) * n)

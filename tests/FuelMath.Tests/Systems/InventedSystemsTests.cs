@@ -23,7 +23,7 @@ public sealed class InventedSystemsTests
 
         Close.Within(1e-4, width, state.Stages[0].PulseWidth.Milliseconds);
         Close.Within(2e-4, lambda, state.Lambda!.Value.ToRatio());
-        Assert.Equal(VerdictKind.Holds, state.Verdict.Kind);
+        Assert.Equal(Verdict.Outcome.Holds, state.Verdict.Kind);
     }
 
     // By hand: air of a rotor and turn 0.95 × 98 kPa / (287.053 × 313.15 K) × 650 cm³ = 673.2 mg; 71 % of ethanol by volume has a

@@ -13,15 +13,15 @@ public sealed class LinePlanInSystemTests
     /// </summary>
     private static LinePlan Plan(bool seals)
     {
-        FittingEnd flare = FittingEnd.Flare37(6, EndGender.Male);
+        FittingEnd flare = FittingEnd.Flare37(6, FittingEnd.EndGender.Male);
         return new(
             "feed line",
             [
-                LinePiece.FromPort("filter", FittingEnd.Flare37(6, EndGender.Male)),
-                LinePiece.Along(HoseOf("wide hose", 2, 8.7)),
-                LinePiece.Between(new Adapter("union", flare, flare), Loss("union", 7, 0.4)),
-                LinePiece.Along(HoseOf("narrow hose", 1, 7)),
-                LinePiece.ToPort("rail", seals ? flare : FittingEnd.ORingBoss(6, EndGender.Female)),
+                LinePlan.Piece.FromPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
+                LinePlan.Piece.Along(HoseOf("wide hose", 2, 8.7)),
+                LinePlan.Piece.Between(new Adapter("union", flare, flare), Loss("union", 7, 0.4)),
+                LinePlan.Piece.Along(HoseOf("narrow hose", 1, 7)),
+                LinePlan.Piece.ToPort("rail", seals ? flare : FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
     }
@@ -62,7 +62,7 @@ public sealed class LinePlanInSystemTests
         Assert.All(joints, f => Assert.Equal("'narrow hose' to 'rail'", f.Part));
         if (!seals)
         {
-            Assert.Equal(VerdictKind.DoNotRun, state.Verdict.Kind);
+            Assert.Equal(Verdict.Outcome.DoNotRun, state.Verdict.Kind);
             Assert.Contains(new SystemAssessment(read, [Point]).Findings, f => f.Code == FindingCode.JointDoesNotSeal);
         }
     }
@@ -74,9 +74,9 @@ public sealed class LinePlanInSystemTests
         LinePlan plan = new(
             "feed",
             [
-                LinePiece.FromPort("filter", FittingEnd.Flare37(6, EndGender.Male)),
-                LinePiece.Along(HoseOf("hose", 3, 8.7)),
-                LinePiece.ToPort("rail", FittingEnd.ORingBoss(6, EndGender.Female)),
+                LinePlan.Piece.FromPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
+                LinePlan.Piece.Along(HoseOf("hose", 3, 8.7)),
+                LinePlan.Piece.ToPort("rail", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
         FuelSystem car = PlumbingRig.With([
@@ -93,7 +93,7 @@ public sealed class LinePlanInSystemTests
 
     private static HoseAssembly HoseOf(string name, double meters, double millimeters)
     {
-        FittingEnd nut = FittingEnd.Flare37(6, EndGender.Female);
+        FittingEnd nut = FittingEnd.Flare37(6, FittingEnd.EndGender.Female);
         return new(
             name,
             "braided hose",
@@ -111,7 +111,7 @@ public sealed class LinePlanInSystemTests
             name,
             Length.FromMillimeters(millimeters),
             Ratio.FromDecimalFractions(coefficient),
-            LossBasis.Supplied,
+            Fitting.LossBasis.Supplied,
             Workshop.Invented
         );
 }

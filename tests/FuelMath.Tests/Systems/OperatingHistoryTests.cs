@@ -103,5 +103,5 @@ public sealed class OperatingHistoryTests
             new OperatingHistory(Car(false), [At(60)], new CancellationToken(canceled: true))
         );
 
-    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != LinkCondition.Stopped;
+    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LinkCondition.Stopped;
 }

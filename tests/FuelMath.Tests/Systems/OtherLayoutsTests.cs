@@ -46,8 +46,8 @@ public sealed class OtherLayoutsTests
         double reserve = state.PumpReserve!.Value.LitersPerHour;
 
         Assert.True(reserve > 1);
-        Assert.Equal(RegulatorState.Regulating, WithJet(0.8 * reserve).Regulators[0].State);
-        Assert.Equal(RegulatorState.FullyOpen, WithJet(1.3 * reserve).Regulators[0].State);
+        Assert.Equal(RegulatorCondition.Regulating, WithJet(0.8 * reserve).Regulators[0].State);
+        Assert.Equal(RegulatorCondition.FullyOpen, WithJet(1.3 * reserve).Regulators[0].State);
 
         SystemState WithJet(double litersPerHour) =>
             system
@@ -104,7 +104,7 @@ public sealed class OtherLayoutsTests
         Assert.Equal(running, state.Pumps.Length);
         double pumped = state.Pumps.Where(p => p.Line != "lift pump").Sum(p => p.Flow.LitersPerHour);
         double drawn = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
-        SurgeTankBalance tank = Assert.Single(state.SurgeTanks);
+        SurgeTank.FuelBalance tank = Assert.Single(state.SurgeTanks);
         Close.WithinOf(10, 1e-6, pumped, tank.DrawnFlow.LitersPerHour);
         Close.WithinOf(10, 1e-6, pumped - drawn, tank.ReturnFlow.LitersPerHour);
         Close.WithinOf(10, 1e-6, pumped - drawn, state.PumpReserve!.Value.LitersPerHour);

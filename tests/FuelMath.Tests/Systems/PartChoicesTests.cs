@@ -70,8 +70,8 @@ public sealed class PartChoicesTests
     {
         Filter filter = Workshop.Filter();
 
-        PartChoice<Filter> wide = Choose(filter, 50);
-        PartChoice<Filter> narrow = Choose(filter, 5);
+        PartChoices.Choice<Filter> wide = Choose(filter, 50);
+        PartChoices.Choice<Filter> narrow = Choose(filter, 5);
 
         Assert.True(wide.IsAccepted);
         Assert.Equal(0.2, wide.Margin!.Value.DecimalFractions, 1e-9);
@@ -90,7 +90,7 @@ public sealed class PartChoicesTests
             )
         );
 
-    private static PartChoice<Filter> Choose(Filter filter, double kilopascals) =>
+    private static PartChoices.Choice<Filter> Choose(Filter filter, double kilopascals) =>
         Assert.Single(
             PartChoices.Filters(
                 [filter],

@@ -36,7 +36,7 @@ public sealed class PartQuestionsTests
             "PipeSettings | None | - | yes | no | None | yes | 1 | no | no | HoseVelocityHigh"
         ),
         ["Fitting"] = (
-            () => PlumbingParts.Elbow(FuelMath.LossBasis.Estimate),
+            () => PlumbingParts.Elbow(FuelMath.Fitting.LossBasis.Estimate),
             "SquareSettings | None | - | yes | no | None | no | 1 | no | no | "
         ),
         ["Filter"] = (
@@ -190,10 +190,10 @@ public sealed class PartQuestionsTests
         string end = part.Law.NeedsSpace ? "end" : "behind";
         Network network = new(
             [
-                NetworkNode.FixedPressure("begin", new(Pressure.FromBars(3)), Length.Zero),
-                NetworkNode.Junction("ahead", Length.Zero),
-                NetworkNode.Junction("behind", Length.Zero),
-                NetworkNode.FixedPressure("end", default, Length.Zero),
+                Network.Node.FixedPressure("begin", new(Pressure.FromBars(3)), Length.Zero),
+                Network.Node.Junction("ahead", Length.Zero),
+                Network.Node.Junction("behind", Length.Zero),
+                Network.Node.FixedPressure("end", default, Length.Zero),
             ],
             [
                 new Line("in", "begin", "ahead", PlainParts.Fitting),
@@ -223,7 +223,7 @@ public sealed class PartQuestionsTests
 
     /// <summary>What it may say of any condition, at 1000 L/h.</summary>
     private static IEnumerable<FindingCode> Codes(FlowPart part) =>
-        Enum.GetValues<LinkCondition>()
+        Enum.GetValues<Network.LinkCondition>()
             .SelectMany(c =>
                 part.FindingsAt(
                     new()

@@ -14,7 +14,7 @@ internal static class PlainParts
             Bore,
             Length.FromMicrometers(2),
             Ratio.FromDecimalFractions(0.5),
-            FrictionLaw.ColebrookStraightPassage
+            Pipe.FrictionLaw.ColebrookStraightPassage
         );
 
     internal static CurvedPipe CurvedPipe { get; } =
@@ -66,7 +66,8 @@ internal static class PlainParts
             )
             .WithSlope(Pressure.FromBars(0.1), Flow);
 
-    internal static Nozzle Nozzle { get; } = new(Flow, Pressure.FromBars(3), PlumbingRig.Petrol, Backflow.Allowed);
+    internal static Nozzle Nozzle { get; } =
+        new(Flow, Pressure.FromBars(3), PlumbingRig.Petrol, InjectorDraw.Backflow.Allowed);
 
     internal static InjectorDraw Draw { get; } = new(Flow, Pressure.FromBars(3), PlumbingRig.Petrol);
 }

@@ -40,11 +40,11 @@ internal static class PlumbingParts
             Workshop.Invented
         );
 
-    internal static Fitting Elbow(LossBasis basis = LossBasis.Supplied) =>
+    internal static Fitting Elbow(Fitting.LossBasis basis = Fitting.LossBasis.Supplied) =>
         new("elbow", Length.FromMillimeters(7), Ratio.FromDecimalFractions(1.2), basis, Workshop.Invented);
 
     internal static FittedHose Fitted() =>
-        new(Workshop.Hose("feed", 3, 8.7), [Elbow(LossBasis.Estimate), Elbow(LossBasis.Published)]);
+        new(Workshop.Hose("feed", 3, 8.7), [Elbow(Fitting.LossBasis.Estimate), Elbow(Fitting.LossBasis.Published)]);
 
     /// <summary>1.08e12 Pa s/m3 at any flow: 15 bar at 5 L/h.</summary>
     internal static CustomPart<Laminar> Own() => new("own", new Laminar(1.08e12), VolumeFlow.FromLitersPerHour(5));

@@ -21,8 +21,8 @@ internal static class PlumbingRig
             four.Engine,
             new(
                 [
-                    NetworkNode.FixedPressure("tank", default, Length.Zero),
-                    .. junctions.Select(n => NetworkNode.Junction(n, Length.Zero)),
+                    Network.Node.FixedPressure("tank", default, Length.Zero),
+                    .. junctions.Select(n => Network.Node.Junction(n, Length.Zero)),
                 ],
                 lines
             ),

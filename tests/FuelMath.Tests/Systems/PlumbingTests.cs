@@ -15,7 +15,7 @@ public sealed class PlumbingTests
     {
         FuelSystem system = PlumbingRig.WithoutReturn();
         SystemState state = system.Solve(Cruise);
-        RegulatorResult result = Assert.Single(state.Regulators);
+        SystemState.RegulatorResult result = Assert.Single(state.Regulators);
         VolumeFlow drawn = state.FlowThrough("regulator");
 
         GaugePressure byForces = PlumbingRig
@@ -23,7 +23,7 @@ public sealed class PlumbingTests
             .HeldPressure(PlumbingRig.Bar(-0.4), state.PressureAt("filter outlet"), drawn);
 
         Assert.True(result.IsReducing);
-        Assert.Equal(RegulatorState.Regulating, result.State);
+        Assert.Equal(RegulatorCondition.Regulating, result.State);
         Close.Within(1e-8, byForces.AboveAmbient.Bars, result.Outlet.AboveAmbient.Bars);
         Close.Within(1e-8, byForces.AboveAmbient.Bars, state.PressureAt("rail start").AboveAmbient.Bars);
         Assert.Equal(0, result.BypassedFlow.LitersPerHour);
@@ -44,7 +44,7 @@ public sealed class PlumbingTests
     {
         SystemState state = PlumbingRig.WithoutReturn().Solve(Workshop.Point(3000, 60, FuelCommand.Cut));
 
-        Assert.Equal(RegulatorState.Seated, Assert.Single(state.Regulators).State);
+        Assert.Equal(RegulatorCondition.Seated, Assert.Single(state.Regulators).State);
         Assert.DoesNotContain(state.Findings, f => f.What.Contains("starved", StringComparison.Ordinal));
     }
 
@@ -67,7 +67,7 @@ public sealed class PlumbingTests
             )
             .AboveAmbient.Bars;
 
-        Assert.Equal(RegulatorState.FullyOpen, state.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.FullyOpen, state.Regulators[0].State);
         Close.Within(1e-8, left, state.PressureAt("rail start").AboveAmbient.Bars);
         Assert.Contains(
             state.Findings,
@@ -102,7 +102,7 @@ public sealed class PlumbingTests
             CancellationToken.None
         );
 
-        foreach (SweepPoint swept in sweep.Points)
+        foreach (Sweep.Point swept in sweep.Points)
         {
             OperatingPoint point = Workshop.Point(
                 swept.Speed.RevolutionsPerMinute,
@@ -123,10 +123,10 @@ public sealed class PlumbingTests
                 .WithNetwork(
                     new(
                         [
-                            NetworkNode.FixedPressure("left", default, Length.Zero),
-                            NetworkNode.FixedPressure("right", default, Length.Zero),
-                            NetworkNode.Junction("a", Length.Zero),
-                            NetworkNode.Junction("b", Length.Zero),
+                            Network.Node.FixedPressure("left", default, Length.Zero),
+                            Network.Node.FixedPressure("right", default, Length.Zero),
+                            Network.Node.Junction("a", Length.Zero),
+                            Network.Node.Junction("b", Length.Zero),
                         ],
                         [
                             new("pump", "left", "a", Workshop.Pump(1)),
@@ -160,7 +160,7 @@ public sealed class PlumbingTests
             .HeldPressure(PlumbingRig.Bar(0.3), state.PressureAt("return"), state.FlowThrough("regulator"))
             .AboveAmbient.Bars;
 
-        Assert.Equal(RegulatorState.Regulating, state.Regulators[0].State);
+        Assert.Equal(RegulatorCondition.Regulating, state.Regulators[0].State);
         Assert.Equal(0.3, state.Regulators[0].Reference.AboveAmbient.Bars, 1e-9);
         Close.Within(1e-8, byForces, state.PressureAt("rail end").AboveAmbient.Bars);
         Assert.InRange(byForces, 4.1, 4.4);

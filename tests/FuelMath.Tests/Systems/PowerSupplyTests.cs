@@ -63,9 +63,9 @@ public sealed class PowerSupplyTests
         WiringMesh mesh = new(
             "rig",
             "post",
-            [.. both.Branches, WiringBranch.FromResistance("to the second", "plus", "at the second", thick)],
+            [.. both.Branches, WiringMesh.Branch.FromResistance("to the second", "plus", "at the second", thick)],
             both.Sources,
-            [.. both.Loads, WiringLoad.ConstantCurrent("second pump", "at the second", "post", default)]
+            [.. both.Loads, WiringMesh.Load.ConstantCurrent("second pump", "at the second", "post", default)]
         );
         PowerSupply usual = Mesh(EachWay, default, []);
         FuelSystem meshed = system.WithPower(
@@ -80,7 +80,7 @@ public sealed class PowerSupplyTests
         SystemState expected = apart.Solve(point);
         SystemState state = meshed.Solve(point);
 
-        foreach ((PumpMatch one, PumpMatch other) in expected.Pumps.Zip(state.Pumps))
+        foreach ((SystemState.PumpResult one, SystemState.PumpResult other) in expected.Pumps.Zip(state.Pumps))
         {
             Close.Within(1e-7, one.Voltage.Volts, other.Voltage.Volts);
         }
@@ -131,7 +131,7 @@ public sealed class PowerSupplyTests
             .WithPower(Mesh(EachWay, ElectricResistance.FromMilliohms(20), []))
             .Solve(Workshop.Point(6000, 180, Workshop.Open(0.9)));
 
-        WiringState wiring = state.Wiring!;
+        WiringMesh.State wiring = state.Wiring!;
         Close.Within(1e-8, state.Pumps[0].Current.Amperes, wiring.CurrentInto("pumps").Amperes);
         Close.Within(1e-8, state.Pumps[0].Voltage.Volts, wiring.VoltageAcross("pumps").Volts);
 
@@ -165,7 +165,7 @@ public sealed class PowerSupplyTests
     {
         OperatingPoint point = Workshop.Point(2500, 60, Workshop.Hold(1));
         ElectricResistance shared = ElectricResistance.FromMilliohms(20);
-        var fan = WiringLoad.ConstantCurrent("fan", "plus", "ground", ElectricCurrent.FromAmperes(20));
+        var fan = WiringMesh.Load.ConstantCurrent("fan", "plus", "ground", ElectricCurrent.FromAmperes(20));
 
         double without = Workshop.Four().WithPower(Mesh(EachWay, shared, [])).Solve(point).Pumps[0].Voltage.Volts;
         double with = Workshop.Four().WithPower(Mesh(EachWay, shared, [fan])).Solve(point).Pumps[0].Voltage.Volts;
@@ -248,18 +248,18 @@ public sealed class PowerSupplyTests
             "rig",
             "post",
             [
-                WiringBranch.FromResistance("pump wire", "plus", "pump", EachWay),
-                WiringBranch.FromResistance("coil wire", "plus", "coils", EachWay),
+                WiringMesh.Branch.FromResistance("pump wire", "plus", "pump", EachWay),
+                WiringMesh.Branch.FromResistance("coil wire", "plus", "coils", EachWay),
             ],
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "plus",
                     "post",
                     ElectricPotential.FromVolts(13),
                     ElectricResistance.FromMilliohms(20)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "alternator",
                     "plus",
                     "post",
@@ -268,8 +268,8 @@ public sealed class PowerSupplyTests
                 ),
             ],
             [
-                WiringLoad.ConstantCurrent("pumps", "pump", "post", default),
-                WiringLoad.ConstantCurrent("injectors", "coils", "post", default),
+                WiringMesh.Load.ConstantCurrent("pumps", "pump", "post", default),
+                WiringMesh.Load.ConstantCurrent("injectors", "coils", "post", default),
             ]
         );
 
@@ -315,10 +315,10 @@ public sealed class PowerSupplyTests
                         "m",
                         "-",
                         [],
-                        [WiringSource.Held("s", "+", "-", ElectricPotential.FromVolts(12))],
+                        [WiringMesh.Source.Held("s", "+", "-", ElectricPotential.FromVolts(12))],
                         [
-                            WiringLoad.FromResistance("pumps", "loose", "-", ElectricResistance.FromOhms(1)),
-                            WiringLoad.FromResistance("injectors", "+", "-", ElectricResistance.FromOhms(1)),
+                            WiringMesh.Load.FromResistance("pumps", "loose", "-", ElectricResistance.FromOhms(1)),
+                            WiringMesh.Load.FromResistance("injectors", "+", "-", ElectricResistance.FromOhms(1)),
                         ]
                     ),
                     "s",
@@ -340,18 +340,18 @@ public sealed class PowerSupplyTests
         Assert.Contains("load 'pumps' would have", error.Message);
     }
 
-    private static PowerSupply Mesh(ElectricResistance eachWay, ElectricResistance shared, WiringLoad[] others)
+    private static PowerSupply Mesh(ElectricResistance eachWay, ElectricResistance shared, WiringMesh.Load[] others)
     {
         bool isShared = shared.Ohms > 0;
         string ground = isShared ? "ground" : "post";
-        WiringBranch[] branches =
+        WiringMesh.Branch[] branches =
         [
-            WiringBranch.FromResistance("pump wire", "plus", "pump", eachWay),
-            WiringBranch.FromResistance("coil wire", "plus", "coils", eachWay),
+            WiringMesh.Branch.FromResistance("pump wire", "plus", "pump", eachWay),
+            WiringMesh.Branch.FromResistance("coil wire", "plus", "coils", eachWay),
         ];
         if (isShared)
         {
-            branches = [.. branches, WiringBranch.FromResistance("strap", "ground", "post", shared)];
+            branches = [.. branches, WiringMesh.Branch.FromResistance("strap", "ground", "post", shared)];
         }
 
         return PowerSupply.FromMesh(
@@ -359,10 +359,10 @@ public sealed class PowerSupplyTests
                 "rig",
                 "post",
                 branches,
-                [WiringSource.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
+                [WiringMesh.Source.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
                 [
-                    WiringLoad.ConstantCurrent("pumps", "pump", ground, default),
-                    WiringLoad.ConstantCurrent("injectors", "coils", ground, default),
+                    WiringMesh.Load.ConstantCurrent("pumps", "pump", ground, default),
+                    WiringMesh.Load.ConstantCurrent("injectors", "coils", ground, default),
                     .. others,
                 ]
             ),

@@ -82,9 +82,9 @@ public sealed class PulsingLossTests
         foreach (OperatingPoint point in OperatingListDocument.Read(TestFiles.Points(name)))
         {
             SystemState state = system.Solve(point);
-            foreach (StageResult stage in state.Stages.Where(s => !s.IsShut && !s.IsHeldOpen))
+            foreach (SystemState.StageResult stage in state.Stages.Where(s => !s.IsShut && !s.IsHeldOpen))
             {
-                InjectorResult[] injectors = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
+                SystemState.InjectorResult[] injectors = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
                 double[] flows = [.. injectors.Select(i => i.Pulse.StaticMassFlow.InSi())];
                 double[] shares =
                 [
@@ -104,8 +104,8 @@ public sealed class PulsingLossTests
     {
         FuelSystem system = Workshop.Four();
         OperatingPoint point = Workshop.Point(3000, 100, Workshop.Hold(0.9));
-        StageResult unknown = system.Solve(point).Stages[0];
-        InjectorPulse pulse = system.Solve(point).Injectors[0].Pulse;
+        SystemState.StageResult unknown = system.Solve(point).Stages[0];
+        Injector.PulseResult pulse = system.Solve(point).Injectors[0].Pulse;
 
         Assert.Null(unknown.FiringGroups);
         // The injectors sit at two nodes, whose pressures differ a little.
@@ -116,19 +116,19 @@ public sealed class PulsingLossTests
         );
         foreach (int groups in (int[])[1, 2, 4])
         {
-            StageResult known = WithGroups(system, groups).Solve(point).Stages[0];
+            SystemState.StageResult known = WithGroups(system, groups).Solve(point).Stages[0];
             Assert.Equal(groups, known.FiringGroups);
             Assert.True(known.QuadraticLossFactor.InSi() <= unknown.QuadraticLossFactor.InSi() * (1 + 1e-9));
             Assert.True(known.FlowWeightedLossFactor.InSi() <= unknown.FlowWeightedLossFactor.InSi() * (1 + 1e-9));
         }
 
-        static double stagePeriod(StageResult stage) => stage.Period.Seconds;
+        static double stagePeriod(SystemState.StageResult stage) => stage.Period.Seconds;
     }
 
     [Fact]
     public void Solve_AllOpen_IsOne()
     {
-        StageResult stage = Workshop.Four().Solve(Workshop.Point(0, 100, FuelCommand.AllOpen)).Stages[0];
+        SystemState.StageResult stage = Workshop.Four().Solve(Workshop.Point(0, 100, FuelCommand.AllOpen)).Stages[0];
 
         Assert.Equal(1, stage.QuadraticLossFactor.DecimalFractions, 1e-12);
         Assert.Equal(1, stage.FlowWeightedLossFactor.DecimalFractions, 1e-12);

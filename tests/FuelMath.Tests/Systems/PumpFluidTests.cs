@@ -18,7 +18,7 @@ public sealed class PumpFluidTests
     [Fact]
     public void CurveAt_Rotodynamic_RaisesByTheDensity()
     {
-        Pump pump = Workshop.Pump(1).WithPrinciple(PumpPrinciple.Rotodynamic);
+        Pump pump = Workshop.Pump(1).WithPrinciple(Pump.WorkingPrinciple.Rotodynamic);
         var volts = ElectricPotential.FromVolts(12);
 
         PumpCurve own = pump.CurveAt(volts);
@@ -31,9 +31,9 @@ public sealed class PumpFluidTests
     }
 
     [Theory]
-    [InlineData(PumpPrinciple.Displacement)]
-    [InlineData(PumpPrinciple.NotKnown)]
-    public void CurveAt_DisplacementOrNotKnownInADenserFluid_StaysAsItIs(PumpPrinciple principle)
+    [InlineData(Pump.WorkingPrinciple.Displacement)]
+    [InlineData(Pump.WorkingPrinciple.NotKnown)]
+    public void CurveAt_DisplacementOrNotKnownInADenserFluid_StaysAsItIs(Pump.WorkingPrinciple principle)
     {
         Pump pump = Workshop.Pump(1).WithPrinciple(principle);
         var volts = ElectricPotential.FromVolts(12);
@@ -62,14 +62,14 @@ public sealed class PumpFluidTests
     {
         Fuel fuel = Workshop.Gasoline;
         double testTemperature = TemperatureOf(fuel, fuel.DensityAt(Workshop.Celsius(20)).InSi() / ratio);
-        Pump measured = Workshop.Pump(1).WithPrinciple(PumpPrinciple.Rotodynamic);
+        Pump measured = Workshop.Pump(1).WithPrinciple(Pump.WorkingPrinciple.Rotodynamic);
         Pump told = measured.WithFluidTemperature(Temperature.FromKelvins(testTemperature));
         Pump carried = new Pump(
             "pump",
             measured.Curves.Select(c => PumpEstimate.InFluid(c, UnitsNet.Ratio.FromDecimalFractions(ratio))),
             fuel,
             Workshop.Invented
-        ).WithPrinciple(PumpPrinciple.Displacement);
+        ).WithPrinciple(Pump.WorkingPrinciple.Displacement);
 
         SystemState expected = Rig(carried).Solve(Held);
         SystemState state = Rig(told).Solve(Held);
@@ -85,9 +85,9 @@ public sealed class PumpFluidTests
     public void Solve_NotKnown_LiesBetweenTheTwoPrinciples()
     {
         FuelSystem system = Workshop.Four().WithFuel(Ethanol);
-        PumpMatch notKnown = system.Solve(Held).Pumps[0];
-        PumpMatch displacement = Of(system, PumpPrinciple.Displacement).Solve(Held).Pumps[0];
-        PumpMatch rotodynamic = Of(system, PumpPrinciple.Rotodynamic).Solve(Held).Pumps[0];
+        SystemState.PumpResult notKnown = system.Solve(Held).Pumps[0];
+        SystemState.PumpResult displacement = Of(system, Pump.WorkingPrinciple.Displacement).Solve(Held).Pumps[0];
+        SystemState.PumpResult rotodynamic = Of(system, Pump.WorkingPrinciple.Rotodynamic).Solve(Held).Pumps[0];
 
         Close.Within(1e-9, displacement.Flow.LitersPerHour, notKnown.Flow.LitersPerHour);
         Assert.True(rotodynamic.Flow.LitersPerHour > 1.005 * displacement.Flow.LitersPerHour);
@@ -101,7 +101,7 @@ public sealed class PumpFluidTests
             f => f.Severity == Severity.Note && f.Code == FindingCode.PumpPrincipleNotKnown
         );
         Assert.DoesNotContain(
-            Of(system, PumpPrinciple.Displacement).Solve(Held).Findings,
+            Of(system, Pump.WorkingPrinciple.Displacement).Solve(Held).Findings,
             f => f.Code == FindingCode.PumpPrincipleNotKnown
         );
     }
@@ -119,7 +119,9 @@ public sealed class PumpFluidTests
     public void Document_PrincipleAndTemperature_ComeBackAsTheyWere()
     {
         FuelSystem system = SystemDocument.Read(TestFiles.System("training-stand"));
-        Pump pump = PumpOf(system).WithPrinciple(PumpPrinciple.Rotodynamic).WithFluidTemperature(Workshop.Celsius(25));
+        Pump pump = PumpOf(system)
+            .WithPrinciple(Pump.WorkingPrinciple.Rotodynamic)
+            .WithFluidTemperature(Workshop.Celsius(25));
         FuelSystem told = system.WithNetwork(
             new Network(
                 system.Network.Nodes,
@@ -129,14 +131,17 @@ public sealed class PumpFluidTests
 
         Pump read = PumpOf(SystemDocument.Read(SystemDocument.Write(told)));
 
-        Assert.Equal(PumpPrinciple.Rotodynamic, read.Principle);
+        Assert.Equal(Pump.WorkingPrinciple.Rotodynamic, read.Principle);
         Assert.Equal(25, read.FluidTemperature!.Value.DegreesCelsius, 1e-9);
     }
 
     [Fact]
     public void With_UnknownChoiceOrTemperature_IsRefused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>("principle", () => Workshop.Pump(1).WithPrinciple((PumpPrinciple)7));
+        Assert.Throws<ArgumentOutOfRangeException>(
+            "principle",
+            () => Workshop.Pump(1).WithPrinciple((Pump.WorkingPrinciple)7)
+        );
         Assert.Throws<OutsideTableException>(() => Workshop.Pump(1).WithFluidTemperature(Workshop.Celsius(400)));
         Assert.Throws<ArgumentOutOfRangeException>(
             "densityRatio",
@@ -149,7 +154,7 @@ public sealed class PumpFluidTests
     {
         Pump pump = Workshop
             .Pump(1)
-            .WithPrinciple(PumpPrinciple.Displacement)
+            .WithPrinciple(Pump.WorkingPrinciple.Displacement)
             .WithFluidTemperature(Workshop.Celsius(25));
 
         Pump driven = pump.WithDrive("driven", PumpDrive.ByDuty(UnitsNet.Ratio.FromPercent(80)));
@@ -159,7 +164,7 @@ public sealed class PumpFluidTests
 
     private static Pump PumpOf(FuelSystem system) => system.Network.Lines.Select(l => l.Part).OfType<Pump>().Single();
 
-    private static FuelSystem Of(FuelSystem system, PumpPrinciple principle) =>
+    private static FuelSystem Of(FuelSystem system, Pump.WorkingPrinciple principle) =>
         system.WithNetwork(
             Workshop.NetworkOf(
                 Workshop.Pump(1).WithPrinciple(principle),

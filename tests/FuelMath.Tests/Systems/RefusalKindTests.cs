@@ -172,8 +172,8 @@ public sealed class RefusalKindTests
             Density.FromKilogramsPerCubicMeter(740),
             KinematicViscosity.FromCentistokes(0.7),
             [
-                NetworkNode.FixedPressure("tank", new GaugePressure(Pressure.FromKilopascals(50)), default),
-                .. Enumerable.Range(0, 40).Select(i => NetworkNode.Junction($"n{i}", default)),
+                Network.Node.FixedPressure("tank", new GaugePressure(Pressure.FromKilopascals(50)), default),
+                .. Enumerable.Range(0, 40).Select(i => Network.Node.Junction($"n{i}", default)),
             ],
             [
                 .. Enumerable
@@ -187,7 +187,7 @@ public sealed class RefusalKindTests
                             Length.FromMillimeters(8),
                             default,
                             default,
-                            FrictionLaw.ColebrookStraightPassage
+                            Pipe.FrictionLaw.ColebrookStraightPassage
                         )
                     ),
             ]

@@ -73,7 +73,7 @@ public sealed class StateWorkingTests
 
         for (int i = 0; i < state.Injectors.Length; i++)
         {
-            InjectorResult injector = state.Injectors[i];
+            SystemState.InjectorResult injector = state.Injectors[i];
             double whole = injector.Pulse.StaticMassFlow.KilogramsPerSecond * injector.Pulse.Period.Seconds;
             Close.WithinOf(whole, 1e-7, injector.Pulse.Mass.Kilograms, state.DeliveryWorkingOf(i).Value);
         }
@@ -87,7 +87,7 @@ public sealed class StateWorkingTests
         Working working = state.PumpWorkingOf(0);
 
         Assert.InRange(Math.Abs(working.Value), 0, 2e-3);
-        WorkingLine asked = working.Lines.Single(l => l.Symbol.Name == "dps");
+        Working.Line asked = working.Lines.Single(l => l.Symbol.Name == "dps");
         Close.Within(1e-9, state.Pumps[0].PressureRise.Pascals, asked.Value);
     }
 
@@ -115,7 +115,7 @@ public sealed class StateWorkingTests
     private static int Checked(FuelSystem system, SystemState state)
     {
         int count = 0;
-        foreach (NetworkNode node in system.Network.Nodes)
+        foreach (Network.Node node in system.Network.Nodes)
         {
             Working working;
             try

@@ -27,8 +27,8 @@ public sealed class SurgeTankSystemTests
             .WithNetwork(
                 new(
                     [
-                        NetworkNode.FixedPressure("tank", default, Length.Zero),
-                        NetworkNode.SurgeTank("surge", default, Length.Zero, Volume.FromLiters(1)),
+                        Network.Node.FixedPressure("tank", default, Length.Zero),
+                        Network.Node.SurgeTank("surge", default, Length.Zero, Volume.FromLiters(1)),
                         .. new[]
                         {
                             "lifted",
@@ -37,7 +37,7 @@ public sealed class SurgeTankSystemTests
                             "rail start",
                             "rail end",
                             "return",
-                        }.Select(n => NetworkNode.Junction(n, Length.Zero)),
+                        }.Select(n => Network.Node.Junction(n, Length.Zero)),
                     ],
                     usual
                 )
@@ -68,21 +68,21 @@ public sealed class SurgeTankSystemTests
         double burned = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
         double lifted = state.FlowThrough("lift pump").LitersPerHour;
 
-        SurgeTankBalance balance = Assert.Single(state.SurgeTanks);
+        SurgeTank.FuelBalance balance = Assert.Single(state.SurgeTanks);
         Finding finding = Assert.Single(state.Findings, f => f.Code == FindingCode.SurgeTankDrains);
 
         Assert.True(lifted < burned);
         Close.WithinOf(1, 1e-6, 3600 / (burned - lifted), balance.LastsWithLift().Seconds);
         Assert.Equal(("surge", Severity.Danger), (finding.Part, finding.Severity));
         Close.WithinOf(1, 1e-6, 3600 / (burned - lifted), ((Duration)finding.ValueQuantity!).Seconds);
-        Assert.Equal(VerdictKind.DoNotRun, state.Verdict.Kind);
+        Assert.Equal(Verdict.Outcome.DoNotRun, state.Verdict.Kind);
     }
 
     [Fact]
     public void Solve_LiftAboveWhatIsBurned_Overflows()
     {
         SystemState state = With(0.5).Solve(Hard);
-        SurgeTankBalance balance = Assert.Single(state.SurgeTanks);
+        SurgeTank.FuelBalance balance = Assert.Single(state.SurgeTanks);
         double burned = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
 
         Close.WithinOf(
@@ -122,8 +122,8 @@ public sealed class SurgeTankSystemTests
     {
         SystemState state = Workshop.Four().Solve(Hard);
 
-        Assert.Equal(LinkCondition.Running, state.Network.ConditionOf("pump"));
-        Assert.Equal(LinkCondition.Regulating, state.Network.ConditionOf("regulator"));
+        Assert.Equal(Network.LinkCondition.Running, state.Network.ConditionOf("pump"));
+        Assert.Equal(Network.LinkCondition.Regulating, state.Network.ConditionOf("regulator"));
         Assert.Equal(state.PressureAt("rail end").Si, state.Network.PressureAt("rail end").Si);
         Assert.Empty(state.Network.CutOffNodes);
     }

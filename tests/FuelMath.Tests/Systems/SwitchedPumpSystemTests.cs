@@ -27,7 +27,7 @@ public sealed class SwitchedPumpSystemTests
         Assert.Equal(joins, Runs(state));
         Assert.Equal(joins ? 2 : 1, state.Pumps.Length);
         Assert.Equal(2, state.Remarks.Length);
-        foreach (NetworkNode node in One.Network.Nodes)
+        foreach (Network.Node node in One.Network.Nodes)
         {
             Close.WithinOf(1e5, 1e-9, same.PressureAt(node.Name).Si, state.PressureAt(node.Name).Si);
         }
@@ -125,7 +125,7 @@ public sealed class SwitchedPumpSystemTests
             refusal.Message,
             StringComparison.Ordinal
         );
-        SweepPoint swept = Assert.Single(Swept(chatters, Full, [6000], [100]).Points);
+        Sweep.Point swept = Assert.Single(Swept(chatters, Full, [6000], [100]).Points);
         Assert.Equal(refusal.Message, swept.Refusal!.Message);
     }
 
@@ -137,7 +137,7 @@ public sealed class SwitchedPumpSystemTests
         Sweep sweep = Swept(system, Cruise, [1500, 3000, 4500, 6000], [40, 70, 90]);
 
         Assert.Equal([false, true], sweep.Points.Select(p => Runs(p.State!)).Distinct().Order());
-        foreach (SweepPoint point in sweep.Points)
+        foreach (Sweep.Point point in sweep.Points)
         {
             SystemState alone = system.Solve(Cruise.At(point.Speed, point.Manifold));
             Assert.Equal(alone.Remarks.AsEnumerable(), point.State!.Remarks.AsEnumerable());
@@ -207,7 +207,7 @@ public sealed class SwitchedPumpSystemTests
     public void Network_OfSwitchedLines_FollowsItsConditions()
     {
         Network network = new(
-            [NetworkNode.FixedPressure("tank", default, default), NetworkNode.Junction("rail", default, default)],
+            [Network.Node.FixedPressure("tank", default, default), Network.Node.Junction("rail", default, default)],
             [
                 new("first", "tank", "rail", Workshop.Pump(1)),
                 new Line("second", "tank", "rail", Workshop.Pump(1)).SwitchedBy(
@@ -221,11 +221,11 @@ public sealed class SwitchedPumpSystemTests
                 .WithPumpVoltage(ElectricPotential.FromVolts(12))
                 .WithManifold(Gauge(kilopascals));
 
-        Assert.Equal(LinkCondition.Stopped, network.Solve(At(-40)).ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Stopped, network.Solve(At(-40)).ConditionOf("second"));
         NetworkState boosted = network.Solve(At(20));
-        Assert.Equal(LinkCondition.Running, boosted.ConditionOf("second"));
-        Assert.Equal(LinkCondition.Running, network.After(boosted).Solve(At(-5)).ConditionOf("second"));
-        Assert.Equal(LinkCondition.Stopped, network.Solve(At(-5)).ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Running, boosted.ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Running, network.After(boosted).Solve(At(-5)).ConditionOf("second"));
+        Assert.Equal(Network.LinkCondition.Stopped, network.Solve(At(-5)).ConditionOf("second"));
         Words.Refused<ArgumentException>(
             "at",
             "Must give the pressure in the manifold, which the switch of line 'second' watches; the conditions do not.",
@@ -296,7 +296,7 @@ public sealed class SwitchedPumpSystemTests
             new(system.Network.Nodes, system.Network.Lines.Select(l => l.Name == "second" ? l.SwitchedBy(by) : l))
         );
 
-    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != LinkCondition.Stopped;
+    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LinkCondition.Stopped;
 
     private static Sweep Swept(FuelSystem system, OperatingPoint point, double[] rpm, double[] kilopascals) =>
         new(

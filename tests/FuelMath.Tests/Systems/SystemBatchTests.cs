@@ -57,14 +57,19 @@ public sealed class SystemBatchTests
     /// </summary>
     private const double Near = 4e-10;
 
-    public static TheoryData<string, FuelCommandKind> Bundled()
+    public static TheoryData<string, FuelCommand.CommandKind> Bundled()
     {
-        var data = new TheoryData<string, FuelCommandKind>();
+        var data = new TheoryData<string, FuelCommand.CommandKind>();
         foreach (string system in (string[])["time-trial-car", "training-stand"])
         {
             foreach (
-                FuelCommandKind kind in (FuelCommandKind[])
-                    [FuelCommandKind.HoldLambda, FuelCommandKind.OpenLoop, FuelCommandKind.Cut, FuelCommandKind.AllOpen]
+                FuelCommand.CommandKind kind in (FuelCommand.CommandKind[])
+                    [
+                        FuelCommand.CommandKind.HoldLambda,
+                        FuelCommand.CommandKind.OpenLoop,
+                        FuelCommand.CommandKind.Cut,
+                        FuelCommand.CommandKind.AllOpen,
+                    ]
             )
             {
                 data.Add(system, kind);
@@ -77,7 +82,7 @@ public sealed class SystemBatchTests
     /// <summary>From below idle to beyond peak power, so that some corners have no state.</summary>
     [Theory]
     [MemberData(nameof(Bundled))]
-    public void Sweep_OverABundledSystem_IsWhatSolveGivesAlone(string name, FuelCommandKind kind)
+    public void Sweep_OverABundledSystem_IsWhatSolveGivesAlone(string name, FuelCommand.CommandKind kind)
     {
         FuelSystem system = SystemDocument.Read(TestFiles.System(name));
         foreach (OperatingPoint listed in OperatingListDocument.Read(TestFiles.Points(name)))
@@ -85,9 +90,9 @@ public sealed class SystemBatchTests
             OperatingPoint point = listed.WithCommand(
                 kind switch
                 {
-                    FuelCommandKind.HoldLambda => Workshop.Hold(0.85),
-                    FuelCommandKind.OpenLoop => Workshop.Open(0.85),
-                    FuelCommandKind.Cut => FuelCommand.Cut,
+                    FuelCommand.CommandKind.HoldLambda => Workshop.Hold(0.85),
+                    FuelCommand.CommandKind.OpenLoop => Workshop.Open(0.85),
+                    FuelCommand.CommandKind.Cut => FuelCommand.Cut,
                     _ => FuelCommand.AllOpen,
                 }
             );
@@ -97,7 +102,7 @@ public sealed class SystemBatchTests
             var sweep = new Sweep(system, point, speeds, manifolds, CancellationToken.None);
 
             Assert.Equal(25, sweep.Points.Length);
-            foreach (SweepPoint found in sweep.Points)
+            foreach (Sweep.Point found in sweep.Points)
             {
                 AreAlike(Alone(system, point.At(found.Speed, found.Manifold)), (found.State, found.Refusal));
             }

@@ -100,10 +100,10 @@ public sealed class SystemLaws
     [Property]
     public void Evidence_IsSmallAgainstTheScaleOfTheState(RigPoint at)
     {
-        SolutionEvidence evidence = Workshop.Four().Solve(at.Holding).Evidence;
+        SystemState.SolutionEvidence evidence = Workshop.Four().Solve(at.Holding).Evidence;
 
         Assert.InRange(evidence.WorstImbalance.LitersPerHour, 0, 1e-4);
-        Assert.InRange(evidence.WorstPressureDifference.Pascals, 0, 0.01);
+        Assert.InRange(evidence.WorstPressureResidual.Pascals, 0, 0.01);
         Assert.InRange(evidence.Rounds, 2, 60);
     }
 }

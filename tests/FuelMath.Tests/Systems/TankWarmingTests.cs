@@ -12,7 +12,7 @@ public sealed class TankWarmingTests
     [Fact]
     public void FromState_TakesTheElectricalPowerAndWhatIsBurned()
     {
-        TankWarmingBounds bounds = Bounds(OnEthanol, Running, 20);
+        TankWarming.Bounds bounds = Bounds(OnEthanol, Running, 20);
         TankWarming tank = bounds.Most;
 
         Close.Within(
@@ -37,7 +37,7 @@ public sealed class TankWarmingTests
     public void FromState_HeatThatIsBurned_DoesNotComeBack()
     {
         SystemState power = OnEthanol.Solve(Workshop.Point(6000, 180, Workshop.Hold(0.9)));
-        TankWarmingBounds bounds = Bounds(OnEthanol, power, 30);
+        TankWarming.Bounds bounds = Bounds(OnEthanol, power, 30);
         double drawn = power.FlowThrough("pump").CubicMetersPerSecond;
         double returned = power.FlowThrough("return hose").CubicMetersPerSecond;
         double density = OnEthanol.Fuel.DensityAt(Workshop.Celsius(20)).KilogramsPerCubicMeter;
@@ -68,14 +68,14 @@ public sealed class TankWarmingTests
     [Fact]
     public void FromState_NothingBurned_BoundsMeet()
     {
-        TankWarmingBounds bounds = Bounds(OnEthanol, OnEthanol.Solve(Workshop.Point(0, 100, FuelCommand.Cut)), 20);
+        TankWarming.Bounds bounds = Bounds(OnEthanol, OnEthanol.Solve(Workshop.Point(0, 100, FuelCommand.Cut)), 20);
 
         Close.Within(1e-9, 1, bounds.ReturnedShare.DecimalFractions);
         Close.Within(1e-9, (double)bounds.Most.Power.Watts, (double)bounds.Least.Power.Watts);
     }
 
-    private static TankWarmingBounds Bounds(FuelSystem system, SystemState state, double kilograms) =>
-        TankWarmingBounds.FromState(
+    private static TankWarming.Bounds Bounds(FuelSystem system, SystemState state, double kilograms) =>
+        TankWarming.Bounds.FromState(
             system,
             state,
             Mass.FromKilograms(kilograms),

@@ -71,7 +71,7 @@ internal static class Workshop
             Engine.FourStroke("two liters", 4, Volume.FromLiters(2), Breathing()),
             NetworkOf(Pump(deliveryShare), Regulator(reference, setBars), returnBoreMillimeters),
             stages,
-            secondaries is { } s ? new StagingRule(Ratio.FromDecimalFractions(s.TransitionDuty)) : null,
+            secondaries is { } s ? new StageSchedule.Transition(Ratio.FromDecimalFractions(s.TransitionDuty)) : null,
             new PowerSupply(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
             Limits.CommonPractice,
             Invented
@@ -81,21 +81,21 @@ internal static class Workshop
     internal static InjectorStage Stage(string name, Injector believed, IReadOnlyList<Injector> fitted) =>
         new(
             name,
-            InjectorDischarge.Manifold,
+            InjectorStage.DischargePlace.Manifold,
             1,
             new ControllerBelief(believed, Pressure.FromBars(3), Gasoline, Celsius(20)),
-            fitted.Select((injector, i) => new InjectorSeat(i + 1, i < 2 ? "rail start" : "rail end", injector))
+            fitted.Select((injector, i) => new InjectorStage.Seat(i + 1, i < 2 ? "rail start" : "rail end", injector))
         );
 
     internal static Network NetworkOf(Pump pump, BypassRegulator regulator, double returnBoreMillimeters) =>
         new(
             [
-                NetworkNode.FixedPressure("tank", default, Length.Zero),
-                NetworkNode.Junction("pump outlet", Length.Zero),
-                NetworkNode.Junction("filter outlet", Length.Zero),
-                NetworkNode.Junction("rail start", Length.Zero),
-                NetworkNode.Junction("rail end", Length.Zero),
-                NetworkNode.Junction("return", Length.Zero),
+                Network.Node.FixedPressure("tank", default, Length.Zero),
+                Network.Node.Junction("pump outlet", Length.Zero),
+                Network.Node.Junction("filter outlet", Length.Zero),
+                Network.Node.Junction("rail start", Length.Zero),
+                Network.Node.Junction("rail end", Length.Zero),
+                Network.Node.Junction("return", Length.Zero),
             ],
             [
                 new Line("pump", "tank", "pump outlet", pump),
@@ -121,9 +121,9 @@ internal static class Workshop
         FuelMath.Filter.Fit(
             "filter",
             [
-                new FilterPoint(Pressure.FromKilopascals(4), VolumeFlow.FromLitersPerHour(80)),
-                new FilterPoint(Pressure.FromKilopascals(9), VolumeFlow.FromLitersPerHour(160)),
-                new FilterPoint(Pressure.FromKilopascals(15), VolumeFlow.FromLitersPerHour(240)),
+                new Filter.Point(Pressure.FromKilopascals(4), VolumeFlow.FromLitersPerHour(80)),
+                new Filter.Point(Pressure.FromKilopascals(9), VolumeFlow.FromLitersPerHour(160)),
+                new Filter.Point(Pressure.FromKilopascals(15), VolumeFlow.FromLitersPerHour(240)),
             ],
             Density.FromKilogramsPerCubicMeter(745),
             DynamicViscosity.FromMillipascalSeconds(0.5),
@@ -142,12 +142,12 @@ internal static class Workshop
     internal static BypassRegulator Regulator(RegulatorReference reference, double setBars) =>
         new(
             "regulator",
-            new RegulatorReading(Pressure.FromBars(setBars), VolumeFlow.FromLitersPerHour(60)),
-            new RegulatorReading(Pressure.FromBars(setBars + 0.06), VolumeFlow.FromLitersPerHour(180)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(setBars), VolumeFlow.FromLitersPerHour(60)),
+            new BypassRegulator.BenchReading(Pressure.FromBars(setBars + 0.06), VolumeFlow.FromLitersPerHour(180)),
             new RegulatorMechanics(
                 Area.FromSquareMillimeters(700),
                 Area.FromSquareMillimeters(20),
-                new RegulatorRestriction(
+                new RegulatorMechanics.Restriction(
                     Pressure.FromKilopascals(30),
                     VolumeFlow.FromLitersPerHour(250),
                     Density.FromKilogramsPerCubicMeter(745)
@@ -196,7 +196,7 @@ internal static class Workshop
             bars.Zip(
                 flows,
                 (bar, flow) =>
-                    new PumpPoint(
+                    new PumpCurve.Point(
                         Pressure.FromBars(bar * scale),
                         VolumeFlow.FromLitersPerHour(flow * scale * share),
                         ElectricCurrent.FromAmperes((4 + bar) * scale)

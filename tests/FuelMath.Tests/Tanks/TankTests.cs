@@ -8,18 +8,18 @@ namespace FuelMath.Tests.Tanks;
 public sealed class TankTests
 {
     private static readonly Temperature Reference = Celsius.Of(15);
-    private static readonly TankLiquid Gasoline = TankLiquid.WithoutEthanol(StandardFuels.PumpGasoline);
-    private static readonly TankLiquid Ethanol = TankLiquid.PureEthanol();
-    private static readonly TankLiquid E85 = TankLiquid.GasolineWith("E85", StandardFuels.PumpGasoline, Percent(80));
+    private static readonly Tank.Liquid Gasoline = Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline);
+    private static readonly Tank.Liquid Ethanol = Tank.Liquid.PureEthanol();
+    private static readonly Tank.Liquid E85 = Tank.Liquid.GasolineWith("E85", StandardFuels.PumpGasoline, Percent(80));
 
     // By hand at one temperature: 20 L of gasoline and V of 80 % to 40 %: V 0.8 = 0.4 (20 + V), V = 20.
     [Fact]
     [Trait("Source", "Definition")]
     public void Reach_AtOneTemperature_IsTheBalanceByHand()
     {
-        TankFill fill = Holding(20, Gasoline).Reach(Percent(40), E85, Reference);
+        Tank.FillPlan fill = Holding(20, Gasoline).Reach(Percent(40), E85, Reference);
 
-        TankFillStep step = Assert.Single(fill.Steps);
+        Tank.FillStep step = Assert.Single(fill.Steps);
         Close.Within(1e-12, 20, step.Volume.Liters);
         Close.Within(1e-12, 40, fill.Result.EthanolContent.Percent);
         Close.Within(1e-12, 40, fill.Result.Held.Liters);
@@ -32,7 +32,7 @@ public sealed class TankTests
     {
         Tank tank = Holding(9, Gasoline).Add(Ethanol, Volume.FromLiters(1), Reference);
 
-        TankFill fill = tank.FillTo(Percent(30), Volume.FromLiters(50), Gasoline, Ethanol, Reference);
+        Tank.FillPlan fill = tank.FillTo(Percent(30), Volume.FromLiters(50), Gasoline, Ethanol, Reference);
 
         Close.Within(1e-12, 26, fill.Steps[0].Volume.Liters);
         Close.Within(1e-12, 14, fill.Steps[1].Volume.Liters);
@@ -45,8 +45,8 @@ public sealed class TankTests
     [Trait("Source", "Common-practice")]
     public void Add_OnePartInTwo_IsTheUsualRule()
     {
-        TankLiquid strong = TankLiquid.GasolineWith("85 %", StandardFuels.PumpGasoline, Percent(85));
-        TankLiquid weak = TankLiquid.GasolineWith("10 %", StandardFuels.PumpGasoline, Percent(10));
+        Tank.Liquid strong = Tank.Liquid.GasolineWith("85 %", StandardFuels.PumpGasoline, Percent(85));
+        Tank.Liquid weak = Tank.Liquid.GasolineWith("10 %", StandardFuels.PumpGasoline, Percent(10));
 
         Tank tank = Holding(20, weak).Add(strong, Volume.FromLiters(10), Reference);
 
@@ -60,7 +60,7 @@ public sealed class TankTests
             .Add(Gasoline, Volume.FromLiters(20), measured.Temperature);
         Ratio target = Percent(1 + (wanted.Degrees * 1.2));
 
-        TankFill fill = tank.Reach(target, E85, measured.Temperature);
+        Tank.FillPlan fill = tank.Reach(target, E85, measured.Temperature);
 
         // A dozen roundings, divided by how near the target is to what is added.
         Close.Within(1e-11, target.Percent, fill.Result.EthanolContent.Percent);
@@ -76,7 +76,7 @@ public sealed class TankTests
             .Add(Gasoline, Volume.FromLiters(10), measured.Temperature);
         Ratio target = Percent(5 + (0.95 * wanted.Degrees));
 
-        TankFill fill = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, measured.Temperature);
+        Tank.FillPlan fill = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, measured.Temperature);
 
         Close.Within(1e-11, target.Percent, fill.Result.EthanolContent.Percent);
         Close.Within(1e-12, 55, fill.Result.Held.Liters);
@@ -88,8 +88,8 @@ public sealed class TankTests
         Tank tank = Tank.Empty(Volume.FromLiters(60), held.Temperature).Add(Gasoline, Volume.FromLiters(10), Reference);
         Ratio target = Percent(5 + (0.95 * wanted.Degrees));
 
-        TankFill one = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, Reference);
-        TankFill other = tank.FillTo(target, Volume.FromLiters(55), E85, Gasoline, Reference);
+        Tank.FillPlan one = tank.FillTo(target, Volume.FromLiters(55), Gasoline, E85, Reference);
+        Tank.FillPlan other = tank.FillTo(target, Volume.FromLiters(55), E85, Gasoline, Reference);
 
         Close.WithinOf(55, 1e-12, one.Steps[0].Volume.Liters, other.Steps[1].Volume.Liters);
         Close.WithinOf(55, 1e-12, one.Steps[1].Volume.Liters, other.Steps[0].Volume.Liters);
@@ -137,13 +137,13 @@ public sealed class TankTests
     [Fact]
     public void FillTo_TwoNearlyAlike_ReachesTheTargetOrRefuses()
     {
-        TankLiquid twin = TankLiquid.GasolineWith("twin", StandardFuels.IsoOctane, Percent(80.0001));
+        Tank.Liquid twin = Tank.Liquid.GasolineWith("twin", StandardFuels.IsoOctane, Percent(80.0001));
         Tank hot = Tank.Empty(Volume.FromLiters(100), Celsius.Of(60)).Add(Gasoline, Volume.FromLiters(20), Reference);
         for (double target = 50; target < 70; target += 0.0005)
         {
             try
             {
-                TankFill fill = hot.FillTo(Percent(target), Volume.FromLiters(90), E85, twin, Reference);
+                Tank.FillPlan fill = hot.FillTo(Percent(target), Volume.FromLiters(90), E85, twin, Reference);
                 Assert.Equal(target, fill.Result.EthanolContent.Percent, 1e-3);
             }
             catch (ArgumentException error)
@@ -178,7 +178,7 @@ public sealed class TankTests
             "Must be from 0 % (what the tank holds) to 32 % (what it holds when full; drain 22.5 l first); it was 50 %.",
             error.Message
         );
-        TankFill fill = tank.Drain(Volume.FromLiters(22.5)).Reach(Percent(50), E85, Reference);
+        Tank.FillPlan fill = tank.Drain(Volume.FromLiters(22.5)).Reach(Percent(50), E85, Reference);
         Close.Within(1e-9, 100, fill.Result.Held.Liters);
     }
 
@@ -270,7 +270,7 @@ public sealed class TankTests
     public void TankLiquid_MoreEthanolThanItsOxygen_Refuses()
     {
         var error = Assert.Throws<ArgumentException>(() =>
-            new TankLiquid(StandardFuels.PumpGasoline, Percent(10), Percent(0))
+            new Tank.Liquid(StandardFuels.PumpGasoline, Percent(10), Percent(0))
         );
 
         Assert.StartsWith(
@@ -282,8 +282,8 @@ public sealed class TankTests
     [Fact]
     public void Workings_ShowTheBalance()
     {
-        TankFill reach = Holding(20, Gasoline).Reach(Percent(40), E85, Reference);
-        TankFill fill = Holding(20, Gasoline).FillTo(Percent(40), Volume.FromLiters(60), Gasoline, E85, Reference);
+        Tank.FillPlan reach = Holding(20, Gasoline).Reach(Percent(40), E85, Reference);
+        Tank.FillPlan fill = Holding(20, Gasoline).FillTo(Percent(40), Volume.FromLiters(60), Gasoline, E85, Reference);
 
         Close.Within(1e-12, 0.02, reach.ToWorking().Value);
         Assert.Contains("Va = V0 * (y - x0) / (xa - y)", reach.ToWorking().ToString(), StringComparison.Ordinal);
@@ -349,7 +349,7 @@ public sealed class TankTests
 
     private static Ratio Percent(double percent) => Ratio.FromPercent(percent);
 
-    private static Tank Holding(double liters, TankLiquid liquid) =>
+    private static Tank Holding(double liters, Tank.Liquid liquid) =>
         Tank.Empty(Volume.FromLiters(100), Reference).Add(liquid, Volume.FromLiters(liters), Reference);
 
     /// <summary>A tank with ethanol and water in percent by volume.</summary>
@@ -360,7 +360,7 @@ public sealed class TankTests
             Volume.FromLiters(water),
             Reference
         );
-        TankLiquid hydrous = TankLiquid.Hydrous("hydrous", mixture);
+        Tank.Liquid hydrous = Tank.Liquid.Hydrous("hydrous", mixture);
         return Tank.Empty(Volume.FromLiters(200), Reference)
             .Add(hydrous, Volume.FromLiters((ethanol + water) * Shrunk(mixture)), Reference)
             .Add(Gasoline, Volume.FromLiters(100 - ethanol - water), Reference);

@@ -64,7 +64,7 @@ public sealed class ExtremeQuantityTests
     {
         Assert.False(QuantityKinds.Power.TryParse(text, null, out _));
         Assert.False(QuantityKinds.Power.TryParseLenient(text, null, out _, out QuantityTextException? problem));
-        Assert.Equal(QuantityTextProblem.NotRepresentable, problem!.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.NotRepresentable, problem!.Problem);
     }
 
     private static void Check<T>(QuantityKind<T> kind)

@@ -101,11 +101,11 @@ public sealed class LenientReadingTests
     public void GaugeAndAbsolute_AreNeverTakenForEachOther()
     {
         Assert.Equal(
-            QuantityTextProblem.WrongKind,
+            QuantityTextException.TextProblem.WrongKind,
             Assert.Throws<QuantityTextException>(() => PressureKinds.Gauge.ParseLenient("14.7 psia", null)).Problem
         );
         Assert.Equal(
-            QuantityTextProblem.Ambiguous,
+            QuantityTextException.TextProblem.Ambiguous,
             Assert.Throws<QuantityTextException>(() => PressureKinds.Absolute.ParseLenient("58 PSI", null)).Problem
         );
     }
@@ -117,7 +117,7 @@ public sealed class LenientReadingTests
     [InlineData("0,82 l/min", 2, 2, "L/min")]
     public void DigitsAndUnit_AreThoseWritten(string text, int sure, int written, string unit)
     {
-        FormulaQuantityReading reading = FormulaQuantity
+        FormulaQuantity.Reading reading = FormulaQuantity
             .Of(Symbols.VolumeFlow, QuantityKinds.VolumeFlow, "cm3/min")
             .ReadLenient(text, null);
         Assert.Equal((sure, written, unit), (reading.SignificantDigits, reading.WrittenDigits, reading.Unit));

@@ -99,7 +99,7 @@ public sealed class QuantityKindTests
     public void Parse_NumberNotPlain_SaysHowItMustBeWritten(string text)
     {
         QuantityTextException error = Refused(QuantityKinds.PressureDifference, text);
-        Assert.Equal(QuantityTextProblem.BadNumber, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.BadNumber, error.Problem);
         Assert.Equal(
             $"The number must be digits with '.' as decimal separator, without group separators or spaces; it was \"{text.Trim().Replace("\0", "\\u0000", StringComparison.Ordinal)}\".",
             error.Message
@@ -115,7 +115,7 @@ public sealed class QuantityKindTests
     public void Parse_NoNumber_SaysWhatMustCome(string text)
     {
         QuantityTextException error = Refused(QuantityKinds.PressureDifference, text);
-        Assert.Equal(QuantityTextProblem.MissingNumber, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.MissingNumber, error.Problem);
         Assert.Equal(
             "Must be a number followed by a unit of pressure difference (Pa, hPa, kPa, MPa, mbar, bar, psi); "
                 + $"it was \"{text.Trim().Replace("\0", "\\u0000", StringComparison.Ordinal)}\".",
@@ -129,7 +129,7 @@ public sealed class QuantityKindTests
     public void Parse_NoUnit_ListsTheUnits(string text)
     {
         QuantityTextException error = Refused(QuantityKinds.Voltage, text);
-        Assert.Equal(QuantityTextProblem.MissingUnit, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.MissingUnit, error.Problem);
         Assert.Equal($"A unit of voltage must follow the number (V, mV); it was \"{text}\".", error.Message);
     }
 
@@ -142,7 +142,7 @@ public sealed class QuantityKindTests
     public void Parse_UnknownUnit_ListsTheUnits(string text, string unit)
     {
         QuantityTextException error = Refused(QuantityKinds.Length, text);
-        Assert.Equal(QuantityTextProblem.UnknownUnit, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.UnknownUnit, error.Problem);
         Assert.Equal($"\"{unit}\" is not a known unit; allowed for length are m, cm, mm, um, in, ft.", error.Message);
     }
 
@@ -150,7 +150,7 @@ public sealed class QuantityKindTests
     public void Parse_UnitOfAnotherKind_SaysWhichKind()
     {
         QuantityTextException error = Refused(QuantityKinds.VolumeFlow, "980 V");
-        Assert.Equal(QuantityTextProblem.WrongKind, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.WrongKind, error.Problem);
         Assert.Equal("volume flow", error.Kind);
         Assert.Equal(
             "\"V\" is a unit of voltage; allowed for volume flow are m3/s, L/s, L/min, L/h, cm3/s, cm3/min, "
@@ -162,8 +162,11 @@ public sealed class QuantityKindTests
     [Fact]
     public void Parse_PressureWithoutReference_IsADifferenceOnly()
     {
-        Assert.Equal(QuantityTextProblem.WrongKind, Refused(PressureKinds.Gauge, "3 bar").Problem);
-        Assert.Equal(QuantityTextProblem.WrongKind, Refused(PressureKinds.Absolute, "3 bar gauge").Problem);
+        Assert.Equal(QuantityTextException.TextProblem.WrongKind, Refused(PressureKinds.Gauge, "3 bar").Problem);
+        Assert.Equal(
+            QuantityTextException.TextProblem.WrongKind,
+            Refused(PressureKinds.Absolute, "3 bar gauge").Problem
+        );
         Assert.Equal(
             "\"bar absolute\" is a unit of absolute pressure; allowed for pressure difference are Pa, hPa, kPa, MPa, "
                 + "mbar, bar, psi.",
@@ -182,7 +185,7 @@ public sealed class QuantityKindTests
     public void Parse_NotFiniteOrVanishing_SaysSo(string text)
     {
         QuantityTextException error = Refused(QuantityKinds.PressureDifference, text);
-        Assert.Equal(QuantityTextProblem.NotRepresentable, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.NotRepresentable, error.Problem);
         Assert.Equal(
             "The number must be finite, and neither too large nor too small for pressure difference; "
                 + $"it was \"{text}\".",
@@ -192,7 +195,10 @@ public sealed class QuantityKindTests
 
     [Fact]
     public void Parse_NumberVanishesInSi_IsRefused() =>
-        Assert.Equal(QuantityTextProblem.NotRepresentable, Refused(QuantityKinds.Volume, "1e-320 mm3").Problem);
+        Assert.Equal(
+            QuantityTextException.TextProblem.NotRepresentable,
+            Refused(QuantityKinds.Volume, "1e-320 mm3").Problem
+        );
 
     [Fact]
     public void Parse_BelowAbsoluteZero_SaysTheLeast()
@@ -212,7 +218,7 @@ public sealed class QuantityKindTests
     public void Parse_TooLong_SaysTheMost()
     {
         QuantityTextException error = Refused(QuantityKinds.Voltage, new string('1', 99) + " V");
-        Assert.Equal(QuantityTextProblem.TooLong, error.Problem);
+        Assert.Equal(QuantityTextException.TextProblem.TooLong, error.Problem);
         Assert.Equal("Must be at most 100 characters long; it had 101.", error.Message);
     }
 

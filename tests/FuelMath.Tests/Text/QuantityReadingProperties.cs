@@ -53,7 +53,7 @@ public sealed class QuantityReadingProperties
     {
         bool known = wanted.Kind.Find(given.Unit.Symbol) is not null;
         QuantityTextException? problem = QuantityReading.Read($"300 {given.Unit.Symbol}", wanted.Kind, null, out _);
-        Assert.Equal(known ? null : QuantityTextProblem.WrongKind, problem?.Problem);
+        Assert.Equal(known ? null : QuantityTextException.TextProblem.WrongKind, problem?.Problem);
     }
 
     public sealed record FiniteNumber(double Value);

@@ -31,7 +31,7 @@ public sealed class BundledCarTests
             default,
             AbsolutePressure.StandardAtmosphere
         );
-        DecayUncertainty uncertainty = new(
+        DecayTest.Uncertainty uncertainty = new(
             Pressure.FromBars(0.005),
             TemperatureDelta.FromKelvins(0),
             Duration.FromSeconds(1),

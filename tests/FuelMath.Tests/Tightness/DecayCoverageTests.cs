@@ -30,10 +30,10 @@ public sealed class DecayCoverageTests(ITestOutputHelper output)
         VolumeFlow limit = VolumeFlow.FromCubicMillimetersPerSecond(40 / 60.0);
         for (int i = 0; i < trials; i++)
         {
-            TightnessVerdict leaking = Judged(random, leakCubicMillimetersPerMinute: 40, limit);
-            passes += leaking == TightnessVerdict.Passes ? 1 : 0;
-            fails += leaking == TightnessVerdict.Fails ? 1 : 0;
-            noTest += Judged(random, leakCubicMillimetersPerMinute: 0, limit) == TightnessVerdict.NotATest ? 1 : 0;
+            DecayTest.Outcome leaking = Judged(random, leakCubicMillimetersPerMinute: 40, limit);
+            passes += leaking == DecayTest.Outcome.Passes ? 1 : 0;
+            fails += leaking == DecayTest.Outcome.Fails ? 1 : 0;
+            noTest += Judged(random, leakCubicMillimetersPerMinute: 0, limit) == DecayTest.Outcome.NotATest ? 1 : 0;
         }
 
         output.WriteLine(
@@ -53,7 +53,7 @@ public sealed class DecayCoverageTests(ITestOutputHelper output)
         DrawnCasesAttribute.Seed is { } seed ? (int)(seed % (ulong)int.MaxValue) : Environment.TickCount;
 
     /// <summary>A line as it is, its readings, and what is believed of it.</summary>
-    private static TightnessVerdict Judged(Random random, double leakCubicMillimetersPerMinute, VolumeFlow limit)
+    private static DecayTest.Outcome Judged(Random random, double leakCubicMillimetersPerMinute, VolumeFlow limit)
     {
         double drift = 0.3 * Normal(random);
         double liters = 0.5;
@@ -93,7 +93,7 @@ public sealed class DecayCoverageTests(ITestOutputHelper output)
                 new GaugePressure(Pressure.FromKilopascals(Gauge(low))),
                 20 + drift + (Math.Sqrt(2) * Kelvins * Normal(random))
             ),
-            new DecayUncertainty(
+            new DecayTest.Uncertainty(
                 Pressure.FromKilopascals(GaugeKilopascals),
                 TemperatureDelta.FromKelvins(Kelvins),
                 default,

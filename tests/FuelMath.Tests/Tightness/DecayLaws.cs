@@ -8,7 +8,7 @@ namespace FuelMath.Tests.Tightness;
 [Properties(Arbitrary = [typeof(TightnessArbitraries)])]
 public sealed class DecayLaws
 {
-    private static readonly DecayUncertainty Exact = new(
+    private static readonly DecayTest.Uncertainty Exact = new(
         default,
         default,
         default,
@@ -189,7 +189,7 @@ public sealed class DecayLaws
         Pressure step = Pressure.FromKilopascals(2);
         LeakPath leak = LeakPath.Constant(line.LeakRate);
 
-        DecayWait wait = DecayWait.ToSee(line.Volume, line.Start, leak, step, 3);
+        DecayTest.Wait wait = DecayTest.Wait.ToSee(line.Volume, line.Start, leak, step, 3);
 
         Close.WithinOf(1, 1e-9, line.Bars - 0.06, wait.Reading.AboveAmbient.Bars);
         Close.WithinOf(
@@ -211,7 +211,7 @@ public sealed class DecayLaws
     [Property]
     public void StandardUncertainty_IsTheRootOfTheSumOfSquares(ClosedLine line)
     {
-        DecayUncertainty Of(double scale) =>
+        DecayTest.Uncertainty Of(double scale) =>
             new(
                 Pressure.FromKilopascals(0.6 * scale),
                 TemperatureDelta.FromKelvins(0.05 * scale),

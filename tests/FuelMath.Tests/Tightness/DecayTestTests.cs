@@ -8,8 +8,8 @@ public sealed class DecayTestTests
 {
     private static readonly ClosedLine Line = new(0.5, 20, 0, 4, 60);
 
-    private static readonly DecayUncertainty Gauge = new(
-        DecayUncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
+    private static readonly DecayTest.Uncertainty Gauge = new(
+        DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
         TemperatureDelta.FromKelvins(0.02),
         Duration.FromSeconds(1),
         Ratio.FromPercent(5),
@@ -24,7 +24,7 @@ public sealed class DecayTestTests
     [Fact]
     [Trait("Source", "JCGM-100")]
     public void DifferenceOfResolution_IsThePrintedShare() =>
-        Assert.Equal(0.29, DecayUncertainty.DifferenceOfResolution(Pressure.FromPascals(1)).Pascals, 0.005);
+        Assert.Equal(0.29, DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromPascals(1)).Pascals, 0.005);
 
     // One liter, one kilopascal in a minute: 9.86923 cm3/min of gas at standard pressure, from V dP/(Ps dt). Trapped gas that
     // pushes as much liquid out is the same to the square of half a percent.
@@ -50,12 +50,12 @@ public sealed class DecayTestTests
     }
 
     [Theory]
-    [InlineData(60, TightnessVerdict.Passes)]
-    [InlineData(20, TightnessVerdict.Undecided)]
-    [InlineData(10, TightnessVerdict.Fails)]
+    [InlineData(60, DecayTest.Outcome.Passes)]
+    [InlineData(20, DecayTest.Outcome.Undecided)]
+    [InlineData(10, DecayTest.Outcome.Fails)]
     public void Judge_AgainstTheLimit_IsWhatTheUncertaintyAllows(
         double cubicMillimetersPerMinute,
-        TightnessVerdict verdict
+        DecayTest.Outcome verdict
     )
     {
         // 21 mm3/min with an expanded uncertainty of some 5 mm3/min.
@@ -89,7 +89,7 @@ public sealed class DecayTestTests
 
         Assert.Equal(0, test.Rate.CubicMillimetersPerSecond, 1e-9);
         Assert.True(test.IsAtFloor);
-        Assert.Equal(TightnessVerdict.NotATest, test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(1)));
+        Assert.Equal(DecayTest.Outcome.NotATest, test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(1)));
     }
 
     /// <summary>A line without pressure cannot be seen to leak either.</summary>
@@ -98,7 +98,7 @@ public sealed class DecayTestTests
     {
         DecayTest test = new(Line.Volume, ClosedLine.Reading(0, default), ClosedLine.Reading(30, default), Gauge);
 
-        Assert.Equal(TightnessVerdict.NotATest, test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(100)));
+        Assert.Equal(DecayTest.Outcome.NotATest, test.Judge(VolumeFlow.FromCubicMillimetersPerSecond(100)));
     }
 
     /// <summary>A kelvin of warming hides a real leak from anyone who does not read a thermometer.</summary>
@@ -126,7 +126,7 @@ public sealed class DecayTestTests
     [Fact]
     public void Contributions_NameTheWorstFirst()
     {
-        DecayUncertainty rough = new(
+        DecayTest.Uncertainty rough = new(
             Pressure.FromKilopascals(0.1),
             TemperatureDelta.FromKelvins(0.5),
             Duration.FromSeconds(1),
@@ -352,7 +352,7 @@ public sealed class DecayTestTests
             nameof(steps),
             $"Must be from 2 to 1000; it was {steps}.",
             () =>
-                DecayWait.ToSee(
+                DecayTest.Wait.ToSee(
                     Line.Volume,
                     Line.Start,
                     LeakPath.Constant(Line.LeakRate),

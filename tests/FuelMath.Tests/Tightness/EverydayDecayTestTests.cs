@@ -51,8 +51,8 @@ public sealed class EverydayDecayTestTests
             _ = new EverydayDecayTest(
                 StandardFuels.PumpGasoline,
                 Volume.FromCubicCentimeters(450),
-                new DecayReading(Duration.Zero, Bar(4), Twenty),
-                new DecayReading(Duration.Zero, Bar(3), Twenty),
+                new DecayTest.Reading(Duration.Zero, Bar(4), Twenty),
+                new DecayTest.Reading(Duration.Zero, Bar(3), Twenty),
                 Pressure.FromBars(0.05)
             )
         );
@@ -66,8 +66,8 @@ public sealed class EverydayDecayTestTests
                 _ = new EverydayDecayTest(
                     StandardFuels.PumpGasoline,
                     Volume.FromCubicCentimeters(0),
-                    new DecayReading(Duration.Zero, Bar(4), Twenty),
-                    new DecayReading(Duration.FromMinutes(10), Bar(3), Twenty),
+                    new DecayTest.Reading(Duration.Zero, Bar(4), Twenty),
+                    new DecayTest.Reading(Duration.FromMinutes(10), Bar(3), Twenty),
                     Pressure.FromBars(0.05)
                 )
         );
@@ -76,8 +76,8 @@ public sealed class EverydayDecayTestTests
         new(
             StandardFuels.PumpGasoline,
             Volume.FromCubicCentimeters(450),
-            new DecayReading(Duration.Zero, Bar(before), Twenty),
-            new DecayReading(Duration.FromMinutes(10), Bar(after), Temperature.FromDegreesCelsius(celsius)),
+            new DecayTest.Reading(Duration.Zero, Bar(before), Twenty),
+            new DecayTest.Reading(Duration.FromMinutes(10), Bar(after), Temperature.FromDegreesCelsius(celsius)),
             Pressure.FromBars(0.05)
         );
 

@@ -20,14 +20,14 @@ public sealed class LeakSuspectsMatrixTests
             _ => SystemDocument.Read(TestFiles.System(name)),
         };
         LeakSuspects all = LeakSuspects.Of(system);
-        foreach (LeakSuspect leaking in all.All)
+        foreach (LeakSuspects.Suspect leaking in all.All)
         {
             Follow(system, all, leaking, 3);
         }
     }
 
     /// <summary>Every step on what is left, with every outcome that this leak can have.</summary>
-    private static void Follow(FuelSystem system, LeakSuspects left, LeakSuspect leaking, int depth)
+    private static void Follow(FuelSystem system, LeakSuspects left, LeakSuspects.Suspect leaking, int depth)
     {
         Assert.Contains(left.All, s => s.ToString() == leaking.ToString());
         if (depth == 0 || left.IsOneKind)
@@ -35,9 +35,9 @@ public sealed class LeakSuspectsMatrixTests
             return;
         }
 
-        foreach (LeakSuspectKind step in left.All.Select(s => s.Kind).Distinct())
+        foreach (LeakSuspects.SuspectKind step in left.All.Select(s => s.Kind).Distinct())
         {
-            foreach (IsolationOutcome outcome in Outcomes(system, leaking, step))
+            foreach (LeakSuspects.Outcome outcome in Outcomes(system, leaking, step))
             {
                 Follow(system, left.After(step, outcome), leaking, depth - 1);
             }
@@ -48,18 +48,27 @@ public sealed class LeakSuspectsMatrixTests
     /// What the gauge can do, from the plan alone: a step holds what it shuts off; a clamp after the pump sits somewhere on the
     /// parts that begin at the pump's outlet, so that these may leak on either side of it or on both.
     /// </summary>
-    private static IEnumerable<IsolationOutcome> Outcomes(FuelSystem system, LeakSuspect leaking, LeakSuspectKind step)
+    private static IEnumerable<LeakSuspects.Outcome> Outcomes(
+        FuelSystem system,
+        LeakSuspects.Suspect leaking,
+        LeakSuspects.SuspectKind step
+    )
     {
         Line? line = system.Network.Lines.FirstOrDefault(l => l.Name == leaking.Part);
-        bool clamp = step == LeakSuspectKind.CheckValve;
+        bool clamp = step == LeakSuspects.SuspectKind.CheckValve;
         string[] outlets = [.. system.Network.Lines.Where(l => l.Part is Pump).Select(l => l.To)];
         if (leaking.Kind == step || (clamp && line?.Part is Pump))
         {
-            return [IsolationOutcome.StandsStill];
+            return [LeakSuspects.Outcome.StandsStill];
         }
 
         return clamp && line is not null && (outlets.Contains(line.From) || outlets.Contains(line.To))
-            ? [IsolationOutcome.StandsStill, IsolationOutcome.FallsAsBefore, IsolationOutcome.FallsMoreSlowly]
-            : [IsolationOutcome.FallsAsBefore];
+            ?
+            [
+                LeakSuspects.Outcome.StandsStill,
+                LeakSuspects.Outcome.FallsAsBefore,
+                LeakSuspects.Outcome.FallsMoreSlowly,
+            ]
+            : [LeakSuspects.Outcome.FallsAsBefore];
     }
 }

@@ -14,19 +14,19 @@ public sealed class LeakSuspectsTests
     public void Of_ASystem_NamesEveryPlace()
     {
         Assert.Equal(12, All.All.Length);
-        Assert.Equal(4, All.All.Count(s => s.Kind == LeakSuspectKind.InjectorSeat));
+        Assert.Equal(4, All.All.Count(s => s.Kind == LeakSuspects.SuspectKind.InjectorSeat));
         Assert.Equal(
             ["pump", "filter", "feed", "rail", "regulator"],
-            All.All.Where(s => s.Kind == LeakSuspectKind.Outside).Select(s => s.Part)
+            All.All.Where(s => s.Kind == LeakSuspects.SuspectKind.Outside).Select(s => s.Part)
         );
-        Assert.Equal("CheckValve: pump", All.All.Single(s => s.Kind == LeakSuspectKind.CheckValve).ToString());
+        Assert.Equal("CheckValve: pump", All.All.Single(s => s.Kind == LeakSuspects.SuspectKind.CheckValve).ToString());
         Assert.Contains(
             "never while it runs",
-            All.All.Single(s => s.Kind == LeakSuspectKind.RegulatorSeat).IsolatingStep
+            All.All.Single(s => s.Kind == LeakSuspects.SuspectKind.RegulatorSeat).IsolatingStep
         );
         Assert.Equal(
             "primary injector 3 of chamber 3",
-            All.All.Where(s => s.Kind == LeakSuspectKind.InjectorSeat).ElementAt(2).Part
+            All.All.Where(s => s.Kind == LeakSuspects.SuspectKind.InjectorSeat).ElementAt(2).Part
         );
         Assert.False(All.IsOneKind);
     }
@@ -46,7 +46,7 @@ public sealed class LeakSuspectsTests
 
         Assert.Equal(
             ["right after pump 'pump'", "right after check valve 'valve'"],
-            all.All.Where(s => s.Kind == LeakSuspectKind.CheckValve)
+            all.All.Where(s => s.Kind == LeakSuspects.SuspectKind.CheckValve)
                 .Select(s => s.IsolatingStep.Split(" clamp ")[1].Split(" once ")[0])
         );
     }
@@ -61,7 +61,7 @@ public sealed class LeakSuspectsTests
             hose,
             LeakSuspects
                 .Of(Workshop.Four(reference: reference))
-                .All.Single(s => s.Kind == LeakSuspectKind.RegulatorDiaphragm)
+                .All.Single(s => s.Kind == LeakSuspects.SuspectKind.RegulatorDiaphragm)
                 .IsolatingStep.StartsWith("Pull the reference hose", StringComparison.Ordinal)
         );
 
@@ -71,16 +71,16 @@ public sealed class LeakSuspectsTests
     {
         LeakSuspects all = LeakSuspects.Of(PlumbingRig.WithoutReturn());
 
-        Assert.Equal("relief", all.All.Single(s => s.Kind == LeakSuspectKind.ReliefSeat).Part);
-        Assert.Equal("regulator", all.All.Single(s => s.Kind == LeakSuspectKind.RegulatorDiaphragm).Part);
-        Assert.DoesNotContain(all.All, s => s.Kind == LeakSuspectKind.RegulatorSeat);
+        Assert.Equal("relief", all.All.Single(s => s.Kind == LeakSuspects.SuspectKind.ReliefSeat).Part);
+        Assert.Equal("regulator", all.All.Single(s => s.Kind == LeakSuspects.SuspectKind.RegulatorDiaphragm).Part);
+        Assert.DoesNotContain(all.All, s => s.Kind == LeakSuspects.SuspectKind.RegulatorSeat);
     }
 
     /// <summary>A clamp after the pump shuts off the joints and the hose before it, too: they stay suspects.</summary>
     [Fact]
     public void After_AClampThatStandsStill_LeavesAllBeforeIt()
     {
-        LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
+        LeakSuspects left = All.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.StandsStill);
 
         Assert.False(left.IsOneKind);
         Assert.Equal(
@@ -97,16 +97,16 @@ public sealed class LeakSuspectsTests
         string outlet = PlumbingRig.WithoutReturn().Network.Lines.First(l => l.Part is Pump).To;
         bool near = PlumbingRig.WithoutReturn().Network.Lines.First(l => l.Part is ReliefValve).From == outlet;
 
-        LeakSuspects left = all.After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill);
+        LeakSuspects left = all.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.StandsStill);
 
-        Assert.Equal(near, left.All.Any(s => s.Kind == LeakSuspectKind.ReliefSeat));
+        Assert.Equal(near, left.All.Any(s => s.Kind == LeakSuspects.SuspectKind.ReliefSeat));
     }
 
     /// <summary>Falling as before, it clears the check valve and the pump's own joint, not the part that the clamp sits on.</summary>
     [Fact]
     public void After_FallsAsBefore_ClearsWhatIsShutOff()
     {
-        LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore);
+        LeakSuspects left = All.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.FallsAsBefore);
 
         Assert.Equal(10, left.All.Length);
         Assert.Contains(left.All, s => s.ToString() == "Outside: filter");
@@ -117,25 +117,28 @@ public sealed class LeakSuspectsTests
     [Fact]
     public void After_ASeatThatStandsStill_LeavesThatKindAlone() =>
         Assert.Equal(
-            LeakSuspectKind.RegulatorSeat,
-            Assert.Single(All.After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.StandsStill).All).Kind
+            LeakSuspects.SuspectKind.RegulatorSeat,
+            Assert.Single(All.After(LeakSuspects.SuspectKind.RegulatorSeat, LeakSuspects.Outcome.StandsStill).All).Kind
         );
 
     [Fact]
     public void After_AllOthersCleared_LeavesOutside()
     {
-        LeakSuspects left = All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore)
-            .After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.FallsAsBefore)
-            .After(LeakSuspectKind.RegulatorDiaphragm, IsolationOutcome.FallsAsBefore)
-            .After(LeakSuspectKind.InjectorSeat, IsolationOutcome.FallsAsBefore);
+        LeakSuspects left = All.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.FallsAsBefore)
+            .After(LeakSuspects.SuspectKind.RegulatorSeat, LeakSuspects.Outcome.FallsAsBefore)
+            .After(LeakSuspects.SuspectKind.RegulatorDiaphragm, LeakSuspects.Outcome.FallsAsBefore)
+            .After(LeakSuspects.SuspectKind.InjectorSeat, LeakSuspects.Outcome.FallsAsBefore);
 
         Assert.True(left.IsOneKind);
-        Assert.All(left.All, s => Assert.Equal(LeakSuspectKind.Outside, s.Kind));
+        Assert.All(left.All, s => Assert.Equal(LeakSuspects.SuspectKind.Outside, s.Kind));
     }
 
     [Fact]
     public void After_FallsMoreSlowly_LeavesAll() =>
-        Assert.Equal(12, All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsMoreSlowly).All.Length);
+        Assert.Equal(
+            12,
+            All.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.FallsMoreSlowly).All.Length
+        );
 
     [Fact]
     public void After_AClearedKind_IsRefused() =>
@@ -143,8 +146,8 @@ public sealed class LeakSuspectsTests
             "isolated",
             "Must be one of: Outside, RegulatorSeat, RegulatorDiaphragm, InjectorSeat; it was CheckValve.",
             () =>
-                All.After(LeakSuspectKind.CheckValve, IsolationOutcome.FallsAsBefore)
-                    .After(LeakSuspectKind.CheckValve, IsolationOutcome.StandsStill)
+                All.After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.FallsAsBefore)
+                    .After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.StandsStill)
         );
 
     [Fact]
@@ -153,7 +156,7 @@ public sealed class LeakSuspectsTests
             "outcome",
             "Nothing but RegulatorSeat was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
             () =>
-                All.After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.StandsStill)
-                    .After(LeakSuspectKind.RegulatorSeat, IsolationOutcome.FallsAsBefore)
+                All.After(LeakSuspects.SuspectKind.RegulatorSeat, LeakSuspects.Outcome.StandsStill)
+                    .After(LeakSuspects.SuspectKind.RegulatorSeat, LeakSuspects.Outcome.FallsAsBefore)
         );
 }

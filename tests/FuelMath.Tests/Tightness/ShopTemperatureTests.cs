@@ -55,7 +55,7 @@ public sealed class ShopTemperatureTests
                 new GaugePressure(Pressure.FromBars(6) - Pressure.FromPascals(fall)),
                 celsius + warming
             ),
-            new DecayUncertainty(
+            new DecayTest.Uncertainty(
                 Pressure.FromKilopascals(1),
                 TemperatureDelta.FromKelvins(0.02),
                 Duration.FromSeconds(1),

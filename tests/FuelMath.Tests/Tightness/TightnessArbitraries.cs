@@ -69,6 +69,6 @@ public sealed record ClosedLine(double Liters, double Swelling, double Gas, doub
             Ambient
         );
 
-    public static DecayReading Reading(double minutes, GaugePressure pressure, double celsius = 20) =>
+    public static DecayTest.Reading Reading(double minutes, GaugePressure pressure, double celsius = 20) =>
         new(Duration.FromMinutes(minutes), pressure, Temperature.FromDegreesCelsius(celsius));
 }

@@ -10,7 +10,7 @@ public sealed class UnseenWarmingTests
 {
     private static readonly VolumeFlow Limit = VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0);
 
-    private static readonly DecayUncertainty Gauge = Uncertainty(fuel: 0, walls: 0);
+    private static readonly DecayTest.Uncertainty Gauge = Uncertainty(fuel: 0, walls: 0);
 
     /// <summary>
     /// Half a liter leaks 30 mm³ in a minute for ten minutes, and warms by 1.5 K that no thermometer sees: its pressure rises
@@ -31,8 +31,8 @@ public sealed class UnseenWarmingTests
         Assert.True(warmed.After.Pressure.AboveAmbient > warmed.Before.Pressure.AboveAmbient);
         Assert.True(warmed.Rate.CubicMillimetersPerSecond < 0);
         Assert.True(warmed.IsContradictory);
-        Assert.Equal(TightnessVerdict.NotATest, warmed.Judge(Limit));
-        Assert.Equal(TightnessVerdict.NotATest, warmed.Judge(VolumeFlow.FromLitersPerHour(10)));
+        Assert.Equal(DecayTest.Outcome.NotATest, warmed.Judge(Limit));
+        Assert.Equal(DecayTest.Outcome.NotATest, warmed.Judge(VolumeFlow.FromLitersPerHour(10)));
     }
 
     /// <summary>
@@ -53,11 +53,14 @@ public sealed class UnseenWarmingTests
             Gauge
         );
 
-        TightnessVerdict verdict = test.Judge(VolumeFlow.FromLitersPerHour(10));
+        DecayTest.Outcome verdict = test.Judge(VolumeFlow.FromLitersPerHour(10));
         double rate = test.Rate.CubicMetersPerSecond;
         double expanded = test.ExpandedUncertainty.CubicMetersPerSecond;
         Assert.Equal(rate < -expanded, test.IsContradictory);
-        Assert.Equal(rate < -expanded || test.IsAtFloor ? TightnessVerdict.NotATest : TightnessVerdict.Passes, verdict);
+        Assert.Equal(
+            rate < -expanded || test.IsAtFloor ? DecayTest.Outcome.NotATest : DecayTest.Outcome.Passes,
+            verdict
+        );
     }
 
     /// <summary>By hand: 0.5 L, 10 min, 1 K; 5 % of the fuel's 1.2e-3 /K and half of the walls' 2e-4 /K are 6e-5 and 1e-4 /K.</summary>
@@ -73,7 +76,7 @@ public sealed class UnseenWarmingTests
         );
         double fuel = 0.05 * Expansion(line.Volume.Fuel, 20);
 
-        LeakContribution expansion = test.Contributions.Single(c => c.Input == "expansion of fuel and walls");
+        DecayTest.Contribution expansion = test.Contributions.Single(c => c.Input == "expansion of fuel and walls");
         Close.Within(
             1e-4,
             0.5e6 * Math.Sqrt((fuel * fuel) + (1e-4 * 1e-4)) / 600,
@@ -145,9 +148,9 @@ public sealed class UnseenWarmingTests
         return (Density(celsius - 0.5) - Density(celsius + 0.5)) / Density(celsius);
     }
 
-    private static DecayUncertainty Uncertainty(double fuel, double walls) =>
+    private static DecayTest.Uncertainty Uncertainty(double fuel, double walls) =>
         new(
-            DecayUncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
+            DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
             TemperatureDelta.FromKelvins(0.02),
             Duration.FromSeconds(1),
             Ratio.FromPercent(5),

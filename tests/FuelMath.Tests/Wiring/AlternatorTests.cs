@@ -9,9 +9,9 @@ public sealed class AlternatorTests
     [Fact]
     public void Solve_AlternatorStrongEnough_Regulates()
     {
-        WiringState state = Car(limitAmperes: 120, loadAmperes: 30).Solve();
+        WiringMesh.State state = Car(limitAmperes: 120, loadAmperes: 30).Solve();
 
-        Assert.Equal(AlternatorState.Regulating, state.StateOf("alternator"));
+        Assert.Equal(WiringMesh.AlternatorCondition.Regulating, state.StateOf("alternator"));
         Close.Within(1e-12, 14.2, state.VoltageOf("alternator").Volts);
         Close.Within(1e-12, -80, state.CurrentFrom("battery").Amperes);
         Close.Within(1e-12, 110, state.CurrentFrom("alternator").Amperes);
@@ -21,9 +21,9 @@ public sealed class AlternatorTests
     [Fact]
     public void Solve_AlternatorTooWeak_IsAtItsLimit()
     {
-        WiringState state = Car(limitAmperes: 40, loadAmperes: 30).Solve();
+        WiringMesh.State state = Car(limitAmperes: 40, loadAmperes: 30).Solve();
 
-        Assert.Equal(AlternatorState.AtLimit, state.StateOf("alternator"));
+        Assert.Equal(WiringMesh.AlternatorCondition.AtLimit, state.StateOf("alternator"));
         Close.Within(1e-12, 12.8, state.VoltageOf("alternator").Volts);
         Close.Within(1e-11, -10, state.CurrentFrom("battery").Amperes);
     }
@@ -34,9 +34,9 @@ public sealed class AlternatorTests
     {
         WiringMesh car = Car(limitAmperes: 40, loadAmperes: 5).WithVoltage("battery", ElectricPotential.FromVolts(15));
 
-        WiringState state = car.Solve();
+        WiringMesh.State state = car.Solve();
 
-        Assert.Equal(AlternatorState.Idle, state.StateOf("alternator"));
+        Assert.Equal(WiringMesh.AlternatorCondition.Idle, state.StateOf("alternator"));
         Close.Within(1e-12, 15 - (5 * 0.02), state.VoltageOf("battery").Volts);
         Assert.Equal(0, state.CurrentFrom("alternator").Amperes, 1e-12);
     }
@@ -67,25 +67,25 @@ public sealed class AlternatorTests
             "twin",
             "-",
             [
-                WiringBranch.FromResistance("wire 1", "a1", "bus", ElectricResistance.FromMilliohms(10)),
-                WiringBranch.FromResistance("wire 2", "a2", "bus", ElectricResistance.FromMilliohms(10)),
+                WiringMesh.Branch.FromResistance("wire 1", "a1", "bus", ElectricResistance.FromMilliohms(10)),
+                WiringMesh.Branch.FromResistance("wire 2", "a2", "bus", ElectricResistance.FromMilliohms(10)),
             ],
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "bus",
                     "-",
                     ElectricPotential.FromVolts(12.6),
                     ElectricResistance.FromMilliohms(20)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "high",
                     "a1",
                     "-",
                     ElectricPotential.FromVolts(14.4),
                     ElectricCurrent.FromAmperes(200)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "low",
                     "a2",
                     "-",
@@ -96,11 +96,11 @@ public sealed class AlternatorTests
             []
         );
 
-        WiringState state = mesh.Solve();
+        WiringMesh.State state = mesh.Solve();
 
         // 1.8 V over 30 mΩ is 60 A, and the bus at 13.8 V is above what the other is set to.
-        Assert.Equal(AlternatorState.Regulating, state.StateOf("high"));
-        Assert.Equal(AlternatorState.Idle, state.StateOf("low"));
+        Assert.Equal(WiringMesh.AlternatorCondition.Regulating, state.StateOf("high"));
+        Assert.Equal(WiringMesh.AlternatorCondition.Idle, state.StateOf("low"));
         Close.Within(1e-12, 60, state.CurrentFrom("high").Amperes);
     }
 
@@ -110,14 +110,14 @@ public sealed class AlternatorTests
             "-",
             [],
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "+",
                     "-",
                     ElectricPotential.FromVolts(12.6),
                     ElectricResistance.FromMilliohms(20)
                 ),
-                WiringSource.Alternator(
+                WiringMesh.Source.Alternator(
                     "alternator",
                     "+",
                     "-",
@@ -125,6 +125,6 @@ public sealed class AlternatorTests
                     ElectricCurrent.FromAmperes(limitAmperes)
                 ),
             ],
-            [WiringLoad.ConstantCurrent("lamps", "+", "-", ElectricCurrent.FromAmperes(loadAmperes))]
+            [WiringMesh.Load.ConstantCurrent("lamps", "+", "-", ElectricCurrent.FromAmperes(loadAmperes))]
         );
 }

@@ -51,7 +51,7 @@ public sealed record RandomMesh(
             "n0",
             Branches(),
             [
-                WiringSource.Battery(
+                WiringMesh.Source.Battery(
                     "battery",
                     "plus",
                     "n0",
@@ -62,10 +62,10 @@ public sealed record RandomMesh(
             Draws.Select((d, i) => Load(i, amperes[i]))
         );
 
-    public WiringLoad Load(int i, double amperes) =>
-        WiringLoad.ConstantCurrent($"load {i}", $"n{Draws[i].Node}", "n0", ElectricCurrent.FromAmperes(amperes));
+    public WiringMesh.Load Load(int i, double amperes) =>
+        WiringMesh.Load.ConstantCurrent($"load {i}", $"n{Draws[i].Node}", "n0", ElectricCurrent.FromAmperes(amperes));
 
-    public IEnumerable<WiringBranch> Branches()
+    public IEnumerable<WiringMesh.Branch> Branches()
     {
         // Node 1 hangs on the battery's plus and every other node on an earlier one but ground, so that each has supply.
         yield return Branch("feed", "plus", "n1", Tree[0].Milliohms);
@@ -85,6 +85,6 @@ public sealed record RandomMesh(
         }
     }
 
-    private static WiringBranch Branch(string name, string from, string to, double milliohms) =>
-        WiringBranch.FromResistance(name, from, to, ElectricResistance.FromMilliohms(Shrink * milliohms));
+    private static WiringMesh.Branch Branch(string name, string from, string to, double milliohms) =>
+        WiringMesh.Branch.FromResistance(name, from, to, ElectricResistance.FromMilliohms(Shrink * milliohms));
 }

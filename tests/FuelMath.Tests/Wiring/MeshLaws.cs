@@ -21,7 +21,7 @@ public sealed class MeshLaws
     [Property]
     public void Solve_Power_IsKept(RandomMesh mesh)
     {
-        WiringState state = mesh.ToMesh().Solve();
+        WiringMesh.State state = mesh.ToMesh().Solve();
 
         Close.WithinOf(
             200,
@@ -41,14 +41,14 @@ public sealed class MeshLaws
         {
             double[] alone = new double[each.Length];
             alone[i] = each[i];
-            WiringState state = mesh.ToMesh(alone).Solve();
+            WiringMesh.State state = mesh.ToMesh(alone).Solve();
             for (int n = 1; n <= mesh.Nodes; n++)
             {
                 sum[n - 1] += 12 - state.VoltageAt($"n{n}").Volts;
             }
         }
 
-        WiringState together = mesh.ToMesh(each).Solve();
+        WiringMesh.State together = mesh.ToMesh(each).Solve();
         for (int n = 1; n <= mesh.Nodes; n++)
         {
             Close.WithinOf(12, 1e-12, sum[n - 1], 12 - together.VoltageAt($"n{n}").Volts);
@@ -75,9 +75,9 @@ public sealed class MeshLaws
     public void Solve_AnyBranchMadeWorse_NeverHelps(RandomMesh mesh, int which)
     {
         WiringMesh good = mesh.ToMesh([3, 0, 0]);
-        WiringBranch branch = good.Branches[(int)((uint)which % good.Branches.Length)];
+        WiringMesh.Branch branch = good.Branches[(int)((uint)which % good.Branches.Length)];
         WiringMesh bad = good.WithBranch(
-            WiringBranch.FromResistance(branch.Name, branch.From, branch.To, branch.Resistance * 2)
+            WiringMesh.Branch.FromResistance(branch.Name, branch.From, branch.To, branch.Resistance * 2)
         );
 
         Assert.True(bad.Solve().VoltageAcross("load 0").Volts <= good.Solve().VoltageAcross("load 0").Volts + 1e-12);
@@ -91,9 +91,9 @@ public sealed class MeshLaws
         var after = new WiringMesh(
             "scaled",
             before.Reference,
-            before.Branches.Select(b => WiringBranch.FromResistance(b.Name, b.From, b.To, b.Resistance * 2)),
+            before.Branches.Select(b => WiringMesh.Branch.FromResistance(b.Name, b.From, b.To, b.Resistance * 2)),
             before.Sources.Select(s =>
-                WiringSource.Battery(s.Name, s.Positive, s.Negative, s.Voltage, s.InternalResistance * 2)
+                WiringMesh.Source.Battery(s.Name, s.Positive, s.Negative, s.Voltage, s.InternalResistance * 2)
             ),
             mesh.Draws.Select((d, i) => mesh.Load(i, d.Amperes / 2.0))
         );
@@ -114,10 +114,10 @@ public sealed class MeshLaws
             "row",
             "post",
             [
-                new WiringBranch("supply", "plus", "pump +", circuit.Supply, circuit.Contacts),
+                new WiringMesh.Branch("supply", "plus", "pump +", circuit.Supply, circuit.Contacts),
                 .. circuit.Ground.Select(
                     (wire, i) =>
-                        new WiringBranch(
+                        new WiringMesh.Branch(
                             $"ground {i}",
                             i == 0 ? "pump -" : $"g{i}",
                             i == circuit.Ground.Length - 1 ? "post" : $"g{i + 1}",
@@ -126,8 +126,8 @@ public sealed class MeshLaws
                         )
                 ),
             ],
-            [WiringSource.Held("supply voltage", "plus", "post", ElectricPotential.FromVolts(13.8))],
-            [WiringLoad.ConstantCurrent("pump", "pump +", circuit.Ground.IsEmpty ? "post" : "pump -", current)]
+            [WiringMesh.Source.Held("supply voltage", "plus", "post", ElectricPotential.FromVolts(13.8))],
+            [WiringMesh.Load.ConstantCurrent("pump", "pump +", circuit.Ground.IsEmpty ? "post" : "pump -", current)]
         );
 
         Close.Within(
@@ -141,19 +141,19 @@ public sealed class MeshLaws
     [Property]
     public void Solve_TwoGroundsSideBySide_ShareTheCurrent(Wire strap, Wire chassis)
     {
-        WiringBranch Way(string name, Wire wire) => new(name, "block", "post", [wire.ToConductor()], default);
+        WiringMesh.Branch Way(string name, Wire wire) => new(name, "block", "post", [wire.ToConductor()], default);
         double both = 1 / ((1 / strap.ToConductor().Resistance.Ohms) + (1 / chassis.ToConductor().Resistance.Ohms));
         double amperes = 6 / both;
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "grounds",
             "post",
             [
                 Way("strap", strap),
                 Way("chassis", chassis),
-                WiringBranch.FromResistance("feed", "plus", "pump", ElectricResistance.FromOhms(both / 2)),
+                WiringMesh.Branch.FromResistance("feed", "plus", "pump", ElectricResistance.FromOhms(both / 2)),
             ],
-            [WiringSource.Held("source", "plus", "post", ElectricPotential.FromVolts(12))],
-            [WiringLoad.ConstantCurrent("pump", "pump", "block", ElectricCurrent.FromAmperes(amperes))]
+            [WiringMesh.Source.Held("source", "plus", "post", ElectricPotential.FromVolts(12))],
+            [WiringMesh.Load.ConstantCurrent("pump", "pump", "block", ElectricCurrent.FromAmperes(amperes))]
         ).Solve();
 
         Close.Within(1e-10, amperes * both, state.VoltageAt("block").Volts);
@@ -171,7 +171,7 @@ public sealed class MeshLaws
         double ohms = 12 - mesh.ToMesh([1, 0, 0]).Solve().VoltageAcross("load 0").Volts;
         double watts = share / 256.0 * 12 * 12 / (4 * ohms);
         WiringMesh power = mesh.ToMesh([0, 0, 0])
-            .WithLoad(WiringLoad.ConstantPower("load 0", $"n{mesh.Draws[0].Node}", "n0", Power.FromWatts(watts)));
+            .WithLoad(WiringMesh.Load.ConstantPower("load 0", $"n{mesh.Draws[0].Node}", "n0", Power.FromWatts(watts)));
 
         // The resistance above is a difference of 12 V and good to 1e-12; near the fold the root has four times its error.
         Close.Within(1e-8, 6 + Math.Sqrt(36 - (watts * ohms)), power.Solve().VoltageAcross("load 0").Volts);
@@ -187,7 +187,7 @@ public sealed class MeshLaws
                 mesh.ToMesh([0, 0, 0]),
                 (m, i) =>
                     m.WithLoad(
-                        WiringLoad.ConstantPower(
+                        WiringMesh.Load.ConstantPower(
                             $"load {i}",
                             $"n{mesh.Draws[i].Node}",
                             "n0",
@@ -196,7 +196,7 @@ public sealed class MeshLaws
                     )
             );
 
-        WiringState state = power.Solve();
+        WiringMesh.State state = power.Solve();
 
         Assert.InRange(state.WorstImbalance.Amperes, 0, 1e-7);
         for (int i = 0; i < 3; i++)

@@ -4,7 +4,13 @@ namespace FuelMath.Tests.Wiring;
 
 public sealed class MeshRefusalTests
 {
-    private static readonly WiringSource Battery = WiringSource.Battery("battery", "+", "-", Volts(12), Ohms(0.01));
+    private static readonly WiringMesh.Source Battery = WiringMesh.Source.Battery(
+        "battery",
+        "+",
+        "-",
+        Volts(12),
+        Ohms(0.01)
+    );
 
     [Fact]
     public void Constructor_FloatingNode_IsNamed() =>
@@ -17,7 +23,7 @@ public sealed class MeshRefusalTests
                     "-",
                     [],
                     [Battery],
-                    [WiringLoad.ConstantCurrent("pump", "lonely", "-", ElectricCurrent.FromAmperes(3))]
+                    [WiringMesh.Load.ConstantCurrent("pump", "lonely", "-", ElectricCurrent.FromAmperes(3))]
                 )
         );
 
@@ -33,7 +39,13 @@ public sealed class MeshRefusalTests
                     [],
                     [
                         Battery,
-                        WiringSource.Alternator("alternator", "a", "-", Volts(14), ElectricCurrent.FromAmperes(50)),
+                        WiringMesh.Source.Alternator(
+                            "alternator",
+                            "a",
+                            "-",
+                            Volts(14),
+                            ElectricCurrent.FromAmperes(50)
+                        ),
                     ],
                     []
                 )
@@ -49,7 +61,10 @@ public sealed class MeshRefusalTests
                     "m",
                     "-",
                     [],
-                    [WiringSource.Held("first", "+", "-", Volts(12)), WiringSource.Held("second", "+", "-", Volts(13))],
+                    [
+                        WiringMesh.Source.Held("first", "+", "-", Volts(12)),
+                        WiringMesh.Source.Held("second", "+", "-", Volts(13)),
+                    ],
                     []
                 )
         );
@@ -60,7 +75,13 @@ public sealed class MeshRefusalTests
             "branches",
             "Names of branches, sources and loads must be unique; 'battery' is there twice.",
             () =>
-                _ = new WiringMesh("m", "-", [WiringBranch.FromResistance("battery", "+", "a", Ohms(1))], [Battery], [])
+                _ = new WiringMesh(
+                    "m",
+                    "-",
+                    [WiringMesh.Branch.FromResistance("battery", "+", "a", Ohms(1))],
+                    [Battery],
+                    []
+                )
         );
 
     [Fact]
@@ -68,7 +89,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentException>(
             "sources",
             "A mesh needs at least one source.",
-            () => _ = new WiringMesh("m", "-", [WiringBranch.FromResistance("w", "+", "-", Ohms(1))], [], [])
+            () => _ = new WiringMesh("m", "-", [WiringMesh.Branch.FromResistance("w", "+", "-", Ohms(1))], [], [])
         );
 
     [Fact]
@@ -114,7 +135,13 @@ public sealed class MeshRefusalTests
                         .. Enumerable
                             .Range(0, 5)
                             .Select(i =>
-                                WiringSource.Alternator($"a{i}", "+", "-", Volts(14), ElectricCurrent.FromAmperes(9))
+                                WiringMesh.Source.Alternator(
+                                    $"a{i}",
+                                    "+",
+                                    "-",
+                                    Volts(14),
+                                    ElectricCurrent.FromAmperes(9)
+                                )
                             ),
                     ],
                     []
@@ -125,7 +152,7 @@ public sealed class MeshRefusalTests
     public void Solve_TooMuchCurrent_SaysWhichLoadAndHowMuch()
     {
         var error = Assert.Throws<NoSolutionException>(() =>
-            Fed(WiringLoad.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
+            Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
         );
 
         Assert.Contains("load 'pump' would have -3.15 V at 15 A: the wiring takes the whole voltage.", error.Message);
@@ -135,7 +162,7 @@ public sealed class MeshRefusalTests
     public void Solve_TooMuchPower_SaysHowMuchCanBeHad()
     {
         var error = Assert.Throws<NoSolutionException>(() =>
-            Fed(WiringLoad.ConstantPower("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
+            Fed(WiringMesh.Load.ConstantPower("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
         );
 
         Assert.Contains("can have at most 50 % of what they ask for", error.Message);
@@ -150,7 +177,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentException>(
             "to",
             "Must be another node than 'a'.",
-            () => WiringBranch.FromResistance("w", "a", "a", Ohms(1))
+            () => WiringMesh.Branch.FromResistance("w", "a", "a", Ohms(1))
         );
 
     [Fact]
@@ -158,7 +185,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "contacts",
             "Must be greater than zero where there is no conductor; it was 0 Ω.",
-            () => _ = new WiringBranch("w", "a", "b", [], Ohms(0))
+            () => _ = new WiringMesh.Branch("w", "a", "b", [], Ohms(0))
         );
 
     [Fact]
@@ -166,7 +193,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentException>(
             "conductors",
             "Must not contain a null conductor.",
-            () => _ = new WiringBranch("w", "a", "b", [null!], Ohms(1))
+            () => _ = new WiringMesh.Branch("w", "a", "b", [null!], Ohms(1))
         );
 
     [Theory]
@@ -176,7 +203,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "voltage",
             $"Must be finite and greater than zero; it was {volts} V.",
-            () => WiringSource.Held("s", "+", "-", Volts(volts))
+            () => WiringMesh.Source.Held("s", "+", "-", Volts(volts))
         );
 
     [Fact]
@@ -185,17 +212,17 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "internalResistance",
             "Must be finite and greater than zero; it was 0 Ω.",
-            () => WiringSource.Battery("s", "+", "-", Volts(12), Ohms(0))
+            () => WiringMesh.Source.Battery("s", "+", "-", Volts(12), Ohms(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "currentLimit",
             "Must be finite and greater than zero; it was 0 A.",
-            () => WiringSource.Alternator("s", "+", "-", Volts(12), default)
+            () => WiringMesh.Source.Alternator("s", "+", "-", Volts(12), default)
         );
         Words.Refused<ArgumentException>(
             "negative",
             "Must be another node than '+'.",
-            () => WiringSource.Held("s", "+", "+", Volts(12))
+            () => WiringMesh.Source.Held("s", "+", "+", Volts(12))
         );
     }
 
@@ -205,25 +232,25 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "current",
             "Must be finite and not negative; it was -1 A.",
-            () => WiringLoad.ConstantCurrent("l", "+", "-", ElectricCurrent.FromAmperes(-1))
+            () => WiringMesh.Load.ConstantCurrent("l", "+", "-", ElectricCurrent.FromAmperes(-1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "resistance",
             "Must be finite and greater than zero; it was 0 Ω.",
-            () => WiringLoad.FromResistance("l", "+", "-", Ohms(0))
+            () => WiringMesh.Load.FromResistance("l", "+", "-", Ohms(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "power",
             "Must be finite and not negative; it was -5 W.",
-            () => WiringLoad.ConstantPower("l", "+", "-", Power.FromWatts(-5))
+            () => WiringMesh.Load.ConstantPower("l", "+", "-", Power.FromWatts(-5))
         );
     }
 
     [Fact]
     public void Names_ThatAreNotThere_AreRefusedWithThoseThatAre()
     {
-        WiringMesh mesh = Fed(WiringLoad.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
-        WiringState state = mesh.Solve();
+        WiringMesh mesh = Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
+        WiringMesh.State state = mesh.Solve();
 
         Words.Refused<ArgumentException>("node", "Must be one of: +, pump, -; it was 'x'.", () => state.VoltageAt("x"));
         Words.Refused<ArgumentException>(
@@ -245,17 +272,17 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentException>(
             "branch",
             "Must be one of: feed; it was 'x'.",
-            () => mesh.WithBranch(WiringBranch.FromResistance("x", "+", "-", Ohms(1)))
+            () => mesh.WithBranch(WiringMesh.Branch.FromResistance("x", "+", "-", Ohms(1)))
         );
         Words.Refused<ArgumentException>(
             "load",
             "Must be one of: pump; it was 'x'.",
-            () => mesh.WithLoad(WiringLoad.FromResistance("x", "+", "-", Ohms(1)))
+            () => mesh.WithLoad(WiringMesh.Load.FromResistance("x", "+", "-", Ohms(1)))
         );
     }
 
-    private static WiringMesh Fed(WiringLoad load) =>
-        new("m", "-", [WiringBranch.FromResistance("feed", "+", "pump", Ohms(1))], [Battery], [load]);
+    private static WiringMesh Fed(WiringMesh.Load load) =>
+        new("m", "-", [WiringMesh.Branch.FromResistance("feed", "+", "pump", Ohms(1))], [Battery], [load]);
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 

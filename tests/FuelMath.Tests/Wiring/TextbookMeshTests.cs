@@ -10,7 +10,7 @@ public sealed class TextbookMeshTests
     [Trait("Source", "Ulaby-Maharbiz-2013")]
     public void Solve_TwoNodesOfOneOhm_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "problem 3.4",
             "0",
             [
@@ -20,7 +20,7 @@ public sealed class TextbookMeshTests
                 Ohms("d", "2", "0", 1),
                 Ohms("e", "2", "0", 1),
             ],
-            [WiringSource.Held("16 V", "source", "0", Volts(16))],
+            [WiringMesh.Source.Held("16 V", "source", "0", Volts(16))],
             []
         ).Solve();
 
@@ -37,12 +37,12 @@ public sealed class TextbookMeshTests
     [Trait("Source", "OpenStax-College-Physics")]
     public void Solve_StarterMotor_IsThePrintedAnswer(double corrosion, double amperes, double volts, double watts)
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "starter",
             "post",
             [Ohms("corroded terminal", "plus", "starter", corrosion)],
-            [WiringSource.Battery("battery", "plus", "post", Volts(12), Resistance(0.01))],
-            [WiringLoad.FromResistance("motor", "starter", "post", Resistance(0.05))]
+            [WiringMesh.Source.Battery("battery", "plus", "post", Volts(12), Resistance(0.01))],
+            [WiringMesh.Load.FromResistance("motor", "starter", "post", Resistance(0.05))]
         ).Solve();
 
         Close.Within(1e-6, amperes, state.CurrentInto("motor").Amperes);
@@ -55,15 +55,15 @@ public sealed class TextbookMeshTests
     [Trait("Source", "Hughes-2008")]
     public void Solve_TwoUnequalBatteries_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "two batteries",
             "-",
             [],
             [
-                WiringSource.Battery("A", "+", "-", Volts(100), Resistance(5)),
-                WiringSource.Battery("B", "+", "-", Volts(95), Resistance(3)),
+                WiringMesh.Source.Battery("A", "+", "-", Volts(100), Resistance(5)),
+                WiringMesh.Source.Battery("B", "+", "-", Volts(95), Resistance(3)),
             ],
-            [WiringLoad.FromResistance("resistor", "+", "-", Resistance(80))]
+            [WiringMesh.Load.FromResistance("resistor", "+", "-", Resistance(80))]
         ).Solve();
 
         Assert.Equal(1.069, state.CurrentFrom("A").Amperes, 5e-4);
@@ -76,7 +76,7 @@ public sealed class TextbookMeshTests
     [Trait("Source", "NCERT-Physics-12")]
     public void Solve_UnbalancedBridge_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "bridge",
             "C",
             [
@@ -86,7 +86,7 @@ public sealed class TextbookMeshTests
                 Ohms("DA", "D", "A", 60),
                 Ohms("galvanometer", "B", "D", 15),
             ],
-            [WiringSource.Held("10 V", "A", "C", Volts(10))],
+            [WiringMesh.Source.Held("10 V", "A", "C", Volts(10))],
             []
         ).Solve();
 
@@ -99,7 +99,7 @@ public sealed class TextbookMeshTests
     [Trait("Source", "Irwin-Nelms-2011")]
     public void Solve_CurrentSources_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "problem 3.5",
             "0",
             [
@@ -114,7 +114,7 @@ public sealed class TextbookMeshTests
 
         Assert.Equal(0, state.VoltageAt("1").Volts, 1e-9);
         Assert.Equal(8, state.VoltageAt("2").Volts, 1e-9);
-        Assert.Equal(AlternatorState.AtLimit, state.StateOf("6 mA"));
+        Assert.Equal(WiringMesh.AlternatorCondition.AtLimit, state.StateOf("6 mA"));
     }
 
     // Example 3.1: 4 Ω between the nodes, 2 Ω and 6 Ω to ground, 5 A and 10 A in, 5 A out: 13.33 V and 20 V.
@@ -122,7 +122,7 @@ public sealed class TextbookMeshTests
     [Trait("Source", "Alexander-Sadiku-2013")]
     public void Solve_ExampleThreeOne_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "example 3.1",
             "0",
             [Ohms("4", "1", "2", 4), Ohms("2", "1", "0", 2), Ohms("6", "2", "0", 6)],
@@ -140,7 +140,7 @@ public sealed class TextbookMeshTests
     [Trait("Source", "Alexander-Sadiku-2013")]
     public void Solve_ThreeCurrentSources_IsThePrintedAnswer()
     {
-        WiringState state = new WiringMesh(
+        WiringMesh.State state = new WiringMesh(
             "solved problem",
             "0",
             [
@@ -174,8 +174,8 @@ public sealed class TextbookMeshTests
                 "source and load",
                 "-",
                 [],
-                [WiringSource.Battery("source", "+", "-", Volts(volts), Resistance(ohms))],
-                [WiringLoad.ConstantPower("load", "+", "-", Power.FromWatts(watts))]
+                [WiringMesh.Source.Battery("source", "+", "-", Volts(volts), Resistance(ohms))],
+                [WiringMesh.Load.ConstantPower("load", "+", "-", Power.FromWatts(watts))]
             );
 
         // At a share 1 - e of the largest power the voltage is V/2 (1 + sqrt e).
@@ -228,11 +228,11 @@ public sealed class TextbookMeshTests
         Close.Within(0.005, factor, At(20).Resistance.Ohms / At(celsius).Resistance.Ohms);
     }
 
-    private static WiringBranch Ohms(string name, string from, string to, double ohms) =>
-        WiringBranch.FromResistance(name, from, to, Resistance(ohms));
+    private static WiringMesh.Branch Ohms(string name, string from, string to, double ohms) =>
+        WiringMesh.Branch.FromResistance(name, from, to, Resistance(ohms));
 
-    private static WiringSource Current(string name, string positive, string negative, double amperes) =>
-        WiringSource.Alternator(name, positive, negative, Volts(1e4), ElectricCurrent.FromAmperes(amperes));
+    private static WiringMesh.Source Current(string name, string positive, string negative, double amperes) =>
+        WiringMesh.Source.Alternator(name, positive, negative, Volts(1e4), ElectricCurrent.FromAmperes(amperes));
 
     private static ElectricPotential Volts(double volts) => ElectricPotential.FromVolts(volts);
 

@@ -15,7 +15,7 @@ public sealed class WireChoiceTests
     public void Smallest_ByTheCodesTable_IsTheFirstThatWillDo(double allowed, string size, double drop, double thinner)
     {
         WireChoice choice = WireChoice.Smallest(
-            WireSizes.AmericanGauges,
+            WireSize.AmericanGauges,
             Length.FromFeet(10),
             Length.FromFeet(10),
             Temperature.FromDegreesCelsius(75),
@@ -32,8 +32,8 @@ public sealed class WireChoiceTests
     [Fact]
     public void Smallest_OfAnyOrder_IsTheSame()
     {
-        WireChoice there = Choose(WireSizes.Metric, 0.4);
-        WireChoice back = Choose(WireSizes.Metric.Reverse(), 0.4);
+        WireChoice there = Choose(WireSize.Metric, 0.4);
+        WireChoice back = Choose(WireSize.Metric.Reverse(), 0.4);
 
         Assert.Equal(there.Size.Name, back.Size.Name);
         Assert.True(there.Drop <= there.AllowedDrop);
@@ -69,18 +69,18 @@ public sealed class WireChoiceTests
         Words.Refused<ArgumentOutOfRangeException>(
             "allowedDrop",
             "Must be finite and greater than zero; it was 0 V.",
-            () => Choose(WireSizes.Metric, 0)
+            () => Choose(WireSize.Metric, 0)
         );
     }
 
     [Fact]
     public void Series_RiseInArea()
     {
-        Assert.Equal(15, WireSizes.Metric.Length);
-        Assert.Equal("22 AWG", WireSizes.AmericanGauges[0].Name);
-        Assert.Equal("4/0 AWG", WireSizes.AmericanGauges[^1].Name);
-        Assert.Equal(WireSizes.Metric.OrderBy(s => s.Area.SquareMeters), WireSizes.Metric);
-        Assert.Equal(WireSizes.AmericanGauges.OrderBy(s => s.Area.SquareMeters), WireSizes.AmericanGauges);
+        Assert.Equal(15, WireSize.Metric.Length);
+        Assert.Equal("22 AWG", WireSize.AmericanGauges[0].Name);
+        Assert.Equal("4/0 AWG", WireSize.AmericanGauges[^1].Name);
+        Assert.Equal(WireSize.Metric.OrderBy(s => s.Area.SquareMeters), WireSize.Metric);
+        Assert.Equal(WireSize.AmericanGauges.OrderBy(s => s.Area.SquareMeters), WireSize.AmericanGauges);
     }
 
     [Fact]

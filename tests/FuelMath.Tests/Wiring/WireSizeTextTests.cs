@@ -41,7 +41,7 @@ public sealed class WireSizeTextTests
     [Fact]
     public void ANumberAlone_IsRefused() =>
         Assert.Equal(
-            QuantityTextProblem.MissingUnit,
+            QuantityTextException.TextProblem.MissingUnit,
             Assert.Throws<QuantityTextException>(() => WireSize.ParseLenient("14", null)).Problem
         );
 

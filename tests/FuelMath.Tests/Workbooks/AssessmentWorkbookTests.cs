@@ -188,7 +188,7 @@ public sealed class AssessmentWorkbookTests
         var engine = new SheetEngine(cells);
         int row = 7;
         int live = 0;
-        foreach (AssessedState assessed in assessment.Points.SelectMany(p => p.States))
+        foreach (SystemAssessment.AssessedState assessed in assessment.Points.SelectMany(p => p.States))
         {
             if (assessed.State is not { } state)
             {
@@ -213,7 +213,7 @@ public sealed class AssessmentWorkbookTests
                     }
                 }
 
-                StageResult stage = state.Stages[i];
+                SystemState.StageResult stage = state.Stages[i];
                 if (stage.Period > default(Duration))
                 {
                     Close.WithinOf(

@@ -14,14 +14,14 @@ namespace FuelMath.Tests.Workbooks;
 /// </summary>
 public sealed class LessonWorkbookTests
 {
-    private static readonly Dictionary<string, FormulaTopic> Topics = new()
+    private static readonly Dictionary<string, FormulaInfo.FormulaTopic> Topics = new()
     {
-        ["pressure"] = FormulaTopic.Regulators,
-        ["injectors"] = FormulaTopic.Injectors,
-        ["lines"] = FormulaTopic.Hoses,
-        ["pump"] = FormulaTopic.Pumps,
-        ["wiring"] = FormulaTopic.Wiring,
-        ["mixture"] = FormulaTopic.Mixing,
+        ["pressure"] = FormulaInfo.FormulaTopic.Regulators,
+        ["injectors"] = FormulaInfo.FormulaTopic.Injectors,
+        ["lines"] = FormulaInfo.FormulaTopic.Hoses,
+        ["pump"] = FormulaInfo.FormulaTopic.Pumps,
+        ["wiring"] = FormulaInfo.FormulaTopic.Wiring,
+        ["mixture"] = FormulaInfo.FormulaTopic.Mixing,
     };
 
     public static TheoryData<string> Names => [.. Lessons.Templates.Keys];
@@ -78,7 +78,7 @@ public sealed class LessonWorkbookTests
         Exercise[] exercises = Exercises(name);
         return Workbook.FromFormulas(
             exercises.Select(e => e.ToFormula(Topics[name])),
-            FormulaUnits.Customary,
+            FormulaInfo.CallUnits.Customary,
             exercises.Select(e => ImmutableArray.CreateRange(e.Numbers, n => (double)n))
         );
     }

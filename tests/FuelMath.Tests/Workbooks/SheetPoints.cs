@@ -17,13 +17,13 @@ internal sealed class SheetPoints
             {
                 double[] fractions = [.. formula.Arguments.Select(_ => random.NextDouble())];
                 point = new FormulaCase(formula).Point(fractions);
-            } while (formula.Check(FormulaUnits.Si, point) is not null);
+            } while (formula.Check(FormulaInfo.CallUnits.Si, point) is not null);
 
             Points[formula.Name] = [.. point];
             Expected[formula.Name] = formula.At<Real>(Array.ConvertAll(point, x => new Real(x))).Value;
         }
 
-        Workbook = FormulaSheets.Workbook(FormulaCatalogue.All, FormulaUnits.Si, f => Points[f.Name]);
+        Workbook = FormulaSheets.Workbook(FormulaCatalogue.All, FormulaInfo.CallUnits.Si, f => Points[f.Name]);
     }
 
     internal Dictionary<string, ImmutableArray<double>> Points { get; } = [];

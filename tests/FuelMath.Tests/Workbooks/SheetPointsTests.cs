@@ -33,7 +33,7 @@ public sealed class SheetPointsTests
     public void EveryCell_IsShorterThanItsLimit()
     {
         int longest = WorkbookCells
-            .Read(FormulaSheets.Workbook(FormulaCatalogue.All, FormulaUnits.Customary, _ => null))
+            .Read(FormulaSheets.Workbook(FormulaCatalogue.All, FormulaInfo.CallUnits.Customary, _ => null))
             .Values.Max(v => v.Length - 1);
 
         Assert.InRange(longest, 1, FuelMath.Formulas.SpreadsheetText.MostCharacters);
@@ -50,7 +50,7 @@ public sealed class SheetPointsTests
 
         // One to look at.
         Workbook
-            .FromTopic(FormulaTopic.Openings, FormulaUnits.Customary)
+            .FromTopic(FormulaInfo.FormulaTopic.Openings, FormulaInfo.CallUnits.Customary)
             .WriteFile(Path.Combine(folder, "openings.xlsx"));
         int number = 0;
         foreach (SheetPoints points in Drawn())

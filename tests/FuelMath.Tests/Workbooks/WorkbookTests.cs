@@ -8,21 +8,21 @@ public sealed class WorkbookTests
 {
     private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
-    public static TheoryData<FormulaTopic> Topics() => [.. Enum.GetValues<FormulaTopic>()];
+    public static TheoryData<FormulaInfo.FormulaTopic> Topics() => [.. Enum.GetValues<FormulaInfo.FormulaTopic>()];
 
     /// <summary>The numbers beside are from outside: the example of each formula says from where.</summary>
     [Theory]
     [MemberData(nameof(Topics))]
-    public void Topic_InCustomaryUnits_HoldsEveryFormulaAtItsExample(FormulaTopic topic)
+    public void Topic_InCustomaryUnits_HoldsEveryFormulaAtItsExample(FormulaInfo.FormulaTopic topic)
     {
-        Workbook book = Workbook.FromTopic(topic, FormulaUnits.Customary);
+        Workbook book = Workbook.FromTopic(topic, FormulaInfo.CallUnits.Customary);
 
         SheetEngine engine = WorkbookCells.Calculate(book);
         FormulaInfo[] formulas = [.. FormulaCatalogue.About(topic)];
         Assert.True(formulas.Length <= 1 || book.SheetNames.Length == formulas.Length + 1);
         for (int i = 0; formulas.Length > 1 && i < formulas.Length; i++)
         {
-            FormulaExample example = formulas[i].Example;
+            FormulaInfo.CheckedExample example = formulas[i].Example;
             FormulaQuantity result = formulas[i].Result;
             double wanted = result.FromSi(example.Expected, result.CustomaryUnit);
             // Converting there and back rounds four times; where it is hot, it counts from absolute zero.
@@ -44,7 +44,9 @@ public sealed class WorkbookTests
     [Fact]
     public void Formula_WithNumbers_IsLive()
     {
-        var cells = WorkbookCells.Read(Workbook.FromFormula(Carried, FormulaUnits.Customary, 800, 300, 740, 400, 740));
+        var cells = WorkbookCells.Read(
+            Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740)
+        );
         (string Sheet, string Cell) result = Result(cells);
 
         Close.Within(1e-13, 800 * Math.Sqrt(4.0 / 3), new SheetEngine(cells).Number(result.Sheet, result.Cell));
@@ -61,7 +63,7 @@ public sealed class WorkbookTests
     [InlineData("C8", "")]
     public void Input_OutsideItsRange_GivesNoNumber(string cell, string content)
     {
-        var cells = WorkbookCells.Read(Workbook.FromFormula(Carried, FormulaUnits.Customary));
+        var cells = WorkbookCells.Read(Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Customary));
         (string Sheet, string Cell) result = Result(cells);
         Assert.IsType<double>(new SheetEngine(cells)[result.Sheet, result.Cell]);
 
@@ -86,9 +88,13 @@ public sealed class WorkbookTests
                 [
                     .. formula.Arguments.Select(a => a.Minimum + ((a.Maximum - a.Minimum) * random.NextDouble())),
                 ];
-                bool holds = formula.Check(FormulaUnits.Si, point) is not { Problem: not FormulaProblem.NoResult };
+                bool holds =
+                    formula.Check(FormulaInfo.CallUnits.Si, point)
+                    is not { Problem: not FormulaRefusal.FormulaProblem.NoResult };
                 refused += holds ? 0 : 1;
-                var cells = WorkbookCells.Read(FormulaSheets.Workbook([formula], FormulaUnits.Si, _ => [.. point]));
+                var cells = WorkbookCells.Read(
+                    FormulaSheets.Workbook([formula], FormulaInfo.CallUnits.Si, _ => [.. point])
+                );
                 (string Sheet, string Cell) result = Result(cells);
                 object shown = new SheetEngine(cells)[result.Sheet, result.Cell];
                 Assert.Equal(holds, !new SheetError("#N/A").Equals(shown));
@@ -102,16 +108,20 @@ public sealed class WorkbookTests
     public void Formulas_RefusedOrUnknown_ThrowWithTheirNames()
     {
         var refused = Assert.Throws<FormulaRefusedException>(() =>
-            Workbook.FromFormula(Carried, FormulaUnits.Customary, -800, 300, 740, 400, 740)
+            Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Customary, -800, 300, 740, 400, 740)
         );
         Assert.Equal("referenceVolumeFlow", refused.Refusal.Argument!.Name);
-        Assert.Throws<FormulaRefusedException>(() => Workbook.FromFormula(Carried, FormulaUnits.Si, 1));
-        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormula(null!, FormulaUnits.Si));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, (FormulaUnits)9));
-        Assert.Throws<ArgumentException>(() => Workbook.FromTopic((FormulaTopic)99, FormulaUnits.Si));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([], FormulaUnits.Si));
-        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormulas([null!], FormulaUnits.Si));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, FormulaUnits.Si).WriteFile("sheet.csv"));
+        Assert.Throws<FormulaRefusedException>(() => Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Si, 1));
+        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormula(null!, FormulaInfo.CallUnits.Si));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, (FormulaInfo.CallUnits)9));
+        Assert.Throws<ArgumentException>(() =>
+            Workbook.FromTopic((FormulaInfo.FormulaTopic)99, FormulaInfo.CallUnits.Si)
+        );
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([], FormulaInfo.CallUnits.Si));
+        Assert.Throws<ArgumentNullException>(() => Workbook.FromFormulas([null!], FormulaInfo.CallUnits.Si));
+        Assert.Throws<ArgumentException>(() =>
+            Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Si).WriteFile("sheet.csv")
+        );
     }
 
     /// <summary>The edges of every input, as the sheet shows them in customary units, are inside or out as a checked call says.</summary>
@@ -121,7 +131,7 @@ public sealed class WorkbookTests
         int inside = 0;
         foreach (FormulaInfo formula in FormulaCatalogue.All.Where(f => f.Bounds.Length == 0))
         {
-            var cells = WorkbookCells.Read(Workbook.FromFormula(formula, FormulaUnits.Customary));
+            var cells = WorkbookCells.Read(Workbook.FromFormula(formula, FormulaInfo.CallUnits.Customary));
             double[] point =
             [
                 .. formula.Example.Arguments.Select(
@@ -138,7 +148,8 @@ public sealed class WorkbookTests
                     double[] there = [.. point];
                     there[i] = typed;
                     bool isOut =
-                        formula.Check(FormulaUnits.Customary, there) is { Problem: FormulaProblem.OutsideRange };
+                        formula.Check(FormulaInfo.CallUnits.Customary, there) is
+                        { Problem: FormulaRefusal.FormulaProblem.OutsideRange };
                     var typedInto = new Dictionary<(string Sheet, string Cell), string>(cells)
                     {
                         [(sheet, "C" + row)] = cells[(sheet, edge + row)],
@@ -158,7 +169,7 @@ public sealed class WorkbookTests
     {
         Workbook book = Workbook.FromFormulas(
             [Carried, FormulaCatalogue.Named("Pulse.DutyCycle")],
-            FormulaUnits.Customary,
+            FormulaInfo.CallUnits.Customary,
             [
                 [800, 300, 740, 400, 740],
                 [10, 20],
@@ -168,11 +179,11 @@ public sealed class WorkbookTests
 
         Close.Within(1e-13, 800 * Math.Sqrt(4.0 / 3), engine.Number("Contents", "C5"));
         Close.Within(1e-13, 50, engine.Number("Contents", "C6"));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([Carried], FormulaUnits.Customary, []));
+        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([Carried], FormulaInfo.CallUnits.Customary, []));
         Assert.Throws<ArgumentException>(() =>
             Workbook.FromFormulas(
                 [Carried, Carried],
-                FormulaUnits.Customary,
+                FormulaInfo.CallUnits.Customary,
                 [
                     [1],
                     [1],
@@ -182,7 +193,7 @@ public sealed class WorkbookTests
         Assert.Throws<FormulaRefusedException>(() =>
             Workbook.FromFormulas(
                 [Carried],
-                FormulaUnits.Customary,
+                FormulaInfo.CallUnits.Customary,
                 [
                     [-800, 300, 740, 400, 740],
                 ]
