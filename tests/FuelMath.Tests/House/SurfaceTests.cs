@@ -49,6 +49,6 @@ public sealed class SurfaceTests(ITestOutputHelper output)
     [InlineData(typeof(Curve), "FuelMath.Curve.Read<T>(T x): T where T : struct, IScalar<T>")]
     [InlineData(typeof(Curve), "FuelMath.Curve.Values { get; }: ImmutableArray<double>")]
     [InlineData(typeof(Lambda), "FuelMath.Lambda.static op_LessThan(Lambda left, Lambda right): bool")]
-    [InlineData(typeof(FuelSystem), "FuelMath.FuelSystem.Staging { get; }: StagingRule?")]
+    [InlineData(typeof(FuelSystem), "FuelMath.FuelSystem.Staging { get; }: StageSchedule.Transition?")]
     public void Surface_OfAType_IsWrittenAsInCode(Type type, string line) => Assert.Contains(line, Surface.Of(type));
 }
