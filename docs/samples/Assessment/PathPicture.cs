@@ -10,6 +10,9 @@ namespace FuelMath.Samples.Assessment;
 internal static class PathPicture
 {
     private const int Width = 680;
+
+    /// <summary>Room at both sides for the words beside the outer branches.</summary>
+    private const int Margin = 45;
     private const int Row = 60;
     private const int BoxHeight = 22;
 
@@ -21,7 +24,7 @@ internal static class PathPicture
         var svg = new StringBuilder();
         svg.Append(
             CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Width} {height}\" font-size=\"11\" font-family=\"inherit\" fill=\"currentColor\">"
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"{-Margin} 0 {Width + (2 * Margin)} {height}\" font-size=\"11\" font-family=\"inherit\" fill=\"currentColor\">"
         );
         foreach (PathEdge edge in layout.Edges)
         {
