@@ -38,8 +38,12 @@ internal sealed class ChoiceShape<T> : Shape<T>
             ? Find(item.Text)!
             : throw item.Refuse($"Must be {Wanted}.");
 
-    /// <summary>The word of a value that has one.</summary>
-    internal string WordOf(T value) => choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word;
+    /// <summary>The word of a value.</summary>
+    /// <exception cref="ArgumentException">There is no word for it.</exception>
+    internal string WordOf(T value) =>
+        Has(value)
+            ? choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word
+            : throw new RefusedArgumentException($"A document has no word for {value}: {Wanted}.", nameof(value));
 
     internal override JsonText Write(T value) => JsonText.Of(WordOf(value));
 

@@ -156,8 +156,14 @@ internal static class MonotoneCubic
     private static double End(double hNear, double hFar, double near, double far)
     {
         double slope = ((((2 * hNear) + hFar) * near) - (hNear * far)) / (hNear + hFar);
-        return Math.Sign(slope) != Math.Sign(near) ? 0
-            : Math.Sign(near) != Math.Sign(far) && Math.Abs(slope) > 3 * Math.Abs(near) ? 3 * near
+        return SignOf(slope) != SignOf(near) ? 0
+            : SignOf(near) != SignOf(far) && Math.Abs(slope) > 3 * Math.Abs(near) ? 3 * near
             : slope;
     }
+
+    /// <summary>The sign; zero for what is not a number, which the check of the pieces refuses.</summary>
+    private static int SignOf(double number) =>
+        number > 0 ? 1
+        : number < 0 ? -1
+        : 0;
 }
