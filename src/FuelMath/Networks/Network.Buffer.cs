@@ -75,8 +75,9 @@ public sealed partial class Network
         /// <exception cref="InvalidOperationException">There is no state, or the node is cut off in it.</exception>
         public GaugePressure PressureAt(string node) => PressureOf(Plan.Node(node));
 
-        /// <inheritdoc cref="PressureAt(string)" />
+        /// <summary>The pressure of a node.</summary>
         /// <param name="node">Its handle.</param>
+        /// <returns>The pressure, as <see cref="NetworkState.PressureAt(string)"/> gives it.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public GaugePressure PressureAt(NodeHandle node) => PressureOf(Plan.Names.Node(node));
@@ -90,9 +91,10 @@ public sealed partial class Network
         public bool TryPressureAt(string node, out GaugePressure pressure) =>
             TryPressureOf(Plan.Node(node), out pressure);
 
-        /// <inheritdoc cref="TryPressureAt(string, out GaugePressure)" />
+        /// <summary>The pressure of a node, where it is determined.</summary>
         /// <param name="node">Its handle.</param>
         /// <param name="pressure">The pressure; without meaning where there is none.</param>
+        /// <returns>Whether there is one: false where the node is cut off.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
@@ -105,8 +107,9 @@ public sealed partial class Network
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public VolumeFlow FlowIn(string link) => FlowOf(Plan.Link(link));
 
-        /// <inheritdoc cref="FlowIn(string)" />
+        /// <summary>The volume flow in a link, positive in its direction.</summary>
         /// <param name="line">Its handle.</param>
+        /// <returns>The flow, in m³/s.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public VolumeFlow FlowIn(LineHandle line) => FlowOf(Plan.Names.Line(line));
@@ -118,8 +121,9 @@ public sealed partial class Network
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public LinkCondition ConditionOf(string link) => Filled.Notes.Conditions[Plan.Link(link)];
 
-        /// <inheritdoc cref="ConditionOf(string)" />
+        /// <summary>The condition of a link.</summary>
         /// <param name="line">Its handle.</param>
+        /// <returns>Its condition.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
         public LinkCondition ConditionOf(LineHandle line) => Filled.Notes.Conditions[Plan.Names.Line(line)];
@@ -146,7 +150,7 @@ public sealed partial class Network
         /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
         public void SetPressure(string node, GaugePressure pressure) => SetPressureOf(Plan.Node(node), pressure);
 
-        /// <inheritdoc cref="SetPressure(string, GaugePressure)" />
+        /// <summary>Sets the pressure of a node of fixed pressure.</summary>
         /// <param name="node">Its handle.</param>
         /// <param name="pressure">The pressure; not below vacuum.</param>
         /// <exception cref="ArgumentException">The handle is of another network, or of a junction.</exception>
@@ -159,7 +163,7 @@ public sealed partial class Network
         /// <exception cref="ArgumentException">There is no such node, or the draw is not finite.</exception>
         public void SetDraw(string node, VolumeFlow draw) => SetDrawOf(Plan.Node(node), draw);
 
-        /// <inheritdoc cref="SetDraw(string, VolumeFlow)" />
+        /// <summary>Sets what is drawn at a junction.</summary>
         /// <param name="node">Its handle.</param>
         /// <param name="draw">The volume flow; negative feeds the network.</param>
         /// <exception cref="ArgumentException">The handle is of another network, or of a node of fixed
@@ -173,7 +177,7 @@ public sealed partial class Network
         /// finite.</exception>
         public void SetCommandedFlow(string line, VolumeFlow commanded) => SetCommandOf(Plan.Link(line), commanded);
 
-        /// <inheritdoc cref="SetCommandedFlow(string, VolumeFlow)" />
+        /// <summary>Sets the command of a link of injectors.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="commanded">The commanded mean flow; zero shuts them.</param>
         /// <exception cref="ArgumentException">The handle is of another network or part, or the flow is outside what is
@@ -188,7 +192,7 @@ public sealed partial class Network
         /// <exception cref="ArgumentOutOfRangeException">The pressure is below vacuum.</exception>
         public void SetReference(string line, GaugePressure reference) => SetReferenceOf(Plan.Link(line), reference);
 
-        /// <inheritdoc cref="SetReference(string, GaugePressure)" />
+        /// <summary>Sets the reference pressure of a regulator.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="reference">The pressure on its spring side; not below vacuum.</param>
         /// <exception cref="ArgumentException">The handle is of another network or part.</exception>
@@ -201,7 +205,7 @@ public sealed partial class Network
         /// <exception cref="ArgumentException">There is no such link, or the pump does not fit.</exception>
         public void SetPump(string line, PlainPump pump) => SetPumpOf(Plan.Link(line), pump);
 
-        /// <inheritdoc cref="SetPump(string, PlainPump)" />
+        /// <summary>Replaces a pump. Allocates.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="pump">At another speed, or with a curve of the same kind and no more points.</param>
         /// <exception cref="ArgumentException">The handle is of another network or part, or the pump does not

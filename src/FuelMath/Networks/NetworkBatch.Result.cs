@@ -47,9 +47,14 @@ public sealed partial class NetworkBatch
         /// <exception cref="InvalidOperationException">The point was refused, or the node is cut off there.</exception>
         public GaugePressure PressureAt(string node, int point) => PressureOf(Plan.Node(node), Solved(point));
 
-        /// <inheritdoc cref="PressureAt(string, int)" />
+        /// <summary>The pressure of a node at a point.</summary>
         /// <param name="node">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+        /// <returns>
+        /// The pressure: of a junction as <see cref="NetworkState.PressureAt(string)"/> gives it, of a node of fixed
+        /// pressure the
+        /// one given.
+        /// </returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public GaugePressure PressureAt(Network.NodeHandle node, int point) =>
             PressureOf(Plan.Names.Node(node), Solved(point));
@@ -63,10 +68,11 @@ public sealed partial class NetworkBatch
         public bool TryPressureAt(string node, int point, out GaugePressure pressure) =>
             TryPressureOf(Plan.Node(node), point, out pressure);
 
-        /// <inheritdoc cref="TryPressureAt(string, int, out GaugePressure)" />
+        /// <summary>The pressure of a node at a point, where there is one.</summary>
         /// <param name="node">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <param name="pressure">The pressure; without meaning where there is none.</param>
+        /// <returns>Whether there is one: false where the point was refused, or the node is cut off there.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public bool TryPressureAt(Network.NodeHandle node, int point, out GaugePressure pressure) =>
             TryPressureOf(Plan.Names.Node(node), point, out pressure);
@@ -79,9 +85,10 @@ public sealed partial class NetworkBatch
         /// <exception cref="InvalidOperationException">The point was refused.</exception>
         public VolumeFlow FlowIn(string link, int point) => FlowOf(Plan.Link(link), Solved(point));
 
-        /// <inheritdoc cref="FlowIn(string, int)" />
+        /// <summary>The volume flow in a link at a point, positive in the link's direction.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+        /// <returns>The flow, in m³/s.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public VolumeFlow FlowIn(Network.LineHandle line, int point) => FlowOf(Plan.Names.Line(line), Solved(point));
 
@@ -94,10 +101,11 @@ public sealed partial class NetworkBatch
         public bool TryFlowIn(string link, int point, out VolumeFlow flow) =>
             TryFlowOf(Plan.Link(link), point, out flow);
 
-        /// <inheritdoc cref="TryFlowIn(string, int, out VolumeFlow)" />
+        /// <summary>The volume flow in a link at a point, where there is a state.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <param name="flow">The flow, in m³/s; without meaning where there is none.</param>
+        /// <returns>Whether there is one: false where the point was refused.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public bool TryFlowIn(Network.LineHandle line, int point, out VolumeFlow flow) =>
             TryFlowOf(Plan.Names.Line(line), point, out flow);
@@ -110,9 +118,10 @@ public sealed partial class NetworkBatch
         /// <exception cref="InvalidOperationException">The point was refused.</exception>
         public Network.LinkCondition ConditionOf(string link, int point) => ConditionIn(Plan.Link(link), Solved(point));
 
-        /// <inheritdoc cref="ConditionOf(string, int)" />
+        /// <summary>What a link is doing at a point.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
+        /// <returns>Its condition, as <see cref="NetworkState.ConditionOf(string)"/> gives it.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public Network.LinkCondition ConditionOf(Network.LineHandle line, int point) =>
             ConditionIn(Plan.Names.Line(line), Solved(point));

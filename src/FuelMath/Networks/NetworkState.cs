@@ -95,8 +95,12 @@ public sealed class NetworkState
     /// <exception cref="InvalidOperationException">The node is cut off, so that its pressure is not determined.</exception>
     public GaugePressure PressureAt(string node) => PressureOf(plan.Node(node));
 
-    /// <inheritdoc cref="PressureAt(string)" />
+    /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its handle.</param>
+    /// <returns>
+    /// The pressure. Behind a check valve without flow it is the one to which the network fills the place by itself; a
+    /// higher one may be trapped there.
+    /// </returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public GaugePressure PressureAt(Network.NodeHandle node) => PressureOf(plan.Names.Node(node));
 
@@ -107,9 +111,10 @@ public sealed class NetworkState
     /// <exception cref="ArgumentException">There is no node of that name.</exception>
     public bool TryPressureAt(string node, out GaugePressure pressure) => TryPressureOf(plan.Node(node), out pressure);
 
-    /// <inheritdoc cref="TryPressureAt(string, out GaugePressure)" />
+    /// <summary>The pressure of a node, where it is determined.</summary>
     /// <param name="node">Its handle.</param>
     /// <param name="pressure">The pressure; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where the node is cut off.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public bool TryPressureAt(Network.NodeHandle node, out GaugePressure pressure) =>
         TryPressureOf(plan.Names.Node(node), out pressure);
@@ -120,8 +125,9 @@ public sealed class NetworkState
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     public VolumeFlow FlowIn(string link) => SiUnits.VolumeFlow(FlowSi(plan.Link(link)));
 
-    /// <inheritdoc cref="FlowIn(string)" />
+    /// <summary>The volume flow in a link, positive in its direction.</summary>
     /// <param name="line">Its handle.</param>
+    /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public VolumeFlow FlowIn(Network.LineHandle line) => SiUnits.VolumeFlow(FlowSi(plan.Names.Line(line)));
 
@@ -131,8 +137,9 @@ public sealed class NetworkState
     /// <exception cref="ArgumentException">There is no link of that name.</exception>
     public Network.LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
 
-    /// <inheritdoc cref="ConditionOf(string)" />
+    /// <summary>What a link is doing.</summary>
     /// <param name="line">Its handle.</param>
+    /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public Network.LinkCondition ConditionOf(Network.LineHandle line) => conditions[plan.Names.Line(line)];
 
@@ -143,8 +150,9 @@ public sealed class NetworkState
     /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
     public Pressure PressureDifferenceOver(string link) => DifferenceOver(plan.Link(link));
 
-    /// <inheritdoc cref="PressureDifferenceOver(string)" />
+    /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
     /// <param name="line">Its handle.</param>
+    /// <returns>Upstream less downstream pressure, in Pa: height counts.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public Pressure PressureDifferenceOver(Network.LineHandle line) => DifferenceOver(plan.Names.Line(line));
 
@@ -156,9 +164,10 @@ public sealed class NetworkState
     public bool TryPressureDifferenceOver(string link, out Pressure difference) =>
         TryDifferenceOver(plan.Link(link), out difference);
 
-    /// <inheritdoc cref="TryPressureDifferenceOver(string, out Pressure)" />
+    /// <summary>The pressure from a link's upstream node to its downstream node, where both are determined.</summary>
     /// <param name="line">Its handle.</param>
     /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
+    /// <returns>Whether there is one: false where an end is cut off.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public bool TryPressureDifferenceOver(Network.LineHandle line, out Pressure difference) =>
         TryDifferenceOver(plan.Names.Line(line), out difference);
