@@ -5,10 +5,10 @@ if (args is ["compare", string first, string second])
 }
 
 Console.WriteLine("FuelMath");
-Readme.Network();
-Readme.System();
+Readme.RunNetwork();
+Readme.RunSystem();
 Console.WriteLine("FuelMath.Exercises");
-Readme.Exercises();
+Readme.RunExercises();
 Console.WriteLine("FuelMath.Workbooks");
-Readme.Workbooks();
+Readme.RunWorkbooks();
 return 0;

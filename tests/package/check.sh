@@ -10,7 +10,7 @@ trap 'rm -rf "$work"' EXIT
 
 # example NAME README PART END: the block of C# of a readme that holds PART, as a method that ends with END.
 example() {
-    echo "    public static void $1()"
+    echo "    public static void Run$1()"
     echo "    {"
     awk -v part="$3" '
         /^```csharp/ { inside = 1; block = ""; next }
