@@ -115,7 +115,7 @@ internal sealed class MixtureJudgement(
             FindingCode.ChamberLean,
             Severity.Danger,
             $"chamber {chamber}",
-            $"Chamber {chamber} runs leaner {against}{place}{(hidden ? ", and {sensor} does not show it" : "")}",
+            $"Chamber {chamber} runs leaner {against}{place}{(hidden ? $", and {sensor} does not show it" : "")}",
             Deviation(lambda, target, rest),
             Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
             source,

@@ -28,25 +28,12 @@ internal static class ReducingRegulatorShape
             var setPoint = o.Required("setPoint", Reading, r => r.SetPoint).Says("The reading at which it was set.");
             var second = o.Required("secondReading", Reading, r => r.SecondReading, parameter: "second")
                 .Says("Another reading at another flow, which gives the droop.");
-            var diaphragm = o.Required("diaphragm", QuantityShapes.Area.Positive, r => r.Mechanics.Diaphragm)
-                .Says("Effective area of the diaphragm.");
-            var seat = o.Required("seat", QuantityShapes.Area.Positive, r => r.Mechanics.Seat)
-                .Says("Area of the seat.");
-            var fullyOpen = o.Required("fullyOpen", RegulatorPartShapes.Restriction, r => r.Mechanics.FullyOpen)
-                .Says("What it loses when open to its stop.");
+            var mechanics = RegulatorPartShapes.Mechanics(o, r => r.Mechanics);
             var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, r => r.Reference)
                 .Says("What acts on the spring side of the diaphragm.");
             o.With("estimate", TextShape.Note, r => r.EstimateBasis, (r, v) => r.AsEstimate(v), "basis")
                 .Says("The basis of the estimate; only where something of it is one.");
             var source = o.Source(r => r.Source);
-            return f =>
-                new(
-                    f.Of(name),
-                    f.Of(setPoint),
-                    f.Of(second),
-                    new RegulatorMechanics(f.Of(diaphragm), f.Of(seat), f.Of(fullyOpen)),
-                    f.Of(reference),
-                    f.Of(source)
-                );
+            return f => new(f.Of(name), f.Of(setPoint), f.Of(second), mechanics(f), f.Of(reference), f.Of(source));
         });
 }

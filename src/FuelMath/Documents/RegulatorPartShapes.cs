@@ -24,4 +24,15 @@ internal static class RegulatorPartShapes
             ("ambient", RegulatorReference.Ambient),
             ("tank", RegulatorReference.Tank)
         );
+
+    /// <summary>Adds diaphragm, seat and the loss when fully open.</summary>
+    internal static Func<Fields<T>, RegulatorMechanics> Mechanics<T>(ObjectBuilder<T> o, Func<T, RegulatorMechanics> of)
+    {
+        var diaphragm = o.Required("diaphragm", QuantityShapes.Area.Positive, r => of(r).Diaphragm)
+            .Says("Effective area of the diaphragm.");
+        var seat = o.Required("seat", QuantityShapes.Area.Positive, r => of(r).Seat).Says("Area of the seat.");
+        var fullyOpen = o.Required("fullyOpen", Restriction, r => of(r).FullyOpen)
+            .Says("What it loses when open to its stop.");
+        return f => new(f.Of(diaphragm), f.Of(seat), f.Of(fullyOpen));
+    }
 }

@@ -7,6 +7,9 @@ internal static class ScatterTable
 {
     private const double Bar = 1e5;
 
+    /// <summary>Half of the last digit shown of lambda: less counts as none, as where a sensor holds one chamber.</summary>
+    private const double NoScatter = 5e-5;
+
     /// <summary>The table; it has a row for each point and input, and one for a point without a state.</summary>
     internal static SheetTable Of(SystemAssessment assessment) =>
         SheetTable.Of(
@@ -39,6 +42,7 @@ internal static class ScatterTable
                 .BestEstimate.Chambers.Select(c => shares.LambdaOf(c.Chamber))
                 .MaxBy(s => s.StandardDeviation.InSi())
             : null;
+        bool scatters = lambda?.StandardDeviation.InSi() >= NoScatter;
         foreach (ScatterShare<Pressure> line in rail.Lines)
         {
             ScatterShare<Ratio>? own = lambda?.Lines.First(l => l.Input == line.Input);
@@ -46,11 +50,11 @@ internal static class ScatterTable
             [
                 point.Point.Name,
                 line.IsBent || own is { IsBent: true } ? $"{line.Input.Name} (bent)" : line.Input.Name,
-                Guard.Show(line.Input.StandardDeviation, line.Input.StandardDeviation.Unit),
+                LogText.Of($"{line.Input.StandardDeviation}"),
                 line.StandardDeviation.InSi() / Bar,
                 100 * line.Share.InSi(),
                 own?.StandardDeviation.InSi(),
-                100 * own?.Share.InSi(),
+                scatters ? 100 * own?.Share.InSi() : null,
             ];
         }
 
@@ -62,7 +66,7 @@ internal static class ScatterTable
             rail.StandardDeviation.InSi() / Bar,
             rail.StandardDeviation.InSi() == 0 ? null : 100.0,
             lambda?.StandardDeviation.InSi(),
-            lambda is null || lambda.StandardDeviation.InSi() == 0 ? null : 100.0,
+            scatters ? 100.0 : null,
         ];
     }
 }

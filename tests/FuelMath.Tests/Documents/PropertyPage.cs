@@ -61,10 +61,12 @@ internal static class PropertyPage
                     string comment = property.Value.GetProperty("description").GetString()!;
                     string form = Form(property.Value, definitions);
 
-                    // Where there is a choice, all of it is shown: one bundled word would hide the others.
-                    string value = form.Contains(" | ", StringComparison.Ordinal)
-                        ? form
-                        : values.GetValueOrDefault($"{name}.{property.Name}") ?? form;
+                    // Where there is a choice, all of it is shown: one bundled word would hide the others. A text of any
+                    // words is none: there a value tells more.
+                    bool isChoice =
+                        form.Contains(" | ", StringComparison.Ordinal)
+                        && !form.Contains("\"...\"", StringComparison.Ordinal);
+                    string value = isChoice ? form : values.GetValueOrDefault($"{name}.{property.Name}") ?? form;
                     page.Append(
                         CultureInfo.InvariantCulture,
                         $"  \"{property.Name}\": {value}, // {optional}{comment}\n"

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Microsoft.CodeAnalysis.CSharp.Syntax;
 
 namespace FuelMath.Tests.House;
 
@@ -45,6 +46,17 @@ public sealed partial class WordingTests
     [Fact]
     public void Thousands_OnPages_AreSeparatedBySpaces() => Offenders.None(InProse(CommaInNumber()));
 
+    /// <summary>A text inside a hole of an interpolated one is plain unless it says so itself: its own holes would be printed.</summary>
+    [Fact]
+    public void NoPlainText_InsideAnInterpolatedOne_HasHoles() =>
+        Offenders.None(
+            SourceCode
+                .Nodes<LiteralExpressionSyntax>()
+                .Where(n => n.Node.Token.Value is string text && Hole().IsMatch(text))
+                .Where(n => n.Node.Ancestors().Any(a => a is InterpolatedStringExpressionSyntax))
+                .Select(n => $"{SourceCode.Place(n.Node)}: {n.Node}")
+        );
+
     private static IEnumerable<string> InProse(Regex pattern) =>
         from page in Pages
         from line in NotProse().Replace(Repository.Read(page), " ").Split('\n')
@@ -65,6 +77,9 @@ public sealed partial class WordingTests
 
     [GeneratedRegex(@"(?<![\w.\-\]])-\d")]
     private static partial Regex HyphenMinus();
+
+    [GeneratedRegex(@"\{[A-Za-z_]\w*")]
+    private static partial Regex Hole();
 
     [GeneratedRegex(@"\d,\d{3}\b")]
     private static partial Regex CommaInNumber();

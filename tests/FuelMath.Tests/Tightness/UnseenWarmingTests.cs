@@ -43,13 +43,22 @@ public sealed class UnseenWarmingTests
     public void Judge_PassesOnlyWhatCanBe(ClosedLine line, sbyte tenths)
     {
         double kelvins = tenths / 400.0;
+        if (Record.Exception(() => Rise(line, kelvins)) is NoSolutionException)
+        {
+            // Refused only where it cools until it boils, at 40 kPa. Without gas the pressure would fall furthest: expansion over
+            // compressibility, with 1.267 GPa at 20 °C between the two given.
+            double fall =
+                -kelvins
+                * (Expansion(line.Volume.Fuel, 20) - line.WallExpansion)
+                / ((1 / 1.267e9) + (line.Swelling * 1e-10));
+            Assert.True((line.Bars * 1e5) + 100e3 - (1.05 * fall) <= 40e3);
+            return;
+        }
+
         DecayTest test = new(
             line.Volume,
             ClosedLine.Reading(0, line.Start),
-            ClosedLine.Reading(
-                10,
-                line.Start + line.Volume.PressureRiseFor(line.Start, TemperatureDelta.FromKelvins(kelvins))
-            ),
+            ClosedLine.Reading(10, line.Start + Rise(line, kelvins)),
             Gauge
         );
 
@@ -62,6 +71,14 @@ public sealed class UnseenWarmingTests
             verdict
         );
     }
+
+    /// <summary>A fresh draw once found a stiff line that cools until its fuel boils.</summary>
+    [Fact]
+    public void Judge_ALineThatCoolsUntilItBoils_HasNoSecondReading() =>
+        Judge_PassesOnlyWhatCanBe(new ClosedLine(3, 2, 0, 2.5, 919) { WallExpansion = 2e-4 }, -120);
+
+    private static Pressure Rise(ClosedLine line, double kelvins) =>
+        line.Volume.PressureRiseFor(line.Start, TemperatureDelta.FromKelvins(kelvins));
 
     /// <summary>By hand: 0.5 L, 10 min, 1 K; 5 % of the fuel's 1.2e-3 /K and half of the walls' 2e-4 /K are 6e-5 and 1e-4 /K.</summary>
     [Fact]
