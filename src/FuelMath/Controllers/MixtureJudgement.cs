@@ -109,7 +109,7 @@ internal sealed class MixtureJudgement(
         string against = asked is null ? "than the others" : "than asked for";
         string rest =
             hidden && asked is not null && Math.Abs(Over(mean, target)) >= Shared
-                ? $"; the mean takes {Show.Percent(Over(mean, target))} and leaves {Show.Percent(limit - Over(mean, target))}"
+                ? $"; the mean of all chambers is {Apart(mean, target)}"
                 : "";
         return Finding.Of(
             FindingCode.ChamberLean,
@@ -176,14 +176,15 @@ internal sealed class MixtureJudgement(
             )
             .AsNotKnown();
 
-    private static Shown Deviation(Lambda lambda, Lambda target, string rest)
+    private static Shown Deviation(Lambda lambda, Lambda target, string rest) =>
+        Shown
+            .Percent(Over(lambda, target))
+            .As($"lambda {Show.Lambda(lambda.Si)}, {Apart(lambda, target)} {Show.Lambda(target.Si)}{rest}");
+
+    private static string Apart(Lambda lambda, Lambda target)
     {
         double over = Over(lambda, target);
-        return Shown
-            .Percent(over)
-            .As(
-                $"lambda {Show.Lambda(lambda.Si)}, {Show.Percent(Math.Abs(over))} {(over < 0 ? "below" : "above")} {Show.Lambda(target.Si)}{rest}"
-            );
+        return $"{Show.Percent(Math.Abs(over))} {(over < 0 ? "below" : "above")}";
     }
 
     private static double Over(Lambda lambda, Lambda target) => (lambda.Si / target.Si) - 1;
