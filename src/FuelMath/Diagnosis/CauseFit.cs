@@ -38,7 +38,7 @@ internal static class CauseFit
     private static IEnumerable<double[]> Starts(CauseModel model, double[] logs, double[] uncertainties)
     {
         yield return new double[model.ParameterCount];
-        if (Range(model) is not var (low, high))
+        if (model.Kind.ScannedRange(model) is not var (low, high))
         {
             yield break;
         }
@@ -66,31 +66,13 @@ internal static class CauseFit
         }
     }
 
-    /// <summary>The range that is scanned; null where the logarithm is linear in the parameters.</summary>
-    private static (double Low, double High)? Range(CauseModel model) =>
-        model.Cause switch
-        {
-            MixtureDiagnosis.Cause.DeadTime or MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => DeadTimes(model),
-            MixtureDiagnosis.Cause.RailPressure => (-0.95, 3),
-            MixtureDiagnosis.Cause.PressureReference => (-2, 2),
-            MixtureDiagnosis.Cause.OneInjectorFlow => (-0.95, 3),
-            MixtureDiagnosis.Cause.OneInjectorLeak => (0, 0.5),
-            _ => null,
-        };
-
     /// <summary>
-    /// The changes of dead time, in ms, that leave every effective width positive and no dead time negative.
+    /// The parameters at a point of the scan. Where a factor goes before the scanned parameter, it is the one that fits
+    /// best there.
     /// </summary>
-    private static (double Low, double High) DeadTimes(CauseModel model)
-    {
-        double longest = model.Readings.Min(r => r.Widths.Max()) * 1e3;
-        return (-longest, longest);
-    }
-
-    /// <summary>The parameters at a point of the scan; an additional factor is the one that fits best there.</summary>
     private static double[] Place(CauseModel model, double[] logs, double[] uncertainties, double at)
     {
-        if (model.Cause != MixtureDiagnosis.Cause.InjectorFlowAndDeadTime)
+        if (model.ParameterCount == 1)
         {
             return [at];
         }

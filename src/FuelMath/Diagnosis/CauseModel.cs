@@ -10,28 +10,22 @@ namespace FuelMath;
 /// </remarks>
 internal sealed class CauseModel : IFitModel
 {
-    private const double MostFlow = 10;
-    private const double MostLeak = 1;
-
     /// <summary>A dead time that is less than this below zero is zero, s.</summary>
     private const double Rounding = 1e-15;
 
     private readonly FittedInjectors set;
     private readonly SeenMixture[] readings;
-    private readonly (double Low, double High) load;
-    private readonly (double Low, double High) speed;
-    private readonly double leastDeadTime;
 
     /// <summary>The prediction of readings that do not include the chamber; NaN for those that do.</summary>
     private readonly double[] unmoved;
 
-    internal CauseModel(FittedInjectors set, MixtureDiagnosis.Cause cause, int chamber, SeenMixture[] readings)
+    internal CauseModel(FittedInjectors set, CauseKind kind, int chamber, SeenMixture[] readings)
     {
-        (this.set, Cause, Chamber, this.readings) = (set, cause, chamber, readings);
-        load = (readings.Min(r => r.State.Manifold), readings.Max(r => r.State.Manifold));
-        speed = (readings.Min(r => r.State.Speed), readings.Max(r => r.State.Speed));
+        (this.set, Kind, Chamber, this.readings) = (set, kind, chamber, readings);
+        Load = (readings.Min(r => r.State.Manifold), readings.Max(r => r.State.Manifold));
+        Speed = (readings.Min(r => r.State.Speed), readings.Max(r => r.State.Speed));
         LeastPressure = readings.Min(r => r.State.Pressures.Min());
-        leastDeadTime = readings.Min(r => r.State.Pressures.Select((p, s) => LeastDeadTime(r, s, p)).Min());
+        LeastDeadTime = readings.Min(r => r.State.Pressures.Select((p, s) => LeastDeadTimeOf(r, s, p)).Min());
         unmoved = Unmoved();
         if (chamber >= 0)
         {
@@ -42,13 +36,17 @@ internal sealed class CauseModel : IFitModel
 
     private CauseModel(CauseModel other, SeenMixture[] readings)
     {
-        (set, Cause, Chamber, this.readings) = (other.set, other.Cause, other.Chamber, readings);
-        (load, speed, LeastPressure, StaticFlow) = (other.load, other.speed, other.LeastPressure, other.StaticFlow);
-        leastDeadTime = other.leastDeadTime;
+        (set, Kind, Chamber, this.readings) = (other.set, other.Kind, other.Chamber, readings);
+        (Load, Speed) = (other.Load, other.Speed);
+        (LeastPressure, StaticFlow, LeastDeadTime) = (other.LeastPressure, other.StaticFlow, other.LeastDeadTime);
         unmoved = Unmoved();
     }
 
-    internal MixtureDiagnosis.Cause Cause { get; }
+    internal CauseKind Kind { get; }
+
+    internal MixtureDiagnosis.Cause Cause => Kind.Cause;
+
+    internal string Name => Kind.NameFor(Chamber);
 
     /// <summary>The chamber, counted from 0; -1 for a cause of all.</summary>
     internal int Chamber { get; }
@@ -59,10 +57,19 @@ internal sealed class CauseModel : IFitModel
     /// <summary>The static flow of the chamber's first injector at that pressure, kg/s: the unit of a leak.</summary>
     internal double StaticFlow { get; }
 
+    /// <summary>The manifold pressures that were fitted, Pa.</summary>
+    internal (double Low, double High) Load { get; }
+
+    /// <summary>The speeds that were fitted.</summary>
+    internal (double Low, double High) Speed { get; }
+
+    /// <summary>The least dead time presumed, s.</summary>
+    internal double LeastDeadTime { get; }
+
     internal SeenMixture[] Readings => readings;
 
     /// <inheritdoc />
-    public int ParameterCount => CauseKinds.Parameters(Cause);
+    public int ParameterCount => Kind.Parameters.Length;
 
     /// <inheritdoc />
     /// <remarks>Dead-time tables have corners at their pressures, short-pulse corrections where the linear range begins.</remarks>
@@ -72,24 +79,10 @@ internal sealed class CauseModel : IFitModel
     internal CauseModel With(SeenMixture[] others) => new(this, others);
 
     /// <inheritdoc />
-    public double Lowest(int parameter) =>
-        Cause switch
-        {
-            MixtureDiagnosis.Cause.DeadTime => -leastDeadTime * 1e3,
-            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime when parameter == 1 => -leastDeadTime * 1e3,
-            MixtureDiagnosis.Cause.OneInjectorFlow => -1,
-            MixtureDiagnosis.Cause.OneInjectorLeak => 0,
-            _ => double.NegativeInfinity,
-        };
+    public double Lowest(int parameter) => Kind.Parameters[parameter].Lowest(this);
 
     /// <inheritdoc />
-    public double Highest(int parameter) =>
-        Cause switch
-        {
-            MixtureDiagnosis.Cause.OneInjectorFlow => MostFlow - 1,
-            MixtureDiagnosis.Cause.OneInjectorLeak => MostLeak,
-            _ => double.PositiveInfinity,
-        };
+    public double Highest(int parameter) => Kind.Parameters[parameter].Highest(this);
 
     /// <inheritdoc />
     public bool IsDefined(double[] parameters)
@@ -107,13 +100,13 @@ internal sealed class CauseModel : IFitModel
                 continue;
             }
 
-            InputChange<Real> change = Change(at, i);
+            InputChange<Real> change = Kind.Change(this, readings[i].State, at);
             for (int s = 0; s < set.Stages.Length; s++)
             {
                 double pressure = MixturePrediction.PressureOf(readings[i].State, s, change).Value;
                 if (
                     !(pressure > 0)
-                    || !(LeastDeadTime(readings[i], s, pressure) + (change.DeadTime?.Value ?? 0) >= -Rounding)
+                    || !(LeastDeadTimeOf(readings[i], s, pressure) + (change.DeadTime?.Value ?? 0) >= -Rounding)
                 )
                 {
                     return false;
@@ -133,7 +126,12 @@ internal sealed class CauseModel : IFitModel
     public T At<T>(T[] parameters, int reading)
         where T : struct, IScalar<T> =>
         double.IsNaN(unmoved[reading])
-            ? MixturePrediction.LogLambda(set, readings[reading], Change(parameters, reading), LeastPressure)
+            ? MixturePrediction.LogLambda(
+                set,
+                readings[reading],
+                Kind.Change(this, readings[reading].State, parameters),
+                LeastPressure
+            )
             : T.Of(unmoved[reading]);
 
     /// <summary>The prediction of a reading, as a plain number.</summary>
@@ -151,13 +149,13 @@ internal sealed class CauseModel : IFitModel
         Real[] at = Array.ConvertAll(parameters, p => new Real(p));
         for (int i = 0; i < readings.Length; i++)
         {
-            InputChange<Real> change = Change(at, i);
+            InputChange<Real> change = Kind.Change(this, readings[i].State, at);
             for (int s = 0; s < set.Stages.Length; s++)
             {
                 double pressure = MixturePrediction.PressureOf(readings[i].State, s, change).Value;
                 foreach (int chamber in readings[i].Chambers)
                 {
-                    if (CauseWords.Beyond(set.Stages[s].Fitted[chamber], pressure) is { } words)
+                    if (TableReach.Beyond(set.Stages[s].Fitted[chamber], pressure) is { } words)
                     {
                         return words;
                     }
@@ -166,36 +164,6 @@ internal sealed class CauseModel : IFitModel
         }
 
         return null;
-    }
-
-    /// <summary>The change of inputs by the parameters at a reading.</summary>
-    private InputChange<T> Change<T>(T[] p, int reading)
-        where T : struct, IScalar<T>
-    {
-        ObservedState state = readings[reading].State;
-        return Cause switch
-        {
-            MixtureDiagnosis.Cause.InjectorFlow => new() { Flow = T.Exp(p[0]) },
-            MixtureDiagnosis.Cause.DeadTime => new() { DeadTime = p[0] * 1e-3 },
-            MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => new() { Flow = T.Exp(p[0]), DeadTime = p[1] * 1e-3 },
-            MixtureDiagnosis.Cause.RailPressure => new() { Pressure = p[0] * LeastPressure },
-            MixtureDiagnosis.Cause.PressureReference => new() { Reference = p[0] },
-            MixtureDiagnosis.Cause.FuelDensity => new() { Density = T.Exp(p[0]) },
-            MixtureDiagnosis.Cause.StoichiometricRatio => new() { Stoichiometric = T.Exp(p[0]) },
-            MixtureDiagnosis.Cause.AirModel => new() { Air = T.Exp(p[0]) },
-            MixtureDiagnosis.Cause.AirModelOverLoad => new() { Air = Between(p, load, state.Manifold) },
-            MixtureDiagnosis.Cause.AirModelOverSpeed => new() { Air = Between(p, speed, state.Speed) },
-            MixtureDiagnosis.Cause.OneInjectorFlow => new() { Chamber = Chamber, ChamberFlow = 1 + p[0] },
-            MixtureDiagnosis.Cause.OneInjectorLeak => new() { Chamber = Chamber, ChamberLeak = p[0] * StaticFlow },
-            _ => default,
-        };
-    }
-
-    private static T Between<T>(T[] ends, (double Low, double High) range, double at)
-        where T : struct, IScalar<T>
-    {
-        double share = range.High > range.Low ? (at - range.Low) / (range.High - range.Low) : 0;
-        return T.Exp(((1 - share) * ends[0]) + (share * ends[1]));
     }
 
     private double[] Unmoved() =>
@@ -207,7 +175,7 @@ internal sealed class CauseModel : IFitModel
             ),
         ];
 
-    private double LeastDeadTime(SeenMixture reading, int stage, double pressure)
+    private double LeastDeadTimeOf(SeenMixture reading, int stage, double pressure)
     {
         double least = double.PositiveInfinity;
         foreach (int chamber in reading.Chambers)

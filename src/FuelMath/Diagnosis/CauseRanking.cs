@@ -49,12 +49,12 @@ internal sealed class CauseRanking
         uncertainties = [.. readings.Select(r => r.Uncertainty)];
         ObservedChecks.Predicted(set, readings);
         var notTried = ImmutableArray.CreateBuilder<string>();
-        foreach ((MixtureDiagnosis.Cause cause, int chamber) in Tried())
+        foreach ((CauseKind kind, int chamber) in Tried())
         {
-            var model = new CauseModel(set, cause, chamber, readings);
+            var model = new CauseModel(set, kind, chamber, readings);
             if (WhyNot(model) is { } reason)
             {
-                notTried.Add($"{CauseWords.Name(model)}: {reason}");
+                notTried.Add($"{model.Name}: {reason}");
             }
             else if (CauseFit.Of(model, logs, uncertainties) is var fit && fit.HasStandardErrors)
             {
@@ -62,7 +62,7 @@ internal sealed class CauseRanking
             }
             else
             {
-                notTried.Add($"{CauseWords.Name(model)}: the readings leave its size open");
+                notTried.Add($"{model.Name}: the readings leave its size open");
             }
         }
 
@@ -75,7 +75,7 @@ internal sealed class CauseRanking
         Causes = Ordered(fits.Select((f, i) => Rank(f.Model, f.Fit, criteria[i], weights[i])));
 
         (CauseModel Model, CurveFit Fit)[] single = [.. fits.Where(f => f.Model.ParameterCount == 1)];
-        Compared = [.. single.Select(f => CauseWords.Name(f.Model))];
+        Compared = [.. single.Select(f => f.Model.Name)];
         Matrix<double> design = Matrix<double>.Build.DenseOfColumnVectors(single.Select(f => f.Fit.Design.Column(0)));
         SingularValues = [.. ModelComparison.ScaledSingularValues(design).Select(SiUnits.Ratio)];
     }
@@ -97,27 +97,27 @@ internal sealed class CauseRanking
         (CauseModel model, CurveFit fit) = fits.Single(f =>
             f.Model.Cause == cause && f.Model.Chamber == (chamber ?? 0) - 1
         );
-        Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(CauseSymbols.Parameter(cause, i), p))];
+        Traced[] parameters = [.. fit.Parameters.Select((p, i) => Traced.Input(model.Kind.Parameters[i].Symbol, p))];
         return model.At(parameters, reading).ToWorking();
     }
 
     /// <summary>All causes; those of one chamber for each chamber in a reading, where there is more than one.</summary>
-    private IEnumerable<(MixtureDiagnosis.Cause Cause, int Chamber)> Tried()
+    private IEnumerable<(CauseKind Kind, int Chamber)> Tried()
     {
-        foreach (MixtureDiagnosis.Cause cause in Enum.GetValues<MixtureDiagnosis.Cause>())
+        foreach (CauseKind kind in CauseKind.All)
         {
-            if (!CauseKinds.IsOfOneChamber(cause))
+            if (!kind.IsOfOneChamber)
             {
-                yield return (cause, -1);
+                yield return (kind, -1);
                 continue;
             }
 
             // With a single chamber a weak injector is an error of injector flow.
             foreach (int chamber in readings.SelectMany(r => r.Chambers).Distinct().Order())
             {
-                if (set.ChamberCount > 1 || cause == MixtureDiagnosis.Cause.OneInjectorLeak)
+                if (set.ChamberCount > 1 || kind is OneInjectorLeakCause)
                 {
-                    yield return (cause, chamber);
+                    yield return (kind, chamber);
                 }
             }
         }
@@ -129,7 +129,7 @@ internal sealed class CauseRanking
     /// </summary>
     private double Prior(CauseModel model)
     {
-        if (model.Cause == MixtureDiagnosis.Cause.NoError)
+        if (model.Kind is NoErrorCause)
         {
             return 0.5;
         }
@@ -175,17 +175,7 @@ internal sealed class CauseRanking
 
         Matrix<double> design = CurveFit.DesignOf(model, uncertainties, new double[needed]);
         double least = ModelComparison.ScaledSingularValues(design)[^1];
-        return least > None
-            ? null
-            : model.Cause switch
-            {
-                MixtureDiagnosis.Cause.InjectorFlowAndDeadTime => "needs observations at different pulse widths",
-                MixtureDiagnosis.Cause.PressureReference =>
-                    "needs observations at a manifold pressure other than ambient",
-                MixtureDiagnosis.Cause.AirModelOverLoad => "needs observations at different manifold pressures",
-                MixtureDiagnosis.Cause.AirModelOverSpeed => "needs observations at different speeds",
-                _ => "changes none of these readings",
-            };
+        return least > None ? null : model.Kind.Missing;
     }
 
     private MixtureDiagnosis.RankedCause Rank(CauseModel model, CurveFit fit, double criterion, double weight)
@@ -195,9 +185,9 @@ internal sealed class CauseRanking
         return new(
             model.Cause,
             model.Chamber < 0 ? null : model.Chamber + 1,
-            CauseWords.Name(model),
-            CauseWords.Estimates(model, fit),
-            CauseWords.Remarks(model, fit),
+            model.Name,
+            Estimates(model, fit),
+            Remarks(model, fit),
             fit.ChiSquared,
             degrees,
             probability is { } p ? SiUnits.Ratio(p) : null,
@@ -206,6 +196,26 @@ internal sealed class CauseRanking
             SiUnits.Ratio(weight),
             () => Inseparable(model, fit)
         );
+    }
+
+    /// <summary>The parameters of a fit as quantities, each with its interval.</summary>
+    private static ImmutableArray<MixtureDiagnosis.Estimate> Estimates(CauseModel model, CurveFit fit) =>
+        [.. model.Kind.Parameters.Select((p, i) => p.Estimate(model, fit.Parameters[i], fit.StandardError(i)))];
+
+    private static ImmutableArray<string> Remarks(CauseModel model, CurveFit fit)
+    {
+        var remarks = ImmutableArray.CreateBuilder<string>();
+        if (model.Beyond(fit.Parameters) is { } beyond)
+        {
+            remarks.Add(beyond);
+        }
+
+        if (model.IsAtEnd(fit.Parameters))
+        {
+            remarks.Add("The estimate is at the end of what is possible: this cause alone can't explain more.");
+        }
+
+        return remarks.ToImmutable();
     }
 
     private ImmutableArray<MixtureDiagnosis.InseparableCause> Inseparable(CauseModel model, CurveFit fit)
@@ -229,8 +239,8 @@ internal sealed class CauseRanking
         CurveFit otherFit
     )
     {
-        bool nothing = model.Cause == MixtureDiagnosis.Cause.NoError;
-        if (CauseKinds.Contains(other.Cause, model.Cause) && !nothing)
+        bool nothing = model.Kind is NoErrorCause;
+        if (other.Kind.Contains(model.Kind) && !nothing)
         {
             // A cause that contains this one is not a rival: Akaike's criterion judges its extra parameters.
             return null;
@@ -242,7 +252,7 @@ internal sealed class CauseRanking
 
         // At a bound the condition index does not apply: the other cause can't follow any further.
         double? index =
-            nothing || other.Cause == MixtureDiagnosis.Cause.NoError || other.IsAtEnd(mimic.Parameters)
+            nothing || other.Kind is NoErrorCause || other.IsAtEnd(mimic.Parameters)
                 ? null
                 : Math.Min(ModelComparison.ConditionIndex(fit.Design, mimic.Design), ExactlySame);
         if (separation >= Apart && !(index > NearlySame))
@@ -258,7 +268,7 @@ internal sealed class CauseRanking
         return new(
             other.Cause,
             other.Chamber < 0 ? null : other.Chamber + 1,
-            CauseWords.Name(other),
+            other.Name,
             SiUnits.Ratio(separation),
             exact || index is null ? null : SiUnits.Ratio(index.Value),
             why,

@@ -15,6 +15,27 @@ internal sealed class DecidingTests
     /// <summary>The largest reasonable number of repeats of an observation.</summary>
     private const double MostRepeats = 100;
 
+    /// <summary>The measurements that decide a cause by themselves.</summary>
+    private static readonly ImmutableArray<(MixtureDiagnosis.DecidingTestKind Kind, string What)> Measurements =
+    [
+        (
+            MixtureDiagnosis.DecidingTestKind.Gauge,
+            "Put a gauge on the rail and read it against manifold pressure at each point: the difference is the one presumed, or it is not."
+        ),
+        (
+            MixtureDiagnosis.DecidingTestKind.Bench,
+            "Measure static flow, dead time and leakage of the injectors on a bench: they are those presumed, or they are not."
+        ),
+        (
+            MixtureDiagnosis.DecidingTestKind.FuelSample,
+            "Take a sample of the fuel and measure its density and its share of alcohol: they are those presumed, or they are not."
+        ),
+        (
+            MixtureDiagnosis.DecidingTestKind.AnotherPoint,
+            "Observe the manifold pressure of one point at the speed of another: an air model that errs over load or over speed alone changes with one of the two only."
+        ),
+    ];
+
     private readonly FittedInjectors set;
     private readonly CauseModel model;
     private readonly double[] parameters;
@@ -37,46 +58,13 @@ internal sealed class DecidingTests
     /// <param name="separation">The present separation, in standard deviations.</param>
     internal ImmutableArray<MixtureDiagnosis.DecidingTest> Of(double separation)
     {
-        (MixtureDiagnosis.Cause one, MixtureDiagnosis.Cause two) = (model.Cause, other.Cause);
         var tests = new List<MixtureDiagnosis.DecidingTest>();
-        if (CauseKinds.IsPressure(one) || CauseKinds.IsPressure(two))
+        foreach ((MixtureDiagnosis.DecidingTestKind kind, string what) in Measurements)
         {
-            tests.Add(
-                Measured(
-                    MixtureDiagnosis.DecidingTestKind.Gauge,
-                    "Put a gauge on the rail and read it against manifold pressure at each point: the difference is the one presumed, or it is not."
-                )
-            );
-        }
-
-        if (CauseKinds.IsInjector(one) || CauseKinds.IsInjector(two))
-        {
-            tests.Add(
-                Measured(
-                    MixtureDiagnosis.DecidingTestKind.Bench,
-                    "Measure static flow, dead time and leakage of the injectors on a bench: they are those presumed, or they are not."
-                )
-            );
-        }
-
-        if (CauseKinds.IsFuel(one) || CauseKinds.IsFuel(two))
-        {
-            tests.Add(
-                Measured(
-                    MixtureDiagnosis.DecidingTestKind.FuelSample,
-                    "Take a sample of the fuel and measure its density and its share of alcohol: they are those presumed, or they are not."
-                )
-            );
-        }
-
-        if (CauseKinds.IsShapeOfAir(one) || CauseKinds.IsShapeOfAir(two))
-        {
-            tests.Add(
-                Measured(
-                    MixtureDiagnosis.DecidingTestKind.AnotherPoint,
-                    "Observe the manifold pressure of one point at the speed of another: an air model that errs over load or over speed alone changes with one of the two only."
-                )
-            );
+            if (model.Kind.DecidedBy == kind || other.Kind.DecidedBy == kind)
+            {
+                tests.Add(Measured(kind, what));
+            }
         }
 
         SeenMixture[] seen = model.Readings;
@@ -96,7 +84,7 @@ internal sealed class DecidingTests
                 [.. states.SelectMany(s => s.After(0, 2).Readings())],
                 false
             ),
-            CauseKinds.IsOfOneChamber(one) || CauseKinds.IsOfOneChamber(two)
+            model.Kind.IsOfOneChamber || other.Kind.IsOfOneChamber
                 ? Changed(
                     MixtureDiagnosis.DecidingTestKind.ChamberReading,
                     "Read lambda in the exhaust port of a single chamber",
@@ -200,7 +188,7 @@ internal sealed class DecidingTests
             kind,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{what}{place} '{point}': lambda becomes {ifThis:0.000} of the one aimed at by {CauseWords.Name(model)}, {ifOther:0.000} by {CauseWords.Name(other)}."
+                $"{what}{place} '{point}': lambda becomes {ifThis:0.000} of the one aimed at by {model.Name}, {ifOther:0.000} by {other.Name}."
             ),
             point,
             ofChamber ? after[best].Chambers[0] + 1 : null,

@@ -103,7 +103,7 @@ public sealed partial class MixtureDiagnosis
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to one chamber.</exception>
     public RankedCause Of(Cause cause) =>
-        CauseKinds.IsOfOneChamber(cause)
+        CauseKind.Of(cause).IsOfOneChamber
             ? throw new RefusedArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
             : Find(cause, null);
 
@@ -113,7 +113,7 @@ public sealed partial class MixtureDiagnosis
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to all chambers.</exception>
     public RankedCause Of(Cause cause, int chamber) =>
-        CauseKinds.IsOfOneChamber(cause)
+        CauseKind.Of(cause).IsOfOneChamber
             ? Find(cause, chamber)
             : throw new RefusedArgumentException($"{cause} belongs to all chambers.", nameof(cause));
 
