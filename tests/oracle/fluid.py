@@ -21,10 +21,12 @@ def si(text):
 
 
 class Cubic:
-    """The shape-preserving cubic: slopes of [Fritsch-Butland-1984], ends of [Moler-2004] section 3.4, in Hermite's form."""
+    """The shape-preserving cubic: slopes of [Fritsch-Butland-1984], ends of [Moler-2004] section 3.4, in Hermite's form; or given slopes."""
 
-    def __init__(self, x, y):
-        self.x, self.y = list(x), list(y)
+    def __init__(self, x, y, m=None):
+        self.x, self.y, self.m = list(x), list(y), m
+        if m is not None:
+            return
         h = [b - a for a, b in zip(x, x[1:])]
         d = [(b - a) / w for a, b, w in zip(y, y[1:], h)]
         if len(x) == 2:
@@ -56,6 +58,16 @@ class Cubic:
         t = (at - x[k]) / h
         u = 1 - t
         return u * u * (1 + 2 * t) * y[k] + t * u * u * h * m[k] + t * t * (3 - 2 * t) * y[k + 1] - t * t * u * h * m[k + 1]
+
+
+    def slope(self, at):
+        """Between the points, ends included."""
+        x, y, m = self.x, self.y, self.m
+        k = max((i for i in range(len(x) - 1) if x[i] <= at), default=0)
+        h = x[k + 1] - x[k]
+        t = (at - x[k]) / h
+        u = 1 - t
+        return 6 * t * u * (y[k + 1] - y[k]) / h + u * (1 - 3 * t) * m[k] + t * (3 * t - 2) * m[k + 1]
 
 
 class Outside(Exception):

@@ -128,7 +128,7 @@ def regulator(part, rho, reducing):
 
 
 class Pump:
-    """Curves linear in voltage at each rise that either neighbor was measured at; cubics through what comes out."""
+    """Values and slopes linear in voltage at each rise that either neighbor was measured at; cubics through what comes out."""
 
     def __init__(self, part, rho, test_density):
         self.curves = [
@@ -144,22 +144,43 @@ class Pump:
     def set(self, volts):
         volts = min(max(volts, self.curves[0][0]), self.curves[-1][0])
         for (low, a), (high, b) in zip(self.curves, self.curves[1:]):
-            if low <= volts <= high:
+            if volts in (low, high):
+                c = a if volts == low else b
+                self.rises = [p[0] for p in c]
+                self.over_flow, self.current = self.cubics(c)
+                return
+            if low < volts < high:
                 t = (volts - low) / (high - low)
                 first, last = max(a[0][0], b[0][0]), min(a[-1][0], b[-1][0])
-                if volts in (low, high):
-                    rises = [p[0] for p in (a if volts == low else b)]
-                else:
-                    rises = sorted({first, last, *(p[0] for p in a + b if first <= p[0] <= last)})
-                one = [Cubic([p[0] for p in c], [p[2] for p in c]) for c in (a, b)]
-                flows = [self.measured(a, r) * (1 - t) + self.measured(b, r) * t if volts not in (low, high)
-                         else self.measured(a if volts == low else b, r) for r in rises]
-                currents = [one[0](r) * (1 - t) + one[1](r) * t if volts not in (low, high)
-                            else one[volts == high](r) for r in rises]
-                break
-        self.rises = rises
-        self.over_flow = Cubic(flows[::-1], rises[::-1])
-        self.current = Cubic(rises, currents)
+                self.rises = rises = sorted({first, last, *(p[0] for p in a + b if first <= p[0] <= last)})
+                (rise_a, amps_a), (rise_b, amps_b) = self.cubics(a), self.cubics(b)
+                at_a, at_b = [self.measured(a, r) for r in rises], [self.measured(b, r) for r in rises]
+                mix = lambda one, two: [x * (1 - t) + y * t for x, y in zip(one, two)]
+                flows = mix(at_a, at_b)
+                steep = mix([rise_a.slope(q) for q in at_a], [rise_b.slope(q) for q in at_b])
+                for k in range(len(rises) - 1):
+                    chord = (rises[k + 1] - rises[k]) / (flows[k + 1] - flows[k])
+                    if self.turns(steep[k] / chord, steep[k + 1] / chord):
+                        steep[k], steep[k + 1] = max(steep[k], 3 * chord), max(steep[k + 1], 3 * chord)
+                self.over_flow = Cubic(flows[::-1], rises[::-1], steep[::-1])
+                amps = mix([amps_a(r) for r in rises], [amps_b(r) for r in rises])
+                self.current = Cubic(rises, amps, mix([amps_a.slope(r) for r in rises], [amps_b.slope(r) for r in rises]))
+                return
+
+    @staticmethod
+    def turns(first, last):
+        """Whether a cubic with these slopes over that of its chord turns: its derivative changes sign inside."""
+        # p' = first (1-t)(1-3t) + 6 t (1-t) + last t (3t-2), a parabola; its least value between the ends.
+        a, b = 3 * first + 3 * last - 6, 6 - 4 * first - 2 * last
+        if a <= 0:
+            return False
+        t = -b / (2 * a)
+        return 0 < t < 1 and first + t * (b + t * a) < -1e-9
+
+    @staticmethod
+    def cubics(points):
+        return (Cubic([p[1] for p in points][::-1], [p[0] for p in points][::-1]),
+                Cubic([p[0] for p in points], [p[2] for p in points]))
 
     @staticmethod
     def measured(points, rise):

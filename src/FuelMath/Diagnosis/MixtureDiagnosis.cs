@@ -102,8 +102,9 @@ public sealed partial class MixtureDiagnosis
     /// <param name="cause">The cause.</param>
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to one chamber.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such cause.</exception>
     public RankedCause Of(Cause cause) =>
-        CauseKind.Of(cause).IsOfOneChamber
+        CauseKind.Of(Guard.Known(cause)).IsOfOneChamber
             ? throw new RefusedArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
             : Find(cause, null);
 
@@ -112,8 +113,9 @@ public sealed partial class MixtureDiagnosis
     /// <param name="chamber">The chamber, counted from 1.</param>
     /// <returns>Its place in the ranking.</returns>
     /// <exception cref="ArgumentException">The readings can't show it, or it belongs to all chambers.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such cause.</exception>
     public RankedCause Of(Cause cause, int chamber) =>
-        CauseKind.Of(cause).IsOfOneChamber
+        CauseKind.Of(Guard.Known(cause)).IsOfOneChamber
             ? Find(cause, chamber)
             : throw new RefusedArgumentException($"{cause} belongs to all chambers.", nameof(cause));
 

@@ -28,14 +28,21 @@ public static class PumpCombination
             SiUnits.Pressure,
             nameof(curves)
         );
+        double[][] flows = [.. rises.Select(r => all.Select(c => c.RiseOverFlow.Inverse(r)).ToArray())];
         return Made(
             all,
             source,
-            rises.Select(r => new PumpCurve.Point(
-                SiUnits.Pressure(r),
-                SiUnits.VolumeFlow(all.Sum(c => c.FlowAt(SiUnits.Pressure(r)).InSi())),
-                SiUnits.ElectricCurrent(all.Sum(c => c.CurrentAt(SiUnits.Pressure(r)).InSi()))
-            ))
+            rises.Zip(
+                flows,
+                (r, q) =>
+                    new PumpCurve.Point(
+                        SiUnits.Pressure(r),
+                        SiUnits.VolumeFlow(q.Sum()),
+                        SiUnits.ElectricCurrent(all.Sum(c => c.CurrentOverRise.At(r)))
+                    )
+            ),
+            [.. flows.Select(at => SideBySide([.. all.Zip(at, (c, q) => c.RiseOverFlow.Slope(q))]))],
+            [.. rises.Select(r => all.Sum(c => c.CurrentOverRise.Slope(r)))]
         );
     }
 
@@ -68,17 +75,38 @@ public static class PumpCombination
                         SiUnits.VolumeFlow(q),
                         SiUnits.ElectricCurrent(current)
                     );
-                })
+                }),
+            [.. flows.Reverse().Select(q => all.Sum(c => c.RiseOverFlow.Slope(q)))],
+            null
         );
     }
 
-    private static PumpCurve Made(PumpCurve[] all, DataSource source, IEnumerable<PumpCurve.Point> points) =>
-        new(
-            points.ToImmutableArray(),
+    /// <summary>The slope of rise over the sum of the flows: the inverse slopes add up as the flows do.</summary>
+    private static double SideBySide(double[] slopes) => slopes.Contains(0) ? 0 : 1 / slopes.Sum(s => 1 / s);
+
+    private static PumpCurve Made(
+        PumpCurve[] all,
+        DataSource source,
+        IEnumerable<PumpCurve.Point> points,
+        double[] riseSlopes,
+        double[]? currentSlopes
+    )
+    {
+        ImmutableArray<PumpCurve.Point> made = [.. points];
+        MonotoneCubic.KeepDirection(
+            [.. made.Select(p => p.Flow.InSi())],
+            [.. made.Select(p => p.PressureRise.InSi())],
+            riseSlopes
+        );
+        return new(
+            made,
             all[0].Voltage,
             source,
-            all.Select(c => c.EstimateBasis).FirstOrDefault(b => b is not null)
+            all.Select(c => c.EstimateBasis).FirstOrDefault(b => b is not null),
+            riseSlopes,
+            currentSlopes
         );
+    }
 
     private static PumpCurve[] Checked(IEnumerable<PumpCurve> curves, DataSource source)
     {

@@ -26,6 +26,8 @@ namespace FuelMath;
 public sealed partial class PumpCurve
 {
     private readonly double voltage;
+    private readonly double[]? riseSlopes;
+    private readonly double[]? currentSlopes;
 
     /// <summary>Builds a curve from measured points.</summary>
     /// <param name="voltage">Voltage at the pump's terminals during the test; greater than zero.</param>
@@ -53,9 +55,21 @@ public sealed partial class PumpCurve
         DataSource source,
         string? estimateBasis
     )
+        : this(points, voltage, source, estimateBasis, null, null) { }
+
+    /// <summary>A curve between two others, with the slopes of rise over flow and of current over rise at its points.</summary>
+    internal PumpCurve(
+        ImmutableArray<Point> points,
+        ElectricPotential voltage,
+        DataSource source,
+        string? estimateBasis,
+        double[]? riseSlopes,
+        double[]? currentSlopes
+    )
     {
         ArgumentNullException.ThrowIfNull(source);
         EstimateBasis = estimateBasis;
+        (this.riseSlopes, this.currentSlopes) = (riseSlopes, currentSlopes);
         this.voltage = Guard.Positive(voltage, voltage.InSi());
         (Voltage, Points, Source) = (voltage, points, source);
 
@@ -74,8 +88,15 @@ public sealed partial class PumpCurve
 
         Guard.StrictlyRising(rises, "Pressure rise", nameof(points));
         PumpCurveChecks.FlowFalls(Points, nameof(points));
-        CurrentOverRise = new Curve("Pump curve, current", "pressure rise (Pa)", rises, currents, OutsideRange.Refuse);
-        RiseOverFlow = new Curve("Pump curve", "flow (m3/s)", flows, risesByFlow, OutsideRange.Refuse);
+        const string Current = "Pump curve, current";
+        const string OverRise = "pressure rise (Pa)";
+        CurrentOverRise = currentSlopes is null
+            ? new Curve(Current, OverRise, rises, currents, OutsideRange.Refuse)
+            : new Curve(Current, OverRise, rises, currents, currentSlopes);
+        const string OverFlow = "flow (m3/s)";
+        RiseOverFlow = riseSlopes is null
+            ? new Curve("Pump curve", OverFlow, flows, risesByFlow, OutsideRange.Refuse)
+            : new Curve("Pump curve", OverFlow, flows, risesByFlow, [.. riseSlopes.Reverse()]);
     }
 
     /// <summary>Voltage at the pump's terminals during the test.</summary>
@@ -118,7 +139,8 @@ public sealed partial class PumpCurve
     /// <param name="basis">The basis of the estimate, one clause; not blank.</param>
     /// <returns>The curve.</returns>
     /// <exception cref="ArgumentException"><paramref name="basis"/> is blank.</exception>
-    public PumpCurve AsEstimate(string basis) => new(Points, Voltage, Source, Guard.Name(basis));
+    public PumpCurve AsEstimate(string basis) =>
+        new(Points, Voltage, Source, Guard.Name(basis), riseSlopes, currentSlopes);
 
     /// <summary>The flow delivered against a pressure rise.</summary>
     /// <param name="pressureRise">Outlet minus inlet pressure, within the points.</param>

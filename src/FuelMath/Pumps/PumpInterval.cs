@@ -3,7 +3,11 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Two neighboring curves of a pump on a common axis of pressure rises that both reach.</summary>
+/// <summary>
+/// Two neighboring curves of a pump on a common axis of pressure rises that both reach. At a pressure rise, flow and
+/// current are linear in voltage, and so are their slopes; between the rises a cubic has these values and slopes, so that
+/// toward a measured voltage it becomes the measured curve.
+/// </summary>
 internal sealed class PumpInterval
 {
     private readonly double lowVolts;
@@ -11,8 +15,12 @@ internal sealed class PumpInterval
     private readonly double[] rises;
     private readonly double[] lowFlows;
     private readonly double[] highFlows;
+    private readonly double[] lowRiseSlopes;
+    private readonly double[] highRiseSlopes;
     private readonly double[] lowCurrents;
     private readonly double[] highCurrents;
+    private readonly double[] lowCurrentSlopes;
+    private readonly double[] highCurrentSlopes;
 
     /// <summary>
     /// Evaluates the two curves at their common pressure rises, and checks that a higher voltage gives no less flow.
@@ -24,8 +32,12 @@ internal sealed class PumpInterval
         rises = CommonRises(low, high, paramName);
         lowFlows = [.. rises.Select(r => low.RiseOverFlow.Inverse(r))];
         highFlows = [.. rises.Select(r => high.RiseOverFlow.Inverse(r))];
+        lowRiseSlopes = [.. lowFlows.Select(low.RiseOverFlow.Slope)];
+        highRiseSlopes = [.. highFlows.Select(high.RiseOverFlow.Slope)];
         lowCurrents = [.. rises.Select(r => low.CurrentOverRise.At(r))];
         highCurrents = [.. rises.Select(r => high.CurrentOverRise.At(r))];
+        lowCurrentSlopes = [.. rises.Select(low.CurrentOverRise.Slope)];
+        highCurrentSlopes = [.. rises.Select(high.CurrentOverRise.Slope)];
         for (int i = 0; i < rises.Length; i++)
         {
             if (highFlows[i] < lowFlows[i] - (Guard.EdgeTolerance * lowFlows[0]))
@@ -51,25 +63,39 @@ internal sealed class PumpInterval
     /// <summary>The common pressure rises, Pa, ascending.</summary>
     internal ReadOnlySpan<double> Rises => rises;
 
-    /// <summary>Flow, m³/s, and current, A, at each of the rises, at a voltage strictly between the two.</summary>
-    internal void Read(double volts, Span<double> flows, Span<double> currents)
+    /// <summary>
+    /// Flow, m³/s, the slope of rise over flow, current, A, and its slope over rise, at each of the rises and a voltage
+    /// strictly between the two.
+    /// </summary>
+    internal void Read(
+        double volts,
+        Span<double> flows,
+        Span<double> riseSlopes,
+        Span<double> currents,
+        Span<double> currentSlopes
+    )
     {
         double part = (volts - lowVolts) / span;
         for (int i = 0; i < rises.Length; i++)
         {
-            flows[i] = lowFlows[i] + (part * (highFlows[i] - lowFlows[i]));
-            currents[i] = lowCurrents[i] + (part * (highCurrents[i] - lowCurrents[i]));
+            flows[i] = Between(lowFlows[i], highFlows[i], part);
+            riseSlopes[i] = Between(lowRiseSlopes[i], highRiseSlopes[i], part);
+            currents[i] = Between(lowCurrents[i], highCurrents[i], part);
+            currentSlopes[i] = Between(lowCurrentSlopes[i], highCurrentSlopes[i], part);
         }
+
+        MonotoneCubic.KeepDirection(flows, rises, riseSlopes);
     }
 
     /// <summary>The curve at a voltage strictly between the two.</summary>
     internal PumpCurve CurveAt(double volts, DataSource source)
     {
-        double[] flows = new double[rises.Length];
-        double[] currents = new double[rises.Length];
-        Read(volts, flows, currents);
-        var points = ImmutableArray.CreateBuilder<PumpCurve.Point>(rises.Length);
-        for (int i = 0; i < rises.Length; i++)
+        int n = rises.Length;
+        (double[] flows, double[] riseSlopes) = (new double[n], new double[n]);
+        (double[] currents, double[] currentSlopes) = (new double[n], new double[n]);
+        Read(volts, flows, riseSlopes, currents, currentSlopes);
+        var points = ImmutableArray.CreateBuilder<PumpCurve.Point>(n);
+        for (int i = 0; i < n; i++)
         {
             points.Add(
                 new PumpCurve.Point(
@@ -80,8 +106,11 @@ internal sealed class PumpInterval
             );
         }
 
-        return new PumpCurve(points.MoveToImmutable(), SiUnits.ElectricPotential(volts), source, EstimateBasis);
+        ElectricPotential voltage = SiUnits.ElectricPotential(volts);
+        return new PumpCurve(points.MoveToImmutable(), voltage, source, EstimateBasis, riseSlopes, currentSlopes);
     }
+
+    private static double Between(double low, double high, double part) => low + (part * (high - low));
 
     private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)
     {

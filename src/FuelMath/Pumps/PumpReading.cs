@@ -18,7 +18,9 @@ internal sealed class PumpReading(Pump pump) : PartReading
     private int count;
     private double[] rises = [];
     private double[] flows = [];
+    private double[] riseSlopes = [];
     private double[] currents = [];
+    private double[] currentSlopes = [];
     private Piece[] riseOverFlow = [];
     private Piece[] currentOverRise = [];
     private Piece[] raised = [];
@@ -73,21 +75,25 @@ internal sealed class PumpReading(Pump pump) : PartReading
         count = interval.Rises.Length;
         if (flows.Length < count)
         {
-            (rises, flows, currents) = (new double[count], new double[count], new double[count]);
+            (rises, flows, riseSlopes) = (new double[count], new double[count], new double[count]);
+            (currents, currentSlopes) = (new double[count], new double[count]);
             (riseOverFlow, currentOverRise) = (new Piece[count + 1], new Piece[count + 1]);
         }
 
         Span<double> rise = rises.AsSpan(0, count);
         Span<double> flow = flows.AsSpan(0, count);
+        Span<double> riseSlope = riseSlopes.AsSpan(0, count);
         Span<double> current = currents.AsSpan(0, count);
+        Span<double> currentSlope = currentSlopes.AsSpan(0, count);
         interval.Rises.CopyTo(rise);
-        interval.Read(volts, flow, current);
-        MonotoneCubic.Fill(rise, current, currentOverRise);
+        interval.Read(volts, flow, riseSlope, current, currentSlope);
+        MonotoneCubic.Fill(rise, current, currentSlope, currentOverRise);
 
         // Flow falls as the pressure rise grows: over flow the points are in reverse order.
         flow.Reverse();
         rise.Reverse();
-        MonotoneCubic.Fill(flow, rise, riseOverFlow);
+        riseSlope.Reverse();
+        MonotoneCubic.Fill(flow, rise, riseSlope, riseOverFlow);
         rise.Reverse();
     }
 

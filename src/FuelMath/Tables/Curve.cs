@@ -55,6 +55,14 @@ public sealed class Curve
         TableChecks.Drawable(pieces, name, nameof(y));
     }
 
+    /// <summary>A curve between two others, through points that they proved, with slopes at them.</summary>
+    internal Curve(string name, string axis, double[] x, double[] y, double[] slopes)
+    {
+        (Name, Axis, Outside, this.x, this.y) = (name, axis, OutsideRange.Refuse, x, y);
+        pieces = new Piece[x.Length + 1];
+        MonotoneCubic.Fill(x, y, slopes, pieces);
+    }
+
     /// <summary>The name of the curve.</summary>
     public string Name { get; }
 

@@ -6,6 +6,9 @@ namespace FuelMath;
 /// </remarks>
 internal static class MonotoneCubic
 {
+    /// <summary>Slopes at both ends of a piece up to this many times its chord's never make it turn.</summary>
+    internal const double Steepest = 3;
+
     private const int MaximumSteps = 200;
 
     /// <summary>Up to this many points the slopes are kept on the stack.</summary>
@@ -25,6 +28,18 @@ internal static class MonotoneCubic
         int n = x.Length;
         Span<double> slope = n <= OnStack ? stackalloc double[n] : new double[n];
         Slopes(x, y, slope);
+        Fill(x, y, slope, pieces);
+    }
+
+    /// <summary>The same with given slopes at the points: a cubic that has them reproduces itself.</summary>
+    internal static void Fill(
+        ReadOnlySpan<double> x,
+        ReadOnlySpan<double> y,
+        ReadOnlySpan<double> slope,
+        Span<Piece> pieces
+    )
+    {
+        int n = x.Length;
         pieces[0] = new Piece(x[0], y[0], slope[0], 0, 0);
         pieces[n] = new Piece(x[n - 1], y[n - 1], slope[n - 1], 0, 0);
         for (int i = 1; i < n; i++)
@@ -35,6 +50,32 @@ internal static class MonotoneCubic
             double c3 = (slope[i - 1] + slope[i] - (2 * chord)) / h / h;
             pieces[i] = new Piece(x[i - 1], y[i - 1], slope[i - 1], c2, c3);
         }
+    }
+
+    /// <summary>
+    /// Brings given slopes nearer to zero where the cubic between two points would turn. The points rise or fall
+    /// throughout, and so do the slopes. Source: [Fritsch-Carlson-1980] section 2.
+    /// </summary>
+    internal static void KeepDirection(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Span<double> slope)
+    {
+        for (int i = 1; i < x.Length; i++)
+        {
+            double chord = (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
+            if (!KeepsDirection(slope[i - 1] / chord, slope[i] / chord))
+            {
+                slope[i - 1] = chord * Math.Min(slope[i - 1] / chord, Steepest);
+                slope[i] = chord * Math.Min(slope[i] / chord, Steepest);
+            }
+        }
+    }
+
+    /// <summary>From the slopes at both ends over that of the chord, neither below zero.</summary>
+    private static bool KeepsDirection(double first, double last)
+    {
+        double lean = (2 * first) + last - 3;
+        return lean <= 0
+            || first + (2 * last) <= 3
+            || first - (lean * lean / (3 * (first + last - 2))) >= -Guard.EdgeTolerance;
     }
 
     /// <summary>The piece that holds <paramref name="at"/>; an inner point belongs to the piece on its right.</summary>
@@ -157,7 +198,7 @@ internal static class MonotoneCubic
     {
         double slope = ((((2 * hNear) + hFar) * near) - (hNear * far)) / (hNear + hFar);
         return SignOf(slope) != SignOf(near) ? 0
-            : SignOf(near) != SignOf(far) && Math.Abs(slope) > 3 * Math.Abs(near) ? 3 * near
+            : SignOf(near) != SignOf(far) && Math.Abs(slope) > Steepest * Math.Abs(near) ? Steepest * near
             : slope;
     }
 

@@ -30,6 +30,54 @@ public sealed class PumpReadingTests
         }
     }
 
+    /// <summary>
+    /// Toward a measured voltage the curve becomes the measured one, so that nothing jumps where a voltage passes it.
+    /// </summary>
+    [Property]
+    public void Set_CloserAndCloserToAMeasuredVoltage_BecomesTheMeasuredCurve(PumpKnots knots, Along along)
+    {
+        Pump pump = Pump(knots);
+        PumpCurve measured = pump.CurveAt(ElectricPotential.FromVolts(12));
+        var reading = new PumpReading(pump);
+        foreach (double apart in new[] { -1e-7, 1e-7 })
+        {
+            reading.Set(12 + apart);
+            PumpCurve between = pump.CurveAt(ElectricPotential.FromVolts(12 + apart));
+            double rise = along.Between(
+                between.LeastPressureRise.Pascals,
+                Math.Min(between.GreatestPressureRise.Pascals, measured.GreatestPressureRise.Pascals)
+            );
+
+            Close.Within(1e-5, measured.CurrentAt(Pressure.FromPascals(rise)).Amperes, reading.CurrentAt(rise));
+            Assert.InRange(
+                between.FlowAt(Pressure.FromPascals(rise)) / measured.GreatestFlow,
+                (measured.FlowAt(Pressure.FromPascals(rise)) / measured.GreatestFlow) - 1e-5,
+                (measured.FlowAt(Pressure.FromPascals(rise)) / measured.GreatestFlow) + 1e-5
+            );
+        }
+    }
+
+    /// <summary>Between two curves more flow goes against less pressure, everywhere.</summary>
+    [Property]
+    public void Set_BetweenVoltages_FallsAlongTheWholeCurve(PumpKnots knots, Along along)
+    {
+        var reading = new PumpReading(Pump(knots));
+        reading.Set(along.Between(9, 14));
+
+        Piece[] pieces = reading.RiseOverFlow.ToArray();
+        for (int i = 1; i < pieces.Length - 1; i++)
+        {
+            double end = pieces[i + 1].X0;
+            for (int k = 0; k < 20; k++)
+            {
+                (double from, double to) = (At(k), At(k + 1));
+                Assert.True(pieces[i].At(to) <= pieces[i].At(from) + (1e-9 * pieces[1].C0));
+
+                double At(int step) => pieces[i].X0 + ((end - pieces[i].X0) * step / 20);
+            }
+        }
+    }
+
     [Property]
     public void Set_ADrivenPump_ReadsWhatItsCurvesSay(PumpKnots knots, Along along)
     {

@@ -125,6 +125,13 @@ public sealed class FirstGuessTests
         );
     }
 
+    /// <summary>The data begin 5 mV above a state that was found without them; curves between others must not jump there.</summary>
+    [Fact]
+    public void Solve_DataThatBeginBesideTheAnswer_RefusesByTheAnswerAlone() =>
+        Solve_DataAroundTheAnswer_RefusesByTheAnswerAlone(
+            new AnyGuessRig(12.57052992947, 0.1712255, 3.2985127, -0.00483979516025, 0.1451514148485, 1956.127, 1)
+        );
+
     /// <summary>The rigs above bring both kinds, and a first guess outside the data in most.</summary>
     [Fact]
     public void Rigs_OfTheProperty_BringStatesAndRefusalsAndGuessesOutside()

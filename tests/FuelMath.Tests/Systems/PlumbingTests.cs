@@ -271,7 +271,7 @@ public sealed class PlumbingTests
             Workshop.Invented
         );
 
-        // Between its points the bank's curve is one of its own; the two have the same shape here.
+        // The bank's curve keeps flows and slopes of its pumps at its points, and is one of its own between.
         double both = (state.Pumps[0].Flow + state.Pumps[1].Flow).LitersPerHour;
         Close.Within(1e-5, bank.FlowAt(state.Pumps[0].PressureRise).LitersPerHour, both);
         Close.Within(1e-8, both, state.FlowThrough("filter").LitersPerHour);
