@@ -3,9 +3,7 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>Thrown when a document is invalid; states the place, what is allowed and what was found.</summary>
-#pragma warning disable CA1032 // An instance without a place is of no use.
 public sealed class DocumentException : Exception
-#pragma warning restore CA1032
 {
     /// <summary>Creates an exception.</summary>
     /// <param name="path">The place in the document, as a JSON path, for example <c>$.hoses[1].bore</c>.</param>

@@ -5,9 +5,7 @@ namespace FuelMath;
 /// <summary>
 /// Thrown for a value outside the range of a table that is neither held nor extended beyond its ends.
 /// </summary>
-#pragma warning disable CA1032 // An instance without table, axis, value and range is of no use.
 public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal
-#pragma warning restore CA1032
 {
     private readonly string sentence;
 

@@ -5,9 +5,7 @@ namespace FuelMath;
 /// <see cref="ArgumentException.ParamName"/> is the parameter, <see cref="ArgumentOutOfRangeException.ActualValue"/>
 /// the value as the caller gave it, a quantity or a number. The message uses the caller's unit and invariant culture.
 /// </remarks>
-#pragma warning disable CA1032 // An instance without value and range is of no use.
 public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplained
-#pragma warning restore CA1032
 {
     private readonly string sentence;
     private readonly RefusedRange range;

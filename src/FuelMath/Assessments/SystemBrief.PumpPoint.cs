@@ -5,9 +5,7 @@ namespace FuelMath;
 public sealed partial class SystemBrief
 {
     /// <summary>A point of a pump's curve without current: flow at a pressure rise.</summary>
-#pragma warning disable CA1815 // Quantities have no agreed equality.
     public readonly struct PumpPoint
-#pragma warning restore CA1815
     {
         /// <summary>Creates one point.</summary>
         /// <param name="pressureRise">Outlet minus inlet pressure; not negative.</param>

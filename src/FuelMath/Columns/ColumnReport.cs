@@ -1,7 +1,6 @@
 namespace FuelMath.Formulas;
 
 /// <summary>The report of a run over rows: the number of rows without a result, and the first of them.</summary>
-#pragma warning disable CA1815 // Reports are read, never compared.
 public readonly struct ColumnReport
 {
     internal ColumnReport(int rows, int badRows, int? firstBadRow) =>
@@ -19,4 +18,3 @@ public readonly struct ColumnReport
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Rows} rows, {BadRows} without a result");
 }
-#pragma warning restore CA1815

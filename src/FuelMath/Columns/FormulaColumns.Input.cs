@@ -8,7 +8,6 @@ public static partial class FormulaColumns
     /// <remarks>
     /// The default value is the number zero. The memory of a column is read and remains the caller's.
     /// </remarks>
-#pragma warning disable CA1815 // Inputs are handed over, never compared.
     public readonly struct Input
     {
         private readonly ReadOnlyMemory<double> column;
@@ -38,4 +37,3 @@ public static partial class FormulaColumns
     }
 }
 
-#pragma warning restore CA1815

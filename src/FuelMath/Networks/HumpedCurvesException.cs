@@ -7,9 +7,7 @@ namespace FuelMath;
 /// In each region that nodes of fixed pressure part from the rest, one curve may have a hump: see
 /// <see cref="Network.SolveAll"/>.
 /// </remarks>
-#pragma warning disable CA1032 // An instance without the pumps would be of no use.
 public sealed class HumpedCurvesException : ArgumentException, IExplained
-#pragma warning restore CA1032
 {
     internal HumpedCurvesException(string message, string paramName, ImmutableArray<string> pumps)
         : base(message, paramName) => Pumps = pumps;

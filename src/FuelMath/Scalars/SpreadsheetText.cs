@@ -15,7 +15,6 @@ namespace FuelMath.Formulas;
 /// reader's language. The default value is the constant zero.
 /// </para>
 /// </remarks>
-#pragma warning disable CA1815 // Texts are read, never compared.
 public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
 {
     /// <summary>The most characters in a cell; spreadsheets allow 8192.</summary>
@@ -181,4 +180,3 @@ public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
         return new(SpreadsheetNode.Call(function, nodes));
     }
 }
-#pragma warning restore CA1815
