@@ -141,7 +141,7 @@ internal static class ColumnRatios
                 }
             }
 
-            return new("t", "V", "Pa", volts, pressures, times, OutsideRange.Refuse);
+            return new("t", new Grid.Axis("V", volts), new Grid.Axis("Pa", pressures), times, OutsideRange.Refuse);
         }
 
         private void DutyLoop()

@@ -42,7 +42,7 @@ public class SweepBenchmarks
         [
             .. Enumerable
                 .Range(1, Axis)
-                .Select(i => new AbsolutePressure(peak.Manifold.AboveVacuum * (0.5 + (0.5 * i / Axis)))),
+                .Select(i => new AbsolutePressure(peak.Air.Manifold.AboveVacuum * (0.5 + (0.5 * i / Axis)))),
         ];
     }
 

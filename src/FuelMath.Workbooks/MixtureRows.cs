@@ -51,16 +51,16 @@ internal sealed class MixtureRows
         );
         SpreadsheetText efficiency = rows.Solved(
             "volumetric efficiency",
-            system.Engine.VolumetricEfficiency.At(point.Speed, point.Manifold).Si(),
+            system.Engine.VolumetricEfficiency.At(point.Speed, point.Air.Manifold).Si(),
             SheetUnit.Percent,
             "from the engine's table at this point"
         );
-        double moist = system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).Si();
+        double moist = system.Engine.AirMassPerChamberCycle(point.Speed, point.Air.Manifold, point.Air.Charge).Si();
         SpreadsheetText dry = rows.Solved(
             "share of the charge that is dry air",
             state.Chambers.Length > 0 ? state.Chambers[0].Air.Si() / moist : 1,
             SheetUnit.Percent,
-            point.Humidity is null ? "no humidity was given" : "after humidity"
+            point.Air.Humidity is null ? "no humidity was given" : "after humidity"
         );
         SpreadsheetText charged = EngineAir.AirMassPerEvent(displacement, efficiency, airDensity);
         air = rows.Live(

@@ -37,9 +37,9 @@ internal sealed class StateSheet
         Sheet.Skip();
         rows.Head("Operating point");
         speed = rows.Given("engine speed", point.Speed.Si(), SheetUnit.Speed, "");
-        manifold = rows.Given("manifold pressure", point.Manifold.Si(), SheetUnit.Absolute, "");
-        ambient = rows.Given("ambient pressure", point.Ambient.Si(), SheetUnit.Absolute, "");
-        charge = rows.Given("charge temperature", point.Charge.Si(), SheetUnit.Celsius, "");
+        manifold = rows.Given("manifold pressure", point.Air.Manifold.Si(), SheetUnit.Absolute, "");
+        ambient = rows.Given("ambient pressure", point.Air.Ambient.Si(), SheetUnit.Absolute, "");
+        charge = rows.Given("charge temperature", point.Air.Charge.Si(), SheetUnit.Celsius, "");
         density = rows.Solved(
             "fuel density",
             system.Fuel.DensityAt(point.Fuel).Si(),

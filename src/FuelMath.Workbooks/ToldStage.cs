@@ -44,10 +44,12 @@ internal sealed class ToldStage
         }
 
         AbsolutePressure discharge =
-            stage.Discharge == InjectorStage.DischargePlace.Manifold ? state.Point.Manifold : state.Point.Ambient;
+            stage.Discharge == InjectorStage.DischargePlace.Manifold
+                ? state.Point.Air.Manifold
+                : state.Point.Air.Ambient;
         SystemState.InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
         Pressure across =
-            stage.Belief.DifferentialPressureAt(discharge, state.Point.Ambient)
+            stage.Belief.DifferentialPressureAt(discharge, state.Point.Air.Ambient)
             ?? Pressure.FromPascals(own.Average(i => i.DifferentialPressure.Si()));
         Injector.PulseResult pulse = stage.Belief.Injector.Deliver(
             result.PulseWidth,

@@ -91,11 +91,13 @@ public sealed class AssessmentExamples
         new(
             name,
             RotationalSpeed.FromRevolutionsPerMinute(rpm),
-            new AbsolutePressure(Pressure.FromKilopascals(kilopascals)),
-            new AbsolutePressure(Pressure.FromKilopascals(100)),
-            Temperature.FromDegreesCelsius(30),
-            Temperature.FromDegreesCelsius(celsius),
-            ElectricPotential.FromVolts(13.8),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(kilopascals)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(30)
+            ),
+            fuel: Temperature.FromDegreesCelsius(celsius),
+            supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.HoldLambda(Lambda.FromRatio(1))
         );
 }

@@ -34,21 +34,25 @@ public sealed class BeliefExamples
 
     private static MixturePoint Cruise() =>
         MixturePoint.FromEngine(
-            "cruise",
             FuelMath.Engine.FourStroke(
                 "two liters",
                 4,
                 Volume.FromLiters(2),
                 VolumetricEfficiency.Constant(Ratio.FromPercent(85), Source)
             ),
-            RotationalSpeed.FromRevolutionsPerMinute(3000),
-            new AbsolutePressure(Pressure.FromKilopascals(60)),
-            Temperature.FromDegreesCelsius(30),
-            new AbsolutePressure(Pressure.FromKilopascals(100)),
-            RailPressure.Referenced(Pressure.FromBars(3)),
-            Lambda.FromRatio(1),
-            Fuel,
-            ElectricPotential.FromVolts(14)
+            new OperatingPoint(
+                "cruise",
+                RotationalSpeed.FromRevolutionsPerMinute(3000),
+                new IntakeAir(
+                    manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
+                    ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                    charge: Temperature.FromDegreesCelsius(30)
+                ),
+                Fuel,
+                ElectricPotential.FromVolts(14),
+                FuelCommand.OpenLoop(Lambda.FromRatio(1))
+            ),
+            RailPressure.Referenced(Pressure.FromBars(3))
         );
     #endregion
 
@@ -148,9 +152,7 @@ public sealed class BeliefExamples
                 Lambda.Stoichiometric,
                 new AbsolutePressure(Pressure.FromBars(row.Bar)),
                 new AbsolutePressure(Pressure.FromBars(1)),
-                [Pressure.FromBars(3)],
-                Fuel,
-                ElectricPotential.FromVolts(14),
+                new InjectorConditions([Pressure.FromBars(3)], Fuel, ElectricPotential.FromVolts(14)),
                 [
                     MixtureObservation.BankReading.FromCorrection(
                         1,

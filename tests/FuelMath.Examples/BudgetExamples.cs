@@ -17,26 +17,28 @@ public sealed class BudgetExamples
             FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
             "cm3/min",
             [
-                new("referenceVolumeFlow", 800, 4, "cm3/min", SpreadShape.Normal, DegreesOfFreedom.From(9), bench),
-                UncertaintyBudget.Input.FromHalfWidth(
-                    "referenceDifferentialPressure",
-                    3,
-                    0.03,
-                    "bar",
-                    SpreadShape.Rectangular,
-                    known,
-                    bench
-                ),
-                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", bench),
-                UncertaintyBudget.Input.FromHalfWidth(
-                    "differentialPressure",
+                new UncertaintyBudget.Input(
+                    "referenceVolumeFlow",
+                    800,
                     4,
-                    0.1,
-                    "bar",
-                    SpreadShape.Rectangular,
-                    known,
+                    "cm3/min",
+                    SpreadShape.Normal,
                     bench
-                ),
+                ).WithDegreesOfFreedom(DegreesOfFreedom.From(9)),
+                UncertaintyBudget
+                    .Input.FromHalfWidth(
+                        "referenceDifferentialPressure",
+                        3,
+                        0.03,
+                        "bar",
+                        SpreadShape.Rectangular,
+                        bench
+                    )
+                    .WithDegreesOfFreedom(known),
+                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", bench),
+                UncertaintyBudget
+                    .Input.FromHalfWidth("differentialPressure", 4, 0.1, "bar", SpreadShape.Rectangular, bench)
+                    .WithDegreesOfFreedom(known),
                 UncertaintyBudget.Input.Exact("density", 740, "kg/m3", bench),
             ]
         );

@@ -16,10 +16,8 @@ public sealed class ColumnExamples
 
         var deadTime = new Grid(
             "dead time",
-            "voltage (V)",
-            "differential pressure (Pa)",
-            [10, 12, 14, 16],
-            [250e3, 400e3],
+            new Grid.Axis("voltage (V)", [10, 12, 14, 16]),
+            new Grid.Axis("differential pressure (Pa)", [250e3, 400e3]),
             new[,]
             {
                 { 1.50e-3, 1.58e-3 },

@@ -18,10 +18,8 @@ public sealed class LineExamples
 
         var hose = new HoseAssembly(
             "feed hose",
-            "100R14 -6 hose, sized by tube",
+            new HoseStock("100R14 -6 hose, sized by tube", hoseBore, Length.FromMicrometers(1.5)),
             Length.FromMillimeters(1400),
-            hoseBore,
-            Length.FromMicrometers(1.5),
             new HoseAssembly.EndFitting(
                 nut,
                 HoseEnds.Straight("straight end -6", endBore, hoseBore),

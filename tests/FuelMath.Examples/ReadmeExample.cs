@@ -49,9 +49,11 @@ public sealed class ReadmeExample
         var point = new OperatingPoint(
             "full load",
             speed: RotationalSpeed.FromRevolutionsPerMinute(6000),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(220)),
-            ambient: AbsolutePressure.StandardAtmosphere,
-            charge: Temperature.FromDegreesCelsius(45),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(220)),
+                ambient: AbsolutePressure.StandardAtmosphere,
+                charge: Temperature.FromDegreesCelsius(45)
+            ),
             fuel: Temperature.FromDegreesCelsius(40),
             supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.HoldLambda(Lambda.FromRatio(0.82))

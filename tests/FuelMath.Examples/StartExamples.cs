@@ -140,25 +140,18 @@ public sealed class StartExamples
             [new Conductor(WireSize.FromAwg(12), Length.FromMeters(2), Temperature.FromDegreesCelsius(40))],
             contacts: ElectricResistance.FromMilliohms(20)
         );
-        var system = new FuelSystem(
-            "two liters",
-            fuel,
-            engine,
-            network,
-            [stage],
-            new PowerSupply(wires, wires),
-            Limits.CommonPractice,
-            data
-        );
+        var system = new FuelSystem("two liters", fuel, engine, network, [stage], new PowerSupply(wires, wires), data);
 
         // One operating point.
         SystemState state = system.Solve(
             new OperatingPoint(
                 "peak power",
                 RotationalSpeed.FromRevolutionsPerMinute(6500),
-                manifold: new AbsolutePressure(Pressure.FromKilopascals(98)),
-                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-                charge: Temperature.FromDegreesCelsius(30),
+                new IntakeAir(
+                    manifold: new AbsolutePressure(Pressure.FromKilopascals(98)),
+                    ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                    charge: Temperature.FromDegreesCelsius(30)
+                ),
                 fuel: Temperature.FromDegreesCelsius(30),
                 supply: ElectricPotential.FromVolts(13.8),
                 FuelCommand.HoldLambda(Lambda.FromRatio(0.88))

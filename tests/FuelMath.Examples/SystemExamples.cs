@@ -18,9 +18,11 @@ public sealed class SystemExamples
         var peak = new OperatingPoint(
             "peak power",
             RotationalSpeed.FromRevolutionsPerMinute(6500),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(30),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(30)
+            ),
             fuel: Temperature.FromDegreesCelsius(30),
             supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.HoldLambda(Lambda.FromRatio(0.88))
@@ -185,9 +187,11 @@ public sealed class SystemExamples
             system,
             state,
             fuelMass: Mass.FromKilograms(8),
-            air: Temperature.FromDegreesCelsius(20),
-            lossAtExcess: Power.FromWatts(30),
-            excess: TemperatureDelta.FromKelvins(10)
+            new TankCooling(
+                air: Temperature.FromDegreesCelsius(20),
+                lossAtExcess: Power.FromWatts(30),
+                excess: TemperatureDelta.FromKelvins(10)
+            )
         );
         Ratio returned = tank.ReturnedShare; // 100 %: the engine stands, and both bounds meet
         Temperature afterAnHour = tank.Most.TemperatureAfter(Duration.FromHours(1)); // 33 °C
@@ -240,9 +244,11 @@ public sealed class SystemExamples
         new(
             "cruise, uncorrected",
             RotationalSpeed.FromRevolutionsPerMinute(3000),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(30),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(60)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(30)
+            ),
             fuel: Temperature.FromDegreesCelsius(30),
             supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.OpenLoop(Lambda.FromRatio(1))
@@ -252,9 +258,11 @@ public sealed class SystemExamples
         new(
             "full throttle",
             RotationalSpeed.FromRevolutionsPerMinute(revolutionsPerMinute),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(30),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(30)
+            ),
             fuel: Temperature.FromDegreesCelsius(30),
             supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.HoldLambda(Lambda.FromRatio(0.88))
@@ -265,9 +273,11 @@ public sealed class SystemExamples
         new(
             "key on",
             RotationalSpeed.FromRevolutionsPerMinute(0),
-            manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-            charge: Temperature.FromDegreesCelsius(20),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(20)
+            ),
             fuel: Temperature.FromDegreesCelsius(20),
             supply: ElectricPotential.FromVolts(12.2),
             FuelCommand.Cut
@@ -336,7 +346,6 @@ public sealed class SystemExamples
             network,
             [primaries],
             new PowerSupply(MakeCircuit("pump circuit"), MakeCircuit("injector circuit")),
-            Limits.CommonPractice,
             Invented
         );
         #endregion

@@ -22,10 +22,8 @@ public sealed class TableExamples
         };
         var deadTime = new Grid(
             "dead time",
-            "voltage (V)",
-            "pressure (kPa)",
-            [8, 12, 14],
-            [300, 500],
+            new Grid.Axis("voltage (V)", [8, 12, 14]),
+            new Grid.Axis("pressure (kPa)", [300, 500]),
             milliseconds,
             OutsideRange.Refuse
         );

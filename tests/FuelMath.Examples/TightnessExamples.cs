@@ -11,8 +11,10 @@ public sealed class TightnessExamples
         StandardFuels.PumpGasoline,
         Temperature.FromDegreesCelsius(20),
         Volume.FromCubicCentimeters(450),
-        swelling: Compressibility.FromInversePascals(2e-9),
-        wallExpansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002),
+        new ClosedVolume.ElasticWalls(
+            swelling: Compressibility.FromInversePascals(2e-9),
+            expansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002)
+        ),
         gas: Volume.FromCubicCentimeters(2),
         ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
     );
@@ -26,8 +28,10 @@ public sealed class TightnessExamples
             StandardFuels.PumpGasoline,
             Temperature.FromDegreesCelsius(20),
             Volume.FromCubicCentimeters(450),
-            swelling: Compressibility.FromInversePascals(2e-9),
-            wallExpansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002),
+            new ClosedVolume.ElasticWalls(
+                swelling: Compressibility.FromInversePascals(2e-9),
+                expansion: CoefficientOfThermalExpansion.FromPerKelvin(0.0002)
+            ),
             gas: Volume.FromCubicCentimeters(2),
             ambient: new AbsolutePressure(Pressure.FromKilopascals(100))
         );
@@ -47,12 +51,14 @@ public sealed class TightnessExamples
                 DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromBars(0.05)),
                 temperature: TemperatureDelta.FromKelvins(0.1),
                 time: Duration.FromSeconds(2),
-                fuelVolume: Ratio.FromPercent(5),
-                bulkModulus: Ratio.FromPercent(15),
-                swelling: Ratio.FromPercent(30),
-                fuelExpansion: Ratio.FromPercent(5),
-                wallExpansion: Ratio.FromPercent(50),
-                gas: Volume.FromCubicCentimeters(0.5)
+                new ClosedVolume.Uncertainty(
+                    fuelVolume: Ratio.FromPercent(5),
+                    bulkModulus: Ratio.FromPercent(15),
+                    swelling: Ratio.FromPercent(30),
+                    fuelExpansion: Ratio.FromPercent(5),
+                    wallExpansion: Ratio.FromPercent(50),
+                    gas: Volume.FromCubicCentimeters(0.5)
+                )
             )
         );
 

@@ -100,8 +100,8 @@ public sealed class TimingExamples
 
         var schedule = new StageSchedule(
             [
-                new StageSchedule.Stage("primary", Injector("small", 550, 0.7), 1, 1, pressure, density, volts),
-                new StageSchedule.Stage("secondary", Injector("large", 1200, 1), 1, 1, pressure, density, volts),
+                new StageSchedule.Stage("primary", Injector("small", 550, 0.7), 1, pressure, density, volts),
+                new StageSchedule.Stage("secondary", Injector("large", 1200, 1), 1, pressure, density, volts),
             ],
             [new StageSchedule.Transition(Ratio.FromPercent(60))],
             Duration.FromMilliseconds(17)

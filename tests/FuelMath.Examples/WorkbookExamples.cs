@@ -52,11 +52,13 @@ public sealed class WorkbookExamples
         var point = new OperatingPoint(
             "cruise",
             RotationalSpeed.FromRevolutionsPerMinute(2500),
-            new AbsolutePressure(Pressure.FromKilopascals(55)),
-            new AbsolutePressure(Pressure.FromKilopascals(100)),
-            Temperature.FromDegreesCelsius(30),
-            Temperature.FromDegreesCelsius(25),
-            ElectricPotential.FromVolts(13.8),
+            new IntakeAir(
+                manifold: new AbsolutePressure(Pressure.FromKilopascals(55)),
+                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
+                charge: Temperature.FromDegreesCelsius(30)
+            ),
+            fuel: Temperature.FromDegreesCelsius(25),
+            supply: ElectricPotential.FromVolts(13.8),
             FuelCommand.HoldLambda(Lambda.FromRatio(1))
         );
         #region Assessment

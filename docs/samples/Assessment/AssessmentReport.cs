@@ -66,7 +66,7 @@ internal sealed class AssessmentReport(
             table.Add(
                 solved.Point.Name,
                 Say.Number(solved.Point.Speed.RevolutionsPerMinute, "0"),
-                Say.Kilopascals(solved.Point.Manifold),
+                Say.Kilopascals(solved.Point.Air.Manifold),
                 Say.Number(solved.Point.Fuel.DegreesCelsius, "0"),
                 Say.Volts(solved.Point.Supply),
                 state.Pumps.IsEmpty ? "-" : string.Join(" ", state.Pumps.Select(p => Say.Volts(p.Voltage))),

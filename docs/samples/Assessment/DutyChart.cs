@@ -17,7 +17,7 @@ internal static class DutyChart
         ];
         SystemState[] states =
         [
-            .. new Sweep(system, point, speeds, [point.Manifold], CancellationToken.None)
+            .. new Sweep(system, point, speeds, [point.Air.Manifold], CancellationToken.None)
                 .Points.Select(p => p.State)
                 .OfType<SystemState>(),
         ];
@@ -27,7 +27,7 @@ internal static class DutyChart
         }
 
         Plot plot = Charts.New(
-            $"Duty cycle at {Say.Kilopascals(point.Manifold)} kPa absolute in the manifold",
+            $"Duty cycle at {Say.Kilopascals(point.Air.Manifold)} kPa absolute in the manifold",
             "speed, rpm",
             "duty cycle, %"
         );

@@ -32,9 +32,11 @@ var diagnosis = new MixtureDiagnosis(
         Lambda.Stoichiometric,
         new AbsolutePressure(Pressure.FromBars(cell.Bar)),
         WorkshopCar.Ambient,
-        [Pressure.FromBars(cell.Differential)],
-        WorkshopCar.FuelTemperature,
-        ElectricPotential.FromVolts(cell.Volts),
+        new InjectorConditions(
+            [Pressure.FromBars(cell.Differential)],
+            WorkshopCar.FuelTemperature,
+            ElectricPotential.FromVolts(cell.Volts)
+        ),
         [
             new MixtureObservation.BankReading(
                 1,

@@ -37,10 +37,8 @@ internal static class WorkshopCar
         InjectorFormulas.DeliveredMass(
             Grid.FromFirstAxis(
                 "dead time",
-                "voltage (V)",
-                "differential pressure (Pa)",
-                Volts,
-                Rated.Pascals,
+                new Grid.Axis("voltage (V)", Volts),
+                new Grid.Axis("differential pressure (Pa)", [Rated.Pascals]),
                 DeadTimes,
                 OutsideRange.Refuse
             )

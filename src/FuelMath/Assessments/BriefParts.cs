@@ -25,8 +25,8 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
             brief.Fuel,
             Engine.FourStroke(
                 "engine",
-                brief.Cylinders,
-                brief.Displacement,
+                brief.Engine.Cylinders,
+                brief.Engine.Displacement,
                 VolumetricEfficiency.Constant(SiUnits.Ratio(number(SystemBrief.Input.VolumetricEfficiency)), Estimated)
             ),
             Network(),
@@ -41,9 +41,11 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
         new(
             point.Name,
             point.Speed,
-            point.Manifold,
-            new(StandardPascals),
-            SiUnits.Temperature(number(SystemBrief.Input.ChargeTemperature)),
+            new IntakeAir(
+                point.Manifold,
+                new(StandardPascals),
+                SiUnits.Temperature(number(SystemBrief.Input.ChargeTemperature))
+            ),
             SiUnits.Temperature(number(SystemBrief.Input.FuelTemperature)),
             SiUnits.ElectricPotential(number(SystemBrief.Input.SupplyVoltage)),
             FuelCommand.OpenLoop(point.Lambda)
@@ -60,15 +62,15 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
             1,
             new ControllerBelief(
                 told,
-                brief.SetDifferentialPressure,
+                brief.Regulator.SetDifferentialPressure,
                 brief.Fuel,
                 SiUnits.Temperature(Told(SystemBrief.Input.FuelTemperature))
             ).WithRailReference(
-                brief.Reference == RegulatorReference.Manifold
+                brief.Regulator.Reference == RegulatorReference.Manifold
                     ? RailPressure.Reference.Manifold
                     : RailPressure.Reference.Fixed
             ),
-            Enumerable.Range(1, brief.Cylinders).Select(c => new InjectorStage.Seat(c, "rail", fitted))
+            Enumerable.Range(1, brief.Engine.Cylinders).Select(c => new InjectorStage.Seat(c, "rail", fitted))
         );
     }
 
@@ -122,7 +124,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
 
     private Pump Pump()
     {
-        SystemBrief.PumpPoint[] given = [.. brief.PumpPoints];
+        SystemBrief.PumpPoint[] given = [.. brief.Pump.Points];
         var points = new List<(double Rise, double Flow)>(given.Select(p => (p.PressureRise.InSi(), p.Flow.InSi())));
         double Straight(int a, int b, double rise) =>
             points[a].Flow
@@ -153,7 +155,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
         }
 
         PumpCurve curve = new PumpCurve(
-            brief.PumpVoltage,
+            brief.Pump.Voltage,
             points.Select(p => new PumpCurve.Point(
                 SiUnits.Pressure(p.Rise),
                 SiUnits.VolumeFlow(p.Flow),
@@ -163,7 +165,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
         ).AsEstimate(
             "few points of the pump, straight on beyond them; its current taken as the same at every pressure"
         );
-        double volts = brief.PumpVoltage.InSi();
+        double volts = brief.Pump.Voltage.InSi();
         return new(
             "pump",
             [
@@ -206,15 +208,17 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
         new(
             "regulator",
             new BypassRegulator.BenchReading(
-                brief.SetDifferentialPressure,
+                brief.Regulator.SetDifferentialPressure,
                 VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour)
             ),
             new BypassRegulator.BenchReading(
-                SiUnits.Pressure(brief.SetDifferentialPressure.InSi() + number(SystemBrief.Input.RegulatorSlope)),
+                SiUnits.Pressure(
+                    brief.Regulator.SetDifferentialPressure.InSi() + number(SystemBrief.Input.RegulatorSlope)
+                ),
                 VolumeFlow.FromLitersPerHour(SetFlowLitersPerHour + 100)
             ),
             RegulatorMechanics.Usual,
-            brief.Reference,
+            brief.Regulator.Reference,
             Estimated
         );
 

@@ -31,16 +31,11 @@ public sealed partial class SystemBrief
 
     /// <summary>Creates a brief.</summary>
     /// <param name="name">The name of the system; not blank.</param>
-    /// <param name="cylinders">Number of cylinders, 1 to 16.</param>
-    /// <param name="displacement">Displacement of all cylinders; greater than zero.</param>
+    /// <param name="engine">The size of the engine.</param>
     /// <param name="fuel">The fuel in the tank, which the controller knows.</param>
     /// <param name="rating">The rating of an injector.</param>
-    /// <param name="pumpVoltage">The voltage at the pump for its points; greater than zero.</param>
-    /// <param name="pumpPoints">
-    /// Two or more points of the pump, with increasing pressure rise and decreasing flow. Copied.
-    /// </param>
-    /// <param name="setDifferentialPressure">The pressure that the regulator holds above its reference.</param>
-    /// <param name="reference">The reference of the regulator.</param>
+    /// <param name="pump">What is known of the pump.</param>
+    /// <param name="regulator">What the regulator holds.</param>
     /// <param name="points">One or more operating points with different names. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is blank, or points do not have the stated shape.</exception>
@@ -49,38 +44,23 @@ public sealed partial class SystemBrief
     /// <exception cref="UnknownPropertyException">The density or the viscosity of the fuel is not known.</exception>
     public SystemBrief(
         string name,
-        int cylinders,
-        Volume displacement,
+        EngineSize engine,
         Fuel fuel,
         FlowRating rating,
-        ElectricPotential pumpVoltage,
-        IEnumerable<PumpPoint> pumpPoints,
-        Pressure setDifferentialPressure,
-        RegulatorReference reference,
+        PumpData pump,
+        RegulatorSetting regulator,
         IEnumerable<Point> points
     )
     {
+        ArgumentNullException.ThrowIfNull(engine);
         ArgumentNullException.ThrowIfNull(fuel);
         ArgumentNullException.ThrowIfNull(rating);
-        ArgumentNullException.ThrowIfNull(pumpPoints);
+        ArgumentNullException.ThrowIfNull(pump);
+        ArgumentNullException.ThrowIfNull(regulator);
         ArgumentNullException.ThrowIfNull(points);
         Name = Guard.Name(name);
-        Cylinders = Guard.InRange(cylinders, 1, 16);
-        Guard.Positive(displacement, displacement.InSi());
-        Guard.Positive(pumpVoltage, pumpVoltage.InSi());
-        Guard.Positive(setDifferentialPressure, setDifferentialPressure.InSi());
-        (Displacement, Fuel, Rating, PumpVoltage) = (displacement, fuel, rating, pumpVoltage);
-        PumpPoints = [.. pumpPoints];
-        SetDifferentialPressure = setDifferentialPressure;
-        Reference = Guard.Known(reference);
+        (Engine, Fuel, Rating, Pump, Regulator) = (engine, fuel, rating, pump, regulator);
         Points = [.. Lists.NoNulls(points)];
-        Guard.AtLeast(2, PumpPoints.Length, "points of a pump", nameof(pumpPoints));
-        Guard.StrictlyRising(
-            [.. PumpPoints.Select(p => p.PressureRise.InSi())],
-            "Pressure rise of the pump",
-            nameof(pumpPoints)
-        );
-        Guard.StrictlyFalling([.. PumpPoints.Select(p => p.Flow.InSi())], "Flow of the pump", nameof(pumpPoints));
         Guard.AtLeast(1, Points.Length, "operating points", nameof(points));
         Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
         known = ImmutableDictionary<Input, IQuantity>.Empty;
@@ -89,9 +69,8 @@ public sealed partial class SystemBrief
 
     private SystemBrief(SystemBrief other, ImmutableDictionary<Input, IQuantity> known)
     {
-        (Name, Cylinders, Displacement, Fuel) = (other.Name, other.Cylinders, other.Displacement, other.Fuel);
-        (Rating, PumpVoltage, PumpPoints) = (other.Rating, other.PumpVoltage, other.PumpPoints);
-        (SetDifferentialPressure, Reference) = (other.SetDifferentialPressure, other.Reference);
+        (Name, Engine, Fuel, Rating) = (other.Name, other.Engine, other.Fuel, other.Rating);
+        (Pump, Regulator) = (other.Pump, other.Regulator);
         (Points, this.known) = (other.Points, known);
         System = With(null, null).System;
     }
@@ -99,11 +78,8 @@ public sealed partial class SystemBrief
     /// <summary>The name of the system.</summary>
     public string Name { get; }
 
-    /// <summary>Number of cylinders.</summary>
-    public int Cylinders { get; }
-
-    /// <summary>Displacement of all cylinders.</summary>
-    public Volume Displacement { get; }
+    /// <summary>The size of the engine.</summary>
+    public EngineSize Engine { get; }
 
     /// <summary>The fuel in the tank.</summary>
     public Fuel Fuel { get; }
@@ -111,17 +87,11 @@ public sealed partial class SystemBrief
     /// <summary>The rating of an injector.</summary>
     public FlowRating Rating { get; }
 
-    /// <summary>The voltage at the pump for its points.</summary>
-    public ElectricPotential PumpVoltage { get; }
+    /// <summary>What is known of the pump.</summary>
+    public PumpData Pump { get; }
 
-    /// <summary>The points of the pump.</summary>
-    public ImmutableArray<PumpPoint> PumpPoints { get; }
-
-    /// <summary>The pressure that the regulator holds above its reference.</summary>
-    public Pressure SetDifferentialPressure { get; }
-
-    /// <summary>The reference of the regulator.</summary>
-    public RegulatorReference Reference { get; }
+    /// <summary>What the regulator holds.</summary>
+    public RegulatorSetting Regulator { get; }
 
     /// <summary>The operating points.</summary>
     public ImmutableArray<Point> Points { get; }

@@ -31,7 +31,7 @@ internal static class BenchFlowBudget
             : UncertaintyBudget.Of(new ByMass(at.DensitySi), "g/s", inputs);
 
         UncertaintyBudget.Input Input(string name, double value, double uncertainty, string unit) =>
-            new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
+            new(name, value, uncertainty, unit, SpreadShape.Normal, known.Source);
     }
 
     /// <summary>cm³/min of the fluid as the bench's description has it, from cm³, s, bar, kg/m³ and bar.</summary>

@@ -13,7 +13,6 @@ public sealed partial class UncertaintyBudget
         /// negative.</param>
         /// <param name="unit">The unit of both, <c>1</c> for a pure number; not blank.</param>
         /// <param name="shape">The distribution of its possible values about the estimate.</param>
-        /// <param name="degreesOfFreedom">The degrees of freedom of the standard uncertainty.</param>
         /// <param name="source">Where value and uncertainty come from.</param>
         /// <exception cref="ArgumentException">A text is blank.</exception>
         /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
@@ -25,7 +24,6 @@ public sealed partial class UncertaintyBudget
             double standardUncertainty,
             string unit,
             SpreadShape shape,
-            DegreesOfFreedom degreesOfFreedom,
             DataSource source
         )
         {
@@ -35,7 +33,7 @@ public sealed partial class UncertaintyBudget
             StandardUncertainty = Guard.NotNegative(standardUncertainty);
             Unit = Guard.Name(unit);
             Shape = Guard.Known(shape);
-            DegreesOfFreedom = degreesOfFreedom;
+            DegreesOfFreedom = DegreesOfFreedom.Unlimited;
             Source = source;
         }
 
@@ -55,7 +53,7 @@ public sealed partial class UncertaintyBudget
         public SpreadShape Shape { get; }
 
         /// <summary>The degrees of freedom of the standard uncertainty.</summary>
-        public DegreesOfFreedom DegreesOfFreedom { get; }
+        public DegreesOfFreedom DegreesOfFreedom { get; private init; }
 
         /// <summary>Where value and uncertainty come from.</summary>
         public DataSource Source { get; }
@@ -70,7 +68,7 @@ public sealed partial class UncertaintyBudget
         /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
         /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
         public static Input Exact(string name, double value, string unit, DataSource source) =>
-            new(name, value, 0, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, source);
+            new(name, value, 0, unit, SpreadShape.Normal, source);
 
         /// <summary>The mean of repeats, with its standard error. Source: [JCGM-100] section 4.2.3.</summary>
         /// <param name="name">Its name; not blank.</param>
@@ -83,15 +81,14 @@ public sealed partial class UncertaintyBudget
         public static Input FromSample(string name, Sample repeats, string unit, DataSource source)
         {
             ArgumentNullException.ThrowIfNull(repeats);
-            return new(
+            return new Input(
                 name,
                 repeats.Mean,
                 repeats.StandardError,
                 unit,
                 SpreadShape.Normal,
-                DegreesOfFreedom.From(repeats.Count - 1),
                 source
-            );
+            ).WithDegreesOfFreedom(DegreesOfFreedom.From(repeats.Count - 1));
         }
 
         /// <summary>
@@ -102,7 +99,6 @@ public sealed partial class UncertaintyBudget
         /// <param name="halfWidth">Distance to each limit; finite and not negative.</param>
         /// <param name="unit">The unit of both; not blank.</param>
         /// <param name="shape">A shape that has limits.</param>
-        /// <param name="degreesOfFreedom">The degrees of freedom of the half width.</param>
         /// <param name="source">Where it comes from.</param>
         /// <returns>The input, with the standard deviation of that shape.</returns>
         /// <exception cref="ArgumentException">A text is blank, or the shape has no limits.</exception>
@@ -115,7 +111,6 @@ public sealed partial class UncertaintyBudget
             double halfWidth,
             string unit,
             SpreadShape shape,
-            DegreesOfFreedom degreesOfFreedom,
             DataSource source
         )
         {
@@ -127,7 +122,7 @@ public sealed partial class UncertaintyBudget
             }
 
             double u = Guard.NotNegative(halfWidth) / reach;
-            return new(name, value, u, unit, shape, degreesOfFreedom, source);
+            return new(name, value, u, unit, shape, source);
         }
 
         /// <summary>
@@ -138,7 +133,6 @@ public sealed partial class UncertaintyBudget
         /// <param name="expandedUncertainty">The stated uncertainty; finite and not negative.</param>
         /// <param name="coverageFactor">The stated coverage factor; 1 to 10.</param>
         /// <param name="unit">The unit of value and uncertainty; not blank.</param>
-        /// <param name="degreesOfFreedom">The degrees of freedom of the standard uncertainty.</param>
         /// <param name="source">The certificate.</param>
         /// <returns>The input, normal.</returns>
         /// <exception cref="ArgumentException">A text is blank.</exception>
@@ -152,13 +146,18 @@ public sealed partial class UncertaintyBudget
             double expandedUncertainty,
             double coverageFactor,
             string unit,
-            DegreesOfFreedom degreesOfFreedom,
             DataSource source
         )
         {
             double u = Guard.NotNegative(expandedUncertainty) / Guard.InRange(coverageFactor, 1, 10);
-            return new(name, value, u, unit, SpreadShape.Normal, degreesOfFreedom, source);
+            return new(name, value, u, unit, SpreadShape.Normal, source);
         }
+
+        /// <summary>The same input whose standard uncertainty rests on so many degrees of freedom; unlimited otherwise.</summary>
+        /// <param name="degreesOfFreedom">The degrees of freedom of the standard uncertainty.</param>
+        /// <returns>A new input.</returns>
+        public Input WithDegreesOfFreedom(DegreesOfFreedom degreesOfFreedom) =>
+            new(Name, Value, StandardUncertainty, Unit, Shape, Source) { DegreesOfFreedom = degreesOfFreedom };
 
         /// <summary>Gives the name.</summary>
         /// <returns>The name.</returns>

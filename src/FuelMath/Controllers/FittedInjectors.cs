@@ -209,8 +209,8 @@ public sealed partial class FittedInjectors
         int s = StageChecks.IndexOf(Stages.Select(x => x.Name), stage, nameof(stage));
         ControllerBelief belief = Stages[s].Belief;
         double flow = belief.Injector.Rating.MassFlowSiAt(
-            point.DifferentialPressures[s],
-            Fuel.DensityAt(point.FuelTemperature)
+            point.Injectors.DifferentialPressures[s],
+            Fuel.DensityAt(point.Injectors.FuelTemperature)
         );
         return new(
             belief.Injector.WithFlowScale(
@@ -218,9 +218,9 @@ public sealed partial class FittedInjectors
                 SiUnits.Ratio(delivery.FlowRatio(s, flow)),
                 source
             ),
-            point.DifferentialPressures[s],
+            point.Injectors.DifferentialPressures[s],
             Fuel,
-            point.FuelTemperature
+            point.Injectors.FuelTemperature
         );
     }
 

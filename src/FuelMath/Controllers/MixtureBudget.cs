@@ -15,10 +15,10 @@ internal static class MixtureBudget
         FittedInjectors.Stage stage = set.Stages[0];
         Injector fitted = stage.Fitted[chamber];
         double width = MixtureWorking.Width(set, point).Value;
-        double dead = fitted.DeadTime.SiAt(point.AtInjectors, point.DifferentialPressures[0]);
+        double dead = fitted.DeadTime.SiAt(point.Injectors.Voltage, point.Injectors.DifferentialPressures[0]);
         double correction = fitted.Correction.SiAt(Math.Max(width - dead, 0));
-        double pressure = point.DifferentialPressures[0].InSi();
-        double density = set.Fuel.DensityAt(point.FuelTemperature).InSi();
+        double pressure = point.Injectors.DifferentialPressures[0].InSi();
+        double density = set.Fuel.DensityAt(point.Injectors.FuelTemperature).InSi();
         double air = point.AirSi(chamber);
         double ratio = set.Fuel.StoichiometricRatio.Si;
         return UncertaintyBudget.Of(
@@ -35,7 +35,7 @@ internal static class MixtureBudget
         );
 
         UncertaintyBudget.Input Input(string name, double value, double uncertainty, string unit) =>
-            new(name, value, uncertainty, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, known.Source);
+            new(name, value, uncertainty, unit, SpreadShape.Normal, known.Source);
     }
 
     /// <summary>Lambda from flow over the rated one, ms, bar, kg/m³, mg and the stoichiometric ratio.</summary>

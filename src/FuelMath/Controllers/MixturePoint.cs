@@ -11,43 +11,21 @@ public sealed class MixturePoint
     /// <param name="cycle">Time of one working cycle of a chamber; greater than zero.</param>
     /// <param name="airPerChamber">Air that one chamber takes in each cycle; greater than zero.</param>
     /// <param name="target">The target lambda of the controller.</param>
-    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
-    /// <param name="differentialPressures">
-    /// Actual pressure across the injectors of each stage; greater than zero. Copied.
+    /// <param name="injectors">
+    /// What the injectors work at: the actual pressure across those of each stage, the fuel's temperature and their voltage, which
+    /// is also that of the controller unless <see cref="WithVoltageAtController"/> says otherwise.
     /// </param>
-    /// <param name="atInjectors">Voltage at the injectors; greater than zero.</param>
-    /// <param name="atController">Voltage that the controller measures and compensates for; greater than zero.</param>
-    /// <exception cref="ArgumentException">The name is blank, or there is no stage.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="differentialPressures"/> is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException"><paramref name="injectors"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public MixturePoint(
-        string name,
-        Duration cycle,
-        Mass airPerChamber,
-        Lambda target,
-        Temperature fuelTemperature,
-        IEnumerable<Pressure> differentialPressures,
-        ElectricPotential atInjectors,
-        ElectricPotential atController
-    )
+    public MixturePoint(string name, Duration cycle, Mass airPerChamber, Lambda target, InjectorConditions injectors)
     {
-        ArgumentNullException.ThrowIfNull(differentialPressures);
+        ArgumentNullException.ThrowIfNull(injectors);
         Name = Guard.Name(name);
         Guard.Positive(cycle, cycle.InSi());
         Guard.Positive(airPerChamber, airPerChamber.InSi());
         Guard.Positive(target.Si, nameof(target));
-        Guard.Positive(fuelTemperature, fuelTemperature.InSi());
-        DifferentialPressures = [.. differentialPressures];
-        Guard.AtLeast(1, DifferentialPressures.Length, "A point (pressures by stage)", nameof(differentialPressures));
-        foreach (Pressure pressure in DifferentialPressures)
-        {
-            Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
-        }
-
-        Guard.Positive(atInjectors, atInjectors.InSi());
-        Guard.Positive(atController, atController.InSi());
-        (Cycle, Target, FuelTemperature) = (cycle, target, fuelTemperature);
-        (AtInjectors, AtController) = (atInjectors, atController);
+        (Cycle, Target, Injectors, AtController) = (cycle, target, injectors, injectors.Voltage);
         ChamberAir = [airPerChamber];
         BelievedAirRatio = SiUnits.Ratio(1);
         BelievedDifferentialPressures = [];
@@ -64,9 +42,8 @@ public sealed class MixturePoint
         ImmutableArray<Pressure> believedPressures
     )
     {
-        (Name, Cycle, Target, FuelTemperature) = (other.Name, other.Cycle, other.Target, other.FuelTemperature);
-        (AtInjectors, AtController) = (other.AtInjectors, other.AtController);
-        DifferentialPressures = other.DifferentialPressures;
+        (Name, Cycle, Target) = (other.Name, other.Cycle, other.Target);
+        (Injectors, AtController) = (other.Injectors, other.AtController);
         DischargeGaugeSi = other.DischargeGaugeSi;
         (ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) = (air, believedAir, believedPressures);
     }
@@ -83,17 +60,11 @@ public sealed class MixturePoint
     /// <summary>The target lambda of the controller.</summary>
     public Lambda Target { get; }
 
-    /// <summary>Temperature of the fuel at the injectors.</summary>
-    public Temperature FuelTemperature { get; }
-
-    /// <summary>Actual pressure across the injectors of each stage.</summary>
-    public ImmutableArray<Pressure> DifferentialPressures { get; }
-
-    /// <summary>Voltage at the injectors.</summary>
-    public ElectricPotential AtInjectors { get; }
+    /// <summary>What the injectors work at: actual pressures, fuel temperature and voltage.</summary>
+    public InjectorConditions Injectors { get; }
 
     /// <summary>Voltage that the controller measures.</summary>
-    public ElectricPotential AtController { get; }
+    public ElectricPotential AtController { get; private init; }
 
     /// <summary>The believed mean air over the actual mean air.</summary>
     public Ratio BelievedAirRatio { get; }
@@ -110,48 +81,53 @@ public sealed class MixturePoint
     internal double? DischargeGaugeSi { get; }
 
     /// <summary>A point of an engine with one stage that discharges into the manifold.</summary>
-    /// <param name="name">Its name; not blank.</param>
     /// <param name="engine">The engine, which determines the air.</param>
-    /// <param name="speed">Speed of the shaft; greater than zero.</param>
-    /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
-    /// <param name="charge">Temperature of the charge.</param>
-    /// <param name="ambient">Absolute ambient pressure.</param>
+    /// <param name="point">
+    /// The operating point, whose command says the lambda that is aimed at. Its supply is the voltage at injectors and
+    /// controller; of humidity the controller does not know.
+    /// </param>
     /// <param name="rail">The actual rail.</param>
-    /// <param name="target">The target lambda of the controller.</param>
-    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
-    /// <param name="supply">Voltage, at the injectors and at the controller.</param>
     /// <returns>The point.</returns>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="ArgumentNullException">Engine or rail is null.</exception>
+    /// <exception cref="ArgumentException">The command aims at no lambda.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static MixturePoint FromEngine(
-        string name,
-        Engine engine,
-        RotationalSpeed speed,
-        AbsolutePressure manifold,
-        Temperature charge,
-        AbsolutePressure ambient,
-        RailPressure rail,
-        Lambda target,
-        Temperature fuelTemperature,
-        ElectricPotential supply
-    )
+    /// <exception cref="OutsideTableException">The data of the engine do not reach the point, and refuse.</exception>
+    public static MixturePoint FromEngine(Engine engine, OperatingPoint point, RailPressure rail)
     {
         ArgumentNullException.ThrowIfNull(engine);
+        ArgumentNullException.ThrowIfNull(point);
         ArgumentNullException.ThrowIfNull(rail);
-        return new(
-            new MixturePoint(
-                name,
-                engine.InjectionPeriod(speed, 1),
-                engine.AirMassPerChamberCycle(speed, manifold, charge),
-                target,
-                fuelTemperature,
-                [rail.DifferentialPressureAt(manifold, ambient)],
-                supply,
-                supply
-            ),
-            manifold.Si - ambient.Si
+        IntakeAir air = point.Air;
+        Lambda target =
+            point.Command.Lambda
+            ?? throw new RefusedArgumentException(
+                $"Must have a command that aims at a lambda; that of '{point.Name}' is {point.Command}.",
+                nameof(point)
+            );
+        Mass dry = engine.AirMassPerChamberCycle(point.Speed, air.Manifold, air.Charge);
+        var injectors = new InjectorConditions(
+            [rail.DifferentialPressureAt(air.Manifold, air.Ambient)],
+            point.Fuel,
+            point.Supply
         );
+        var mixture = new MixturePoint(
+            point.Name,
+            engine.InjectionPeriod(point.Speed, 1),
+            SiUnits.Mass(dry.InSi() * air.DryShare),
+            target,
+            injectors
+        ).WithBelievedAir(SiUnits.Ratio(1 / air.DryShare));
+        return new(mixture, air.Manifold.Si - air.Ambient.Si);
+    }
+
+    /// <summary>The same point with another voltage at the controller than at the injectors.</summary>
+    /// <param name="atController">Voltage that the controller measures and compensates for; greater than zero.</param>
+    /// <returns>A new point.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
+    public MixturePoint WithVoltageAtController(ElectricPotential atController)
+    {
+        Guard.Positive(atController, atController.InSi());
+        return new(this, ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) { AtController = atController };
     }
 
     /// <summary>The same point with unequal air.</summary>
@@ -201,10 +177,10 @@ public sealed class MixturePoint
             Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
         }
 
-        return believed.Length == DifferentialPressures.Length
+        return believed.Length == Injectors.DifferentialPressures.Length
             ? new(this, ChamberAir, BelievedAirRatio, believed)
             : throw new RefusedArgumentException(
-                $"Must be a pressure for each of {DifferentialPressures.Length} stages; {believed.Length} given.",
+                $"Must be a pressure for each of {Injectors.DifferentialPressures.Length} stages; {believed.Length} given.",
                 nameof(differentialPressures)
             );
     }
@@ -225,7 +201,7 @@ public sealed class MixturePoint
 
         if (belief.RailReference == RailPressure.Reference.Measured)
         {
-            return DifferentialPressures[stage];
+            return Injectors.DifferentialPressures[stage];
         }
 
         if (belief.RailReference == RailPressure.Reference.Manifold)

@@ -12,14 +12,14 @@ internal static class MixtureWorking
     {
         FittedInjectors.Stage stage = set.Stages[0];
         Injector fitted = stage.Fitted[chamber];
-        UnitsNet.Pressure pressure = point.DifferentialPressures[0];
+        UnitsNet.Pressure pressure = point.Injectors.DifferentialPressures[0];
         Traced width = Width(set, point);
         Traced effective = Pulse.EffectiveWidth(
             width,
-            Traced.Input(Symbols.DeadTime, fitted.DeadTime.SiAt(point.AtInjectors, pressure))
+            Traced.Input(Symbols.DeadTime, fitted.DeadTime.SiAt(point.Injectors.Voltage, pressure))
         );
         Traced mass = Pulse.Mass(
-            BeliefSymbols.StaticFlow(fitted.Rating, pressure, set.Fuel.DensityAt(point.FuelTemperature)),
+            BeliefSymbols.StaticFlow(fitted.Rating, pressure, set.Fuel.DensityAt(point.Injectors.FuelTemperature)),
             effective,
             Traced.Input(BeliefSymbols.ShortPulse, fitted.Correction.SiAt(effective.Value))
         );

@@ -21,12 +21,12 @@ internal sealed class PointDelivery
         believed = new StageModel[stages];
         (flows, deadTimes) = (new double[stages][], new double[stages][]);
         transitions = [.. set.Transitions.Select(t => t.TransitionDutyCycle.InSi())];
-        UnitsNet.Density density = set.Fuel.DensityAt(point.FuelTemperature);
+        UnitsNet.Density density = set.Fuel.DensityAt(point.Injectors.FuelTemperature);
         for (int s = 0; s < stages; s++)
         {
             FittedInjectors.Stage stage = set.Stages[s];
             ControllerBelief belief = stage.Belief;
-            UnitsNet.Pressure pressure = point.DifferentialPressures[s];
+            UnitsNet.Pressure pressure = point.Injectors.DifferentialPressures[s];
             believed[s] = new StageModel(
                 [belief.Injector],
                 point.Cycle.InSi() / stage.PulsesPerCycle,
@@ -40,7 +40,7 @@ internal sealed class PointDelivery
                     true
                 );
             flows[s] = [.. stage.Fitted.Select(i => i.Rating.MassFlowSiAt(pressure, density))];
-            deadTimes[s] = [.. stage.Fitted.Select(i => i.DeadTime.SiAt(point.AtInjectors, pressure))];
+            deadTimes[s] = [.. stage.Fitted.Select(i => i.DeadTime.SiAt(point.Injectors.Voltage, pressure))];
         }
 
         // One map for all chambers: the controller uses their mean air and the believed fuel.

@@ -52,10 +52,10 @@ internal static class StageChecks
     internal static void Point(MixturePoint point, int stages, int chambers)
     {
         ArgumentNullException.ThrowIfNull(point);
-        if (point.DifferentialPressures.Length != stages)
+        if (point.Injectors.DifferentialPressures.Length != stages)
         {
             throw new RefusedArgumentException(
-                $"'{point.Name}' must give a differential pressure for each of {stages} stages; it gives {point.DifferentialPressures.Length}.",
+                $"'{point.Name}' must give a differential pressure for each of {stages} stages; it gives {point.Injectors.DifferentialPressures.Length}.",
                 nameof(point)
             );
         }

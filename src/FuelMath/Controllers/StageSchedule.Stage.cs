@@ -11,7 +11,6 @@ public sealed partial class StageSchedule
         /// <param name="name">Its name; not blank.</param>
         /// <param name="injector">The injector; all of the stage are equal.</param>
         /// <param name="injectorsPerChamber">Injectors of the stage that feed one chamber, 1 to 8.</param>
-        /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8.</param>
         /// <param name="differentialPressure">Rail less discharge pressure; greater than zero.</param>
         /// <param name="density">Density of the fuel at the injectors; greater than zero.</param>
         /// <param name="atInjector">Voltage at the injectors; greater than zero.</param>
@@ -22,7 +21,6 @@ public sealed partial class StageSchedule
             string name,
             Injector injector,
             int injectorsPerChamber,
-            int pulsesPerCycle,
             Pressure differentialPressure,
             Density density,
             ElectricPotential atInjector
@@ -32,7 +30,7 @@ public sealed partial class StageSchedule
             ArgumentNullException.ThrowIfNull(injector);
             Injector = injector;
             InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8);
-            PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
+            PulsesPerCycle = 1;
             Guard.Positive(differentialPressure, differentialPressure.InSi());
             Guard.Positive(density, density.InSi());
             Guard.Positive(atInjector, atInjector.InSi());
@@ -49,7 +47,7 @@ public sealed partial class StageSchedule
         public int InjectorsPerChamber { get; }
 
         /// <summary>Pulses in one working cycle of a chamber.</summary>
-        public int PulsesPerCycle { get; }
+        public int PulsesPerCycle { get; private init; }
 
         /// <summary>Rail less discharge pressure.</summary>
         public Pressure DifferentialPressure { get; }
@@ -59,6 +57,16 @@ public sealed partial class StageSchedule
 
         /// <summary>Voltage at the injectors.</summary>
         public ElectricPotential AtInjector { get; }
+
+        /// <summary>The same stage with several pulses in a cycle; one otherwise.</summary>
+        /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8.</param>
+        /// <returns>A new stage.</returns>
+        /// <exception cref="ArgumentOutOfRangeException">The number is outside what is allowed.</exception>
+        public Stage WithPulsesPerCycle(int pulsesPerCycle) =>
+            new(Name, Injector, InjectorsPerChamber, DifferentialPressure, Density, AtInjector)
+            {
+                PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8),
+            };
 
         /// <inheritdoc />
         public override string ToString() => LogText.Of($"{Name}: {InjectorsPerChamber} of {Injector} a chamber");

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath;
@@ -17,14 +16,13 @@ public sealed partial class MixtureObservation
     /// <param name="target">The target lambda of the controller.</param>
     /// <param name="manifold">Absolute manifold pressure; greater than zero.</param>
     /// <param name="ambient">Absolute ambient pressure; greater than zero.</param>
-    /// <param name="differentialPressures">
-    /// Pressure across the injectors of each stage as believed by the controller; greater than zero. Copied.
+    /// <param name="injectors">
+    /// What the injectors work at: the pressures as the controller believes them, the temperature of the fuel, and the
+    /// voltage at the injectors and at the controller.
     /// </param>
-    /// <param name="fuelTemperature">Temperature of the fuel at the injectors.</param>
-    /// <param name="supply">Voltage at the injectors and at the controller; greater than zero.</param>
     /// <param name="banks">The reading of each bank; one or more. Copied.</param>
-    /// <exception cref="ArgumentException">The name is blank, a list is empty, or a bank occurs twice.</exception>
-    /// <exception cref="ArgumentNullException">A list is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank, there is no bank, or one occurs twice.</exception>
+    /// <exception cref="ArgumentNullException">Injectors or banks are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public MixtureObservation(
         string name,
@@ -32,26 +30,27 @@ public sealed partial class MixtureObservation
         Lambda target,
         AbsolutePressure manifold,
         AbsolutePressure ambient,
-        IEnumerable<Pressure> differentialPressures,
-        Temperature fuelTemperature,
-        ElectricPotential supply,
+        InjectorConditions injectors,
         IEnumerable<BankReading> banks
     )
     {
+        ArgumentNullException.ThrowIfNull(injectors);
         ArgumentNullException.ThrowIfNull(banks);
         Name = Guard.Name(name);
         Guard.Positive(cycle, cycle.InSi());
         Guard.Positive(target.Si, nameof(target));
         Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(fuelTemperature, fuelTemperature.InSi());
-        Guard.Positive(supply, supply.InSi());
-        BelievedDifferentialPressures = Pressures(differentialPressures);
+        BelievedDifferentialPressures = injectors.DifferentialPressures;
         Banks = [.. Lists.NoNulls(banks)];
         Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks));
         Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks));
         (Cycle, Target, Manifold, Ambient) = (cycle, target, manifold, ambient);
-        (FuelTemperature, AtInjectors, AtController) = (fuelTemperature, supply, supply);
+        (FuelTemperature, AtInjectors, AtController) = (
+            injectors.FuelTemperature,
+            injectors.Voltage,
+            injectors.Voltage
+        );
         (MeasuredDifferentialPressures, ChamberAir, Chambers) = ([], [], []);
     }
 
@@ -120,7 +119,10 @@ public sealed partial class MixtureObservation
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not greater than zero.</exception>
     public MixtureObservation WithMeasuredPressures(IEnumerable<Pressure> differentialPressures)
     {
-        ImmutableArray<Pressure> measured = Pressures(differentialPressures);
+        ImmutableArray<Pressure> measured = InjectorConditions.ByStage(
+            differentialPressures,
+            nameof(differentialPressures)
+        );
         return measured.Length == BelievedDifferentialPressures.Length
             ? new(this) { MeasuredDifferentialPressures = measured }
             : throw new RefusedArgumentException(
@@ -168,20 +170,4 @@ public sealed partial class MixtureObservation
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Name}: {Banks.Length} banks, {Chambers.Length} chambers");
-
-    private static ImmutableArray<Pressure> Pressures(
-        IEnumerable<Pressure> given,
-        [CallerArgumentExpression(nameof(given))] string paramName = ""
-    )
-    {
-        ArgumentNullException.ThrowIfNull(given, paramName);
-        ImmutableArray<Pressure> all = [.. given];
-        Guard.AtLeast(1, all.Length, "An observation (pressures by stage)", paramName);
-        foreach (Pressure pressure in all)
-        {
-            Guard.Positive(pressure, pressure.InSi(), paramName);
-        }
-
-        return all;
-    }
 }

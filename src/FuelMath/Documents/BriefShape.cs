@@ -38,25 +38,25 @@ internal static class BriefShape
             var name = o.Required("name", TextShape.Name, b => b.Name).Says("What the system is called.");
             var fuels = o.Optional(FuelShape.List.Name, FuelShape.List, Described)
                 .Says("Fuels that the document refers to; those that the library knows by name need no entry.");
-            var cylinders = o.Required("cylinders", new CountShape(1, 16), b => b.Cylinders)
+            var cylinders = o.Required("cylinders", new CountShape(1, 16), b => b.Engine.Cylinders)
                 .Says("How many cylinders, with one injector each; a four-stroke.");
-            var displacement = o.Required("displacement", QuantityShapes.Volume.Positive, b => b.Displacement)
+            var displacement = o.Required("displacement", QuantityShapes.Volume.Positive, b => b.Engine.Displacement)
                 .Says("Displacement of all cylinders.");
             var inTank = o.Required("fuel", FuelShape.Reference, b => b.Fuel)
                 .Says("The fuel in the tank, by its name.");
             var rating = o.Required("injectorRating", FlowRatingShape.Shape, b => b.Rating)
                 .Says("What an injector is rated at.");
-            var voltage = o.Required("pumpVoltage", QuantityShapes.Voltage.Positive, b => b.PumpVoltage)
+            var voltage = o.Required("pumpVoltage", QuantityShapes.Voltage.Positive, b => b.Pump.Voltage)
                 .Says("The voltage at the pump for its points.");
-            var pumpPoints = o.Required("pumpPoints", PumpPoint.Knots(), b => b.PumpPoints)
+            var pumpPoints = o.Required("pumpPoints", PumpPoint.Knots(), b => b.Pump.Points)
                 .Says("Two or more points of the pump, pressure rise rising and flow falling.");
             var set = o.Required(
                     "setDifferentialPressure",
                     QuantityShapes.PressureDifference.Positive,
-                    b => b.SetDifferentialPressure
+                    b => b.Regulator.SetDifferentialPressure
                 )
                 .Says("What the regulator holds above its reference.");
-            var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, b => b.Reference)
+            var reference = o.Required("reference", RegulatorPartShapes.ReferenceWords, b => b.Regulator.Reference)
                 .Says("What acts on the spring side of the regulator's diaphragm.");
             var points = o.Required("points", Point.List(1, 100), b => b.Points).Says("Where it is to run.");
             Known(SystemBrief.Input.VolumetricEfficiency, QuantityShapes.Ratio.Positive)
@@ -88,14 +88,11 @@ internal static class BriefShape
                 _ = f.Of(fuels);
                 return new(
                     f.Of(name),
-                    f.Of(cylinders),
-                    f.Of(displacement),
+                    new SystemBrief.EngineSize(f.Of(cylinders), f.Of(displacement)),
                     f.Of(inTank),
                     f.Of(rating),
-                    f.Of(voltage),
-                    f.Of(pumpPoints),
-                    f.Of(set),
-                    f.Of(reference),
+                    new SystemBrief.PumpData(f.Of(voltage), f.Of(pumpPoints)),
+                    new SystemBrief.RegulatorSetting(f.Of(set), f.Of(reference)),
                     f.Of(points)
                 );
             };

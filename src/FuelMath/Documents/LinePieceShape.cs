@@ -38,7 +38,7 @@ internal static class LinePieceShape
                 o.Is("hose-piece", "A hose cut to length with a fitting on either end.");
                 o.Kind("hose", p => p.Hose is not null);
                 var name = o.Named(p => p.Name);
-                var stock = o.Required("stock", TextShape.Name, p => p.Hose!.Stock)
+                var stock = o.Required("stock", TextShape.Name, p => p.Hose!.Stock.Name)
                     .Says("What the hose is cut from, as it is bought.");
                 var length = o.Required("length", QuantityShapes.SmallLength.Positive, p => p.Hose!.Length)
                     .Says("Length from seat to seat.");
@@ -59,10 +59,8 @@ internal static class LinePieceShape
                     LinePlan.Piece.Along(
                         new(
                             f.Of(name),
-                            f.Of(stock),
+                            new HoseStock(f.Of(stock), f.Of(bore), f.Of(roughness)),
                             f.Of(length),
-                            f.Of(bore),
-                            f.Of(roughness),
                             f.Of(first),
                             f.Of(second),
                             f.Of(source)

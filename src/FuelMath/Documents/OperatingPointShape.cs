@@ -26,7 +26,7 @@ internal static class OperatingPointShape
         var time = o.Required("time", QuantityShapes.Duration.Positive, d => d.Time).Says("How long.");
         var fuelMass = o.Required("fuelMass", QuantityShapes.Mass.Positive, d => d.FuelMass)
             .Says("Fuel in the tank at the start.");
-        var air = o.Required("air", QuantityShapes.Temperature, d => d.Air)
+        var air = o.Required("air", QuantityShapes.Temperature, d => d.Cooling.Air)
             .Says("Temperature of the air around the tank.");
         var loss = o.Required("tankLossAt10Kelvins", QuantityShapes.Power.Positive, LossAtExcess, "lossAtExcess")
             .Says("Heat that the tank loses when it is 10 K warmer than the air.");
@@ -38,7 +38,8 @@ internal static class OperatingPointShape
                 "temperature"
             )
             .Says("What the fuel in the rail comes to after switch-off.");
-        return f => new(f.Of(time), f.Of(fuelMass), f.Of(air), f.Of(loss), SiUnits.TemperatureDelta(Excess));
+        return f =>
+            new(f.Of(time), f.Of(fuelMass), new TankCooling(f.Of(air), f.Of(loss), SiUnits.TemperatureDelta(Excess)));
     });
 
     private static readonly ObjectShape<OperatingPoint> Point = new(o =>
@@ -47,17 +48,17 @@ internal static class OperatingPointShape
         var name = o.Required("name", TextShape.Name, p => p.Name).Says("What it is called.");
         var speed = o.Required("speed", QuantityShapes.RotationalSpeed.NotNegative, p => p.Speed)
             .Says("Crankshaft or eccentric-shaft speed.");
-        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure.Positive, p => p.Manifold)
+        var manifold = o.Required("manifold", QuantityShapes.AbsolutePressure.Positive, p => p.Air.Manifold)
             .Says("Manifold absolute pressure.");
-        var ambient = o.Required("ambient", QuantityShapes.AbsolutePressure.Positive, p => p.Ambient)
+        var ambient = o.Required("ambient", QuantityShapes.AbsolutePressure.Positive, p => p.Air.Ambient)
             .Says("Ambient absolute pressure.");
-        var charge = o.Required("charge", QuantityShapes.Temperature, p => p.Charge, "humidity")
+        var charge = o.Required("charge", QuantityShapes.Temperature, p => p.Air.Charge, "humidity")
             .Says("Temperature of the charge in the manifold.");
         var fuel = o.Required("fuel", QuantityShapes.Temperature, p => p.Fuel).Says("Temperature of the fuel.");
         var supply = o.Required("supply", QuantityShapes.Voltage.Positive, p => p.Supply)
             .Says("Voltage at the source that feeds pumps and injectors.");
         var command = o.Required("command", CommandShape.Shape, p => p.Command).Says("What the injectors are told.");
-        o.With("humidity", Humid, p => p.Humidity, (p, v) => p.WithHumidity(v))
+        o.With("humidity", Humid, p => p.Air.Humidity, (p, v) => p.WithAir(p.Air.WithHumidity(v)))
             .Says("Humidity of the ambient air; left out where the air is taken as dry.");
         o.With("drive", Driven, p => p.Drive, (p, v) => p.WithDrive(v))
             .Says("How long the engine is driven here: tank warming and hot soak are then looked at, too.");
@@ -67,9 +68,7 @@ internal static class OperatingPointShape
             OperatingPoint point = new(
                 f.Of(name),
                 f.Of(speed),
-                f.Of(manifold),
-                f.Of(ambient),
-                f.Of(charge),
+                new IntakeAir(f.Of(manifold), f.Of(ambient), f.Of(charge)),
                 f.Of(fuel),
                 f.Of(supply),
                 f.Of(command)
@@ -89,5 +88,5 @@ internal static class OperatingPointShape
         });
 
     private static Power LossAtExcess(Drive drive) =>
-        SiUnits.Power(drive.LossAtExcess.InSi() * Excess / drive.Excess.InSi());
+        SiUnits.Power(drive.Cooling.LossAtExcess.InSi() * Excess / drive.Cooling.Excess.InSi());
 }

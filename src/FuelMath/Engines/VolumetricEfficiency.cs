@@ -56,10 +56,8 @@ public sealed class VolumetricEfficiency
 
         grid = new Grid(
             "Volumetric efficiency",
-            "engine speed in rpm",
-            "manifold pressure in kPa absolute",
-            Speeds.Select(Rpm),
-            ManifoldPressures.Select(Kilopascals),
+            new Grid.Axis("engine speed in rpm", Speeds.Select(Rpm)),
+            new Grid.Axis("manifold pressure in kPa absolute", ManifoldPressures.Select(Kilopascals)),
             numbers,
             outside
         );
@@ -120,10 +118,8 @@ public sealed class VolumetricEfficiency
         return new(
             Grid.FromFirstAxis(
                 "Volumetric efficiency",
-                "engine speed in rpm",
-                "manifold pressure in kPa absolute",
-                knots.Select(Rpm),
-                Kilopascals(takenAt),
+                new Grid.Axis("engine speed in rpm", knots.Select(Rpm)),
+                new Grid.Axis("manifold pressure in kPa absolute", [Kilopascals(takenAt)]),
                 given.Select(v => Efficiency(v, nameof(values))),
                 outside
             ),

@@ -28,13 +28,13 @@ public static class InjectorFormulas
     public static FormulaInfo DeliveredMass(Grid deadTime)
     {
         ArgumentNullException.ThrowIfNull(deadTime);
-        (double lowVolts, double highVolts) = Ends(deadTime, deadTime.FirstKnots, 1e-3, 1000, "voltage");
-        (double lowPressure, double highPressure) = Ends(deadTime, deadTime.SecondKnots, 0, 1e9, "pressure");
-        (double volts, double pascals) = (deadTime.FirstKnots[0], deadTime.SecondKnots[0]);
+        (double lowVolts, double highVolts) = Ends(deadTime, deadTime.First.Knots, 1e-3, 1000, "voltage");
+        (double lowPressure, double highPressure) = Ends(deadTime, deadTime.Second.Knots, 0, 1e9, "pressure");
+        (double volts, double pascals) = (deadTime.First.Knots[0], deadTime.Second.Knots[0]);
         double dead = deadTime.ValueAt(0, 0);
-        for (int i = 0; i < deadTime.FirstKnots.Length * deadTime.SecondKnots.Length; i++)
+        for (int i = 0; i < deadTime.First.Knots.Length * deadTime.Second.Knots.Length; i++)
         {
-            double value = deadTime.ValueAt(i / deadTime.SecondKnots.Length, i % deadTime.SecondKnots.Length);
+            double value = deadTime.ValueAt(i / deadTime.Second.Knots.Length, i % deadTime.Second.Knots.Length);
             if (value < 0)
             {
                 throw new RefusedArgumentException(

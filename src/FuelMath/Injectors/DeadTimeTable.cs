@@ -57,7 +57,7 @@ public sealed class DeadTimeTable
             }
         }
 
-        grid = new Grid(Name, VoltageAxis, PressureAxis, Volts(), Pascals(), seconds, outside);
+        grid = new Grid(Name, Volts(), Pascals(), seconds, outside);
         CheckFallsWithVoltage(nameof(values));
     }
 
@@ -71,7 +71,7 @@ public sealed class DeadTimeTable
     {
         (Voltages, DifferentialPressures, Source) = (voltages, [takenAt], source);
         IEnumerable<double> seconds = values.Select(v => Guard.NotNegative(v, v.InSi(), nameof(values)));
-        grid = Grid.FromFirstAxis(Name, VoltageAxis, PressureAxis, Volts(), Pascals()[0], seconds, outside);
+        grid = Grid.FromFirstAxis(Name, Volts(), Pascals(), seconds, outside);
         CheckFallsWithVoltage(nameof(values));
     }
 
@@ -155,8 +155,8 @@ public sealed class DeadTimeTable
         double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
         return HoldsEstimates
             && (
-                from i in Around(grid.FirstKnots, volts)
-                from j in Around(grid.SecondKnots, pascals)
+                from i in Around(grid.First.Knots, volts)
+                from j in Around(grid.Second.Knots, pascals)
                 select estimated![i, j]
             ).Contains(true);
     }
@@ -217,8 +217,8 @@ public sealed class DeadTimeTable
                 "voltage at the injector",
                 atInjector,
                 volts,
-                grid.FirstKnots[0],
-                grid.FirstKnots[^1],
+                grid.First.Knots[0],
+                grid.First.Knots[^1],
                 SiUnits.ElectricPotential
             );
             pascals = DependsOnPressure
@@ -227,8 +227,8 @@ public sealed class DeadTimeTable
                     "differential pressure",
                     differentialPressure,
                     pascals,
-                    grid.SecondKnots[0],
-                    grid.SecondKnots[^1],
+                    grid.Second.Knots[0],
+                    grid.Second.Knots[^1],
                     SiUnits.Pressure
                 )
                 : pascals;
@@ -241,8 +241,8 @@ public sealed class DeadTimeTable
                 "Dead time, extended until it would be negative",
                 VoltageAxis,
                 volts,
-                grid.FirstKnots[0],
-                grid.FirstKnots[^1]
+                grid.First.Knots[0],
+                grid.First.Knots[^1]
             );
     }
 
@@ -270,10 +270,10 @@ public sealed class DeadTimeTable
         return on >= 0 ? [on] : [above - 1, above];
     }
 
-    private double[] Volts() => [.. Voltages.Select(v => Guard.Positive(v, v.InSi(), "voltages"))];
+    private Grid.Axis Volts() => new(VoltageAxis, Voltages.Select(v => Guard.Positive(v, v.InSi(), "voltages")));
 
-    private double[] Pascals() =>
-        [.. DifferentialPressures.Select(p => Guard.NotNegative(p, p.InSi(), "differentialPressures"))];
+    private Grid.Axis Pascals() =>
+        new(PressureAxis, DifferentialPressures.Select(p => Guard.NotNegative(p, p.InSi(), "differentialPressures")));
 
     private void CheckFallsWithVoltage(string paramName)
     {

@@ -12,31 +12,28 @@ public sealed partial class HoseAssembly
 
     /// <summary>Describes a hose assembled with its fittings.</summary>
     /// <param name="name">Its name; not blank.</param>
-    /// <param name="stock">The hose stock, as it is bought; not blank.</param>
+    /// <param name="stock">The hose that it is cut from.</param>
     /// <param name="length">Length from seat to seat; more than both allowances together.</param>
-    /// <param name="bore">Inside diameter of the hose; greater than zero.</param>
-    /// <param name="roughness">Roughness of its wall; from zero to 5 % of the bore.</param>
     /// <param name="first">The fitting at its start.</param>
     /// <param name="second">The fitting at its end.</param>
     /// <param name="source">Where the numbers come from.</param>
-    /// <exception cref="ArgumentException">A name is blank.</exception>
-    /// <exception cref="ArgumentNullException">A fitting or the source is null.</exception>
+    /// <exception cref="ArgumentException">The name is blank.</exception>
+    /// <exception cref="ArgumentNullException">Stock, a fitting or the source is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public HoseAssembly(
         string name,
-        string stock,
+        HoseStock stock,
         Length length,
-        Length bore,
-        Length roughness,
         EndFitting first,
         EndFitting second,
         DataSource source
     )
     {
+        ArgumentNullException.ThrowIfNull(stock);
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         Name = Guard.Name(name);
-        Stock = Guard.Name(stock);
+        Stock = stock;
         double allowances = first.CutAllowance.InSi() + second.CutAllowance.InSi();
         cut = length.InSi() - allowances;
         if (!(cut > 0) || !double.IsFinite(cut))
@@ -47,17 +44,16 @@ public sealed partial class HoseAssembly
             );
         }
 
-        Guard.Positive(bore, bore.InSi());
-        Ratio ends = new FittingSeries([first.Loss, second.Loss]).CoefficientFor(bore);
-        Hose = new(name, SiUnits.Length(cut), bore, roughness, ends, source);
+        Ratio ends = new FittingSeries([first.Loss, second.Loss]).CoefficientFor(stock.Bore);
+        Hose = new(name, SiUnits.Length(cut), stock.Bore, stock.Roughness, ends, source);
         (Length, First, Second) = (length, first, second);
     }
 
     /// <summary>Its name.</summary>
     public string Name { get; }
 
-    /// <summary>The hose stock.</summary>
-    public string Stock { get; }
+    /// <summary>The hose that it is cut from.</summary>
+    public HoseStock Stock { get; }
 
     /// <summary>Length from seat to seat.</summary>
     public Length Length { get; }
@@ -77,5 +73,5 @@ public sealed partial class HoseAssembly
     public Hose Hose { get; }
 
     /// <inheritdoc />
-    public override string ToString() => LogText.Of($"{Name}: {CutLength} of {Stock}");
+    public override string ToString() => LogText.Of($"{Name}: {CutLength} of {Stock.Name}");
 }

@@ -68,7 +68,7 @@ public sealed partial class LinePlan : ILineOrigin
         [
             .. Hoses
                 // Lengths equal to a micrometer are grouped: conversion from other units changes the last bits.
-                .GroupBy(h => (h.Stock, Cut: Math.Round(h.CutLength.InSi(), 6)))
+                .GroupBy(h => (Stock: h.Stock.Name, Cut: Math.Round(h.CutLength.InSi(), 6)))
                 .Select(g => new BillRow(g.Key.Stock, g.Count(), g.First().CutLength)),
             .. Hoses
                 .SelectMany(h => new[] { h.First.Loss.Name, h.Second.Loss.Name })

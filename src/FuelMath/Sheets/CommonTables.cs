@@ -196,8 +196,10 @@ internal static class CommonTables
             .Max(c => c.LambdaIfOilUnburned?.ToRatio());
         InjectorStage first = system.Stages[0];
         Pressure? told = first.Belief.DifferentialPressureAt(
-            first.Discharge == InjectorStage.DischargePlace.Manifold ? point.Point.Manifold : point.Point.Ambient,
-            point.Point.Ambient
+            first.Discharge == InjectorStage.DischargePlace.Manifold
+                ? point.Point.Air.Manifold
+                : point.Point.Air.Ambient,
+            point.Point.Air.Ambient
         );
         return
         [

@@ -20,7 +20,7 @@ internal static class Altered
     /// The conditions with the engine at rest: no speed, ambient pressure in the manifold, injectors closed.
     /// </summary>
     internal static OperatingPoint Standing(OperatingPoint point) =>
-        point.WithCommand(FuelCommand.Cut).At(SiUnits.RotationalSpeed(0), point.Ambient);
+        point.WithCommand(FuelCommand.Cut).At(SiUnits.RotationalSpeed(0), point.Air.Ambient);
 
     /// <summary>Every pump delivers a fraction of its flow at each pressure.</summary>
     internal static FuelSystem WithPumpShare(FuelSystem system, double share)

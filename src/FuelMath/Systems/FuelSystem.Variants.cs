@@ -37,6 +37,13 @@ public sealed partial class FuelSystem
     /// <exception cref="ArgumentException">It feeds a pump that the system does not have.</exception>
     public FuelSystem WithPower(PowerSupply power) => Copy(Fuel, Network, Stages, power);
 
+    /// <summary>The same system with findings held against other limits.</summary>
+    /// <param name="limits">The limits.</param>
+    /// <returns>A new system.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="limits"/> is null.</exception>
+    public FuelSystem WithLimits(Limits limits) =>
+        new(Name, Fuel, Engine, Network, Stages, Staging, Power, limits, Source, Banks, UncertainInputs);
+
     /// <summary>
     /// The same system with a lambda sensor for each bank of chambers: where lambda is held, each bank gets pulse widths of its
     /// own, and each is judged by itself.

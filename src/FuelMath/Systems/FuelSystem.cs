@@ -29,8 +29,8 @@ public sealed partial class FuelSystem
     /// One stage, or primaries and then secondaries, which say when they join: <see cref="InjectorStage.WithStaging"/>.
     /// </param>
     /// <param name="power">The circuits that feed pumps and injectors.</param>
-    /// <param name="limits">What findings are held against.</param>
     /// <param name="source">Where the description comes from.</param>
+    /// <remarks>Findings are held against <see cref="Limits.CommonPractice"/>, unless <see cref="WithLimits"/> says others.</remarks>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The pieces do not fit together; the message says which.</exception>
     public FuelSystem(
@@ -40,7 +40,6 @@ public sealed partial class FuelSystem
         Network network,
         IEnumerable<InjectorStage> stages,
         PowerSupply power,
-        Limits limits,
         DataSource source
     )
         : this(
@@ -51,7 +50,7 @@ public sealed partial class FuelSystem
             stages = [.. stages ?? throw new ArgumentNullException(nameof(stages))],
             stages.FirstOrDefault(s => s?.Staging is not null)?.Staging,
             power,
-            limits,
+            FuelMath.Limits.CommonPractice,
             source
         ) { }
 

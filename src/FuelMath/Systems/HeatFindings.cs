@@ -44,9 +44,7 @@ public static class HeatFindings
         string? unknown = null;
         try
         {
-            most = TankWarming
-                .Bounds.FromState(system, state, drive.FuelMass, drive.Air, drive.LossAtExcess, drive.Excess)
-                .Most;
+            most = TankWarming.Bounds.FromState(system, state, drive.FuelMass, drive.Cooling).Most;
         }
         catch (Exception refusal) when (refusal is IRefusal)
         {
@@ -96,7 +94,7 @@ public static class HeatFindings
 
         (double pressure, string node) = system
             .Network.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
-            .Select(n => (state.PressureAt(n.Name).ToAbsolute(state.Point.Ambient).Si, n.Name))
+            .Select(n => (state.PressureAt(n.Name).ToAbsolute(state.Point.Air.Ambient).Si, n.Name))
             .Min();
         double limit = system.Limits.VaporMarginDifference.InSi();
         double margin = pressure - vapor;
@@ -137,10 +135,10 @@ public static class HeatFindings
 
         (double pressure, string node) = system
             .Stages.SelectMany(s => s.Seats)
-            .Select(s => (state.PressureAt(s.Node).ToAbsolute(state.Point.Ambient).Si, s.Node))
+            .Select(s => (state.PressureAt(s.Node).ToAbsolute(state.Point.Air.Ambient).Si, s.Node))
             .Min();
         bool held = vapor < pressure;
-        if (vapor < state.Point.Ambient.Si)
+        if (vapor < state.Point.Air.Ambient.Si)
         {
             yield break;
         }
@@ -154,13 +152,13 @@ public static class HeatFindings
                     ? $"At hot soak, fuel at '{node}' boils once its pressure has leaked away"
                     : $"At hot soak, fuel at '{node}' boils under the pressure that it had",
                 $"vapor pressure {Show.Bar(vapor)} absolute at {Show.Celsius(hot.InSi())}",
-                held ? $"ambient {Show.Bar(state.Point.Ambient.Si)} absolute" : $"{Show.Bar(pressure)} absolute",
+                held ? $"ambient {Show.Bar(state.Point.Air.Ambient.Si)} absolute" : $"{Show.Bar(pressure)} absolute",
                 Boiling,
                 "Prime before a hot start until the rail holds its pressure; keep the check valve tight and heat away from the rail."
             )
             .WithQuantities(
                 SiUnits.Pressure(vapor),
-                held ? state.Point.Ambient.AboveVacuum : SiUnits.Pressure(pressure)
+                held ? state.Point.Air.Ambient.AboveVacuum : SiUnits.Pressure(pressure)
             );
     }
 

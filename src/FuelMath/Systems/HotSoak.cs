@@ -61,7 +61,7 @@ public sealed class HotSoak
     {
         ArgumentNullException.ThrowIfNull(system);
         ArgumentNullException.ThrowIfNull(state);
-        AbsolutePressure ambient = state.Point.Ambient;
+        AbsolutePressure ambient = state.Point.Air.Ambient;
         Temperature? relieved = Boils(system.Fuel, state.Point.Fuel, ambient);
         return
         [

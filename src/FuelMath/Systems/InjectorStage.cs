@@ -58,7 +58,7 @@ public sealed partial class InjectorStage
 
     /// <summary>The pressure that its injectors spray against, counted from ambient, Pa.</summary>
     internal double DischargeGaugeSi(OperatingPoint point) =>
-        Discharge == DischargePlace.Manifold ? point.Manifold.Si - point.Ambient.Si : 0;
+        Discharge == DischargePlace.Manifold ? point.Air.Manifold.Si - point.Air.Ambient.Si : 0;
 
     /// <summary>
     /// How many groups of its injectors open one after the other, evenly spaced over the time between two pulses of one: 1

@@ -26,9 +26,9 @@ internal sealed partial class SolverState
         Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
         bool turns = point.Speed.InSi() > 0;
         BelievedAirMass = turns
-            ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Manifold, point.Charge).InSi()
+            ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Air.Manifold, point.Air.Charge).InSi()
             : 0;
-        AirMass = BelievedAirMass * DryShare(point);
+        AirMass = BelievedAirMass * point.Air.DryShare;
         int stages = system.Stages.Length;
         int seats = path.Seats.Length;
         Periods = new double[stages];
@@ -55,7 +55,7 @@ internal sealed partial class SolverState
         Array.Fill(FeedVolts, point.Supply.InSi());
         Array.Fill(lastMiss, double.NaN);
         Array.Fill(lastVolts, double.NaN);
-        ManifoldGauge = point.Manifold.Si - point.Ambient.Si;
+        ManifoldGauge = point.Air.Manifold.Si - point.Air.Ambient.Si;
         fitted = new StageModel[stages];
         for (int s = 0; s < stages; s++)
         {
@@ -208,12 +208,6 @@ internal sealed partial class SolverState
         // More voltage draws more current, so that the answer lies between the two; a chord that leaves them is not used.
         FeedVolts[feed] = between ? chord : follows;
     }
-
-    /// <summary>Dry air in the charge over that of a dry charge.</summary>
-    private static double DryShare(OperatingPoint point) =>
-        point.Humidity is { } humidity
-            ? 1 - (humidity.VaporInCharge(point.Ambient, point.Manifold, point.Charge).Si / point.Manifold.Si)
-            : 1;
 
     internal bool IsPulsed =>
         Point.Command.Kind is not (FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen);

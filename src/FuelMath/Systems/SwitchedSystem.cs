@@ -77,7 +77,7 @@ internal sealed class SwitchedSystem
         pumps.All(p => p.By.WasRunning == (state.Network.ConditionOf(p.Name) != Network.LinkCondition.Stopped));
 
     private double[] ValuesIn(NetworkState path, OperatingPoint point) =>
-        [.. pumps.Select(p => p.ValueIn(path, point.Manifold.Si - point.Ambient.Si))];
+        [.. pumps.Select(p => p.ValueIn(path, point.Air.Manifold.Si - point.Air.Ambient.Si))];
 
     /// <summary>A state, with what the switches see in it and what is to be said of its choice.</summary>
     private readonly record struct Seen<T>(T State, double[] Values)

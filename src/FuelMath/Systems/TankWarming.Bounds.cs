@@ -47,24 +47,15 @@ public sealed partial class TankWarming
         /// <param name="system">The system.</param>
         /// <param name="state">A state of it.</param>
         /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
-        /// <param name="air">Temperature of the air around.</param>
-        /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
-        /// <param name="excess">That excess; greater than zero.</param>
+        /// <param name="cooling">The air around, and how it cools the tank.</param>
         /// <returns>Both bounds; they start at the fuel temperature of the state.</returns>
         /// <remarks>Source: [Cengel-Boles-2015] energy balance of a steady flow.</remarks>
-        /// <exception cref="ArgumentNullException">System or state are null.</exception>
+        /// <exception cref="ArgumentNullException">System, state or cooling is null.</exception>
         /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
         /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
         /// <exception cref="OutsideTableException">The heat capacity is not known at the temperature.</exception>
         /// <exception cref="ArgumentException">An argument does not fit; the message says why.</exception>
-        public static Bounds FromState(
-            FuelSystem system,
-            SystemState state,
-            Mass fuelMass,
-            Temperature air,
-            Power lossAtExcess,
-            TemperatureDelta excess
-        )
+        public static Bounds FromState(FuelSystem system, SystemState state, Mass fuelMass, TankCooling cooling)
         {
             ArgumentNullException.ThrowIfNull(system);
             ArgumentNullException.ThrowIfNull(state);
@@ -74,7 +65,7 @@ public sealed partial class TankWarming
             double share = Returned(system.Network, state);
             MassFlow burned = SiUnits.MassFlow(state.Stages.Sum(s => s.MeanFlow.InSi()));
             TankWarming Tank(double watts) =>
-                new(system.Fuel, fuelMass, state.Point.Fuel, air, SiUnits.Power(watts), lossAtExcess, excess, burned);
+                new(system.Fuel, fuelMass, state.Point.Fuel, cooling, SiUnits.Power(watts), burned);
             return new(SiUnits.Power(electric), SiUnits.Ratio(share), Tank(share * electric), Tank(electric));
         }
 

@@ -26,12 +26,10 @@ public sealed partial class TankWarming
     /// <param name="fuel">The fuel; its heat capacity must be known.</param>
     /// <param name="fuelMass">Mass in the tank at the start; greater than zero.</param>
     /// <param name="temperature">Temperature at the start, inside the range of the heat capacity, which is taken there.</param>
-    /// <param name="air">Temperature of the air around.</param>
+    /// <param name="cooling">The air around, and how it cools the tank.</param>
     /// <param name="power">Heat that comes into the tank; not negative.</param>
-    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
-    /// <param name="excess">That excess; greater than zero.</param>
     /// <param name="burned">Fuel that leaves for the engine at the temperature of the tank; not negative.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">Fuel or cooling is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="UnknownPropertyException">The heat capacity is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">The heat capacity is not known at the temperature.</exception>
@@ -39,28 +37,30 @@ public sealed partial class TankWarming
         Fuel fuel,
         Mass fuelMass,
         Temperature temperature,
-        Temperature air,
+        TankCooling cooling,
         Power power,
-        Power lossAtExcess,
-        TemperatureDelta excess,
         MassFlow burned
     )
     {
         ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(cooling);
         double specific = fuel.HeatCapacity.Law.At(temperature);
         start = temperature.InSi();
-        ambient = Guard.Positive(air, air.InSi());
+        ambient = cooling.Air.InSi();
         watts = Guard.NotNegative(power, power.InSi());
-        loss = Guard.Positive(lossAtExcess, lossAtExcess.InSi()) / Guard.Positive(excess, excess.InSi());
+        loss = cooling.WattsPerKelvin;
         capacity = specific * Guard.Positive(fuelMass, fuelMass.InSi());
         drain = specific * Guard.NotNegative(burned, burned.InSi());
-        Fuel = fuel;
+        (Fuel, Cooling) = (fuel, cooling);
         Power = power;
         Burned = burned;
     }
 
     /// <summary>The fuel.</summary>
     public Fuel Fuel { get; }
+
+    /// <summary>The air around, and how it cools the tank.</summary>
+    public TankCooling Cooling { get; }
 
     /// <summary>Heat that comes in.</summary>
     public Power Power { get; }

@@ -82,7 +82,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
         string where = "";
         for (int i = 0; i < solved.Pressures.Length; i++)
         {
-            double margin = solved.Pressures[i] + solved.Point.Ambient.Si - vapor;
+            double margin = solved.Pressures[i] + solved.Point.Air.Ambient.Si - vapor;
 
             // A node that is cut off keeps whatever it had: its margin is not a number.
             if (margin < least)

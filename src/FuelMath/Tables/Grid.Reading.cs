@@ -23,7 +23,7 @@ public sealed partial class Grid
     public T Read<T>(double first, T second)
         where T : struct, IScalar<T>
     {
-        (int row, double along) = Find(this.first, first, FirstAxis, nameof(first));
+        (int row, double along) = Find(this.first, first, First.Name, nameof(first));
         T here = ReadRow(row, second);
         return this.first.Length == 1 ? here : ((1 - along) * here) + (along * ReadRow(row + 1, second));
     }

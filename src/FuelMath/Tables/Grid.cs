@@ -20,104 +20,79 @@ public sealed partial class Grid
 
     /// <summary>Builds the table.</summary>
     /// <param name="name">The name of the table, which refusals print; not blank.</param>
-    /// <param name="firstAxis">The name of <paramref name="first"/> with its unit; not blank.</param>
-    /// <param name="secondAxis">The name of <paramref name="second"/> with its unit; not blank.</param>
-    /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
-    /// <param name="second">Places on the second axis; likewise.</param>
+    /// <param name="first">The first axis; two places or more.</param>
+    /// <param name="second">The second axis; likewise.</param>
     /// <param name="values">The values: a row for each place on the first axis, a column for each on the second.</param>
     /// <param name="outside">The behavior beyond the edges.</param>
     /// <exception cref="ArgumentException">A name is blank, or the numbers do not have the stated shape.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="outside"/> is not a defined value.</exception>
-    public Grid(
-        string name,
-        string firstAxis,
-        string secondAxis,
-        IEnumerable<double> first,
-        IEnumerable<double> second,
-        double[,] values,
-        OutsideRange outside
-    )
-        : this(name, firstAxis, secondAxis, first, second, values, outside, 2, 2) { }
+    public Grid(string name, Axis first, Axis second, double[,] values, OutsideRange outside)
+        : this(name, first, second, values, outside, 2) { }
 
-    private Grid(
-        string name,
-        string firstAxis,
-        string secondAxis,
-        IEnumerable<double> first,
-        IEnumerable<double> second,
-        double[,] values,
-        OutsideRange outside,
-        int leastFirst,
-        int leastSecond
-    )
+    private Grid(string name, Axis first, Axis second, double[,] values, OutsideRange outside, int leastSecond)
     {
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         ArgumentNullException.ThrowIfNull(values);
         Name = Guard.Name(name);
-        FirstAxis = Guard.Name(firstAxis);
-        SecondAxis = Guard.Name(secondAxis);
         Outside = TableChecks.Known(outside);
-        this.first = [.. first];
-        this.second = [.. second];
+        (First, Second) = (first, second);
+        this.first = [.. first.Knots];
+        this.second = [.. second.Knots];
         this.values = (double[,])values.Clone();
-        TableChecks.Axis(this.first, leastFirst, $"{name}: {firstAxis}", nameof(first));
-        TableChecks.Axis(this.second, leastSecond, $"{name}: {secondAxis}", nameof(second));
+        Guard.AtLeast(2, this.first.Length, $"{name}: {first.Name}", nameof(first));
+        Guard.AtLeast(leastSecond, this.second.Length, $"{name}: {second.Name}", nameof(second));
         CheckValues(name, this.first.Length, this.second.Length, this.values);
-        FirstKnots = [.. this.first];
-        SecondKnots = [.. this.second];
     }
 
     /// <summary>The name of the table.</summary>
     public string Name { get; }
 
-    /// <summary>The name of the first axis, with its unit.</summary>
-    public string FirstAxis { get; }
+    /// <summary>The first axis.</summary>
+    public Axis First { get; }
 
-    /// <summary>The name of the second axis, with its unit.</summary>
-    public string SecondAxis { get; }
+    /// <summary>The second axis; one place on it when the table does not depend on it.</summary>
+    public Axis Second { get; }
 
     /// <summary>The behavior beyond the edges.</summary>
     public OutsideRange Outside { get; }
 
-    /// <summary>The places on the first axis; a single one when the table does not depend on it.</summary>
-    public ImmutableArray<double> FirstKnots { get; }
-
-    /// <summary>The places on the second axis; a single one when the table does not depend on it.</summary>
-    public ImmutableArray<double> SecondKnots { get; }
-
     /// <summary>A table whose data were taken at one place on the second axis and are used for all of it.</summary>
     /// <param name="name">The name of the table; not blank.</param>
-    /// <param name="firstAxis">The name of <paramref name="first"/> with its unit; not blank.</param>
-    /// <param name="secondAxis">The name of the second axis with its unit; not blank.</param>
-    /// <param name="first">Places on the first axis; two or more finite numbers, each greater than the last.</param>
-    /// <param name="secondTakenAt">Where on the second axis the data were taken; finite.</param>
+    /// <param name="first">The first axis; two places or more.</param>
+    /// <param name="second">The second axis: the one place at which the data were taken.</param>
     /// <param name="values">The values; finite, as many as <paramref name="first"/>.</param>
     /// <param name="outside">The behavior beyond the ends of the first axis.</param>
     /// <returns>The table; the second axis has no influence and no range.</returns>
     /// <exception cref="ArgumentException">A name is blank, or the numbers do not have the stated shape.</exception>
     public static Grid FromFirstAxis(
         string name,
-        string firstAxis,
-        string secondAxis,
-        IEnumerable<double> first,
-        double secondTakenAt,
+        Axis first,
+        Axis second,
         IEnumerable<double> values,
         OutsideRange outside
     )
     {
         ArgumentNullException.ThrowIfNull(first);
+        ArgumentNullException.ThrowIfNull(second);
         ArgumentNullException.ThrowIfNull(values);
-        double[] places = [.. first];
+        if (second.Knots.Length != 1)
+        {
+            throw new RefusedArgumentException(
+                $"{name}: must have one place on the second axis; it has {second.Knots.Length}.",
+                nameof(second)
+            );
+        }
+
         double[] column = [.. values];
-        TableChecks.Same(places.Length, column.Length, name, nameof(values));
+        TableChecks.Same(first.Knots.Length, column.Length, name, nameof(values));
         var table = new double[column.Length, 1];
         for (int i = 0; i < column.Length; i++)
         {
             table[i, 0] = column[i];
         }
 
-        return new Grid(name, firstAxis, secondAxis, places, [secondTakenAt], table, outside, 2, 1);
+        return new Grid(name, first, second, table, outside, 1);
     }
 
     /// <summary>The value at a point of the table.</summary>
@@ -136,15 +111,15 @@ public sealed partial class Grid
     /// <exception cref="ArgumentOutOfRangeException">A place is not finite, or so far out that the value is not.</exception>
     public double At(double first, double second)
     {
-        (int row, double alongFirst) = Find(this.first, first, FirstAxis, nameof(first));
-        (int column, double alongSecond) = Find(this.second, second, SecondAxis, nameof(second));
+        (int row, double alongFirst) = Find(this.first, first, First.Name, nameof(first));
+        (int column, double alongSecond) = Find(this.second, second, Second.Name, nameof(second));
         double here = Along(row, column, alongSecond);
         double value = this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
         return TableChecks.Number(value, first, Name, nameof(first));
     }
 
     /// <inheritdoc />
-    public override string ToString() => LogText.Of($"{Name}: {FirstKnots.Length} by {SecondKnots.Length} points");
+    public override string ToString() => LogText.Of($"{Name}: {First.Knots.Length} by {Second.Knots.Length} points");
 
     /// <summary>Whether a place lies within the edges.</summary>
     internal bool Reaches(double first, double second) => IsWithin(this.first, first) && IsWithin(this.second, second);

@@ -15,23 +15,16 @@ namespace FuelMath.ShopTests;
 /// on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
 /// </para>
 /// </remarks>
-public sealed class ClosedVolume
+public sealed partial class ClosedVolume
 {
     /// <summary>Describes a closed volume.</summary>
     /// <param name="fuel">The fuel; its bulk modulus must be known.</param>
     /// <param name="temperature">Its temperature, which the gas shares.</param>
     /// <param name="fuelVolume">Volume of fuel; greater than zero.</param>
-    /// <param name="swelling">
-    /// Relative increase of the enclosed volume per unit of pressure, over all hoses and tubes; zero for rigid walls.
-    /// </param>
-    /// <param name="wallExpansion">
-    /// Relative increase of the enclosed volume per kelvin, three times the linear expansion of the walls; not
-    /// negative. Steel has 0.000035 (Source: [OpenStax-College-Physics] table of expansion), aluminum 0.00007, rubber
-    /// and plastics up to 0.0006 (both from memory); gasoline has 0.0012.
-    /// </param>
+    /// <param name="walls">The walls around it.</param>
     /// <param name="gas">Volume of trapped gas at ambient pressure; zero when it was bled.</param>
     /// <param name="ambient">Ambient absolute pressure, the reference of gauge pressures; greater than zero.</param>
-    /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">Fuel or walls are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     /// <exception cref="InvalidOperationException">The bulk modulus is not known; the message says why.</exception>
     /// <exception cref="OutsideTableException">Bulk modulus or density is not known at the temperature.</exception>
@@ -39,26 +32,23 @@ public sealed class ClosedVolume
         Fuel fuel,
         Temperature temperature,
         Volume fuelVolume,
-        Compressibility swelling,
-        CoefficientOfThermalExpansion wallExpansion,
+        ElasticWalls walls,
         Volume gas,
         AbsolutePressure ambient
     )
     {
         ArgumentNullException.ThrowIfNull(fuel);
+        ArgumentNullException.ThrowIfNull(walls);
         Fuel = fuel;
         Temperature = temperature;
         Kelvins = temperature.InSi();
         Modulus = fuel.BulkModulus.Law.At(temperature);
         FuelExpands = ExpansionAt(fuel, Kelvins);
-        WallsExpand = Guard.NotNegative(wallExpansion, wallExpansion.InSi());
         Liquid = Guard.Positive(fuelVolume, fuelVolume.InSi());
-        Swells = Guard.NotNegative(swelling, swelling.InSi());
         Guard.NotNegative(gas, gas.InSi());
         Outside = Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
         FuelVolume = fuelVolume;
-        Swelling = swelling;
-        WallExpansion = wallExpansion;
+        Walls = walls;
         GasAtAmbient = gas;
         Ambient = ambient;
         Gas = gas.InSi() * Outside;
@@ -73,11 +63,8 @@ public sealed class ClosedVolume
     /// <summary>Volume of fuel.</summary>
     public Volume FuelVolume { get; }
 
-    /// <summary>Relative increase of the enclosed volume for each unit of pressure.</summary>
-    public Compressibility Swelling { get; }
-
-    /// <summary>Relative increase of the enclosed volume for each kelvin.</summary>
-    public CoefficientOfThermalExpansion WallExpansion { get; }
+    /// <summary>The walls around it.</summary>
+    public ElasticWalls Walls { get; }
 
     /// <summary>
     /// Relative increase of the fuel's volume per kelvin, at its temperature: from the slope of its density, in 1/K.
@@ -101,14 +88,14 @@ public sealed class ClosedVolume
 
     internal double FuelExpands { get; }
 
-    internal double WallsExpand { get; }
+    internal double WallsExpand => Walls.Expands;
 
     /// <summary>The expansion of the fuel minus that of the walls, 1/K.</summary>
     internal double Expansion => FuelExpands - WallsExpand;
 
     internal double Liquid { get; }
 
-    internal double Swells { get; }
+    internal double Swells => Walls.Swells;
 
     internal double Outside { get; }
 
@@ -205,7 +192,7 @@ public sealed class ClosedVolume
         double stiff = Liquid * ((1 / Modulus) + Swells) * (first - last);
         double gas = (volume - stiff) * first * last / (first - last);
         return gas >= 0
-            ? new(Fuel, Temperature, FuelVolume, Swelling, WallExpansion, SiUnits.Volume(gas / Outside), Ambient)
+            ? new(Fuel, Temperature, FuelVolume, Walls, SiUnits.Volume(gas / Outside), Ambient)
             : throw Guard.OutOfRange(
                 drawn,
                 $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas"

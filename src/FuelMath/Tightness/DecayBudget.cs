@@ -27,24 +27,30 @@ internal static class DecayBudget
     )
     {
         double expansion = Math.Sqrt(
-            Math.Pow(known.FuelExpansionShare * volume.FuelExpands, 2)
-                + Math.Pow(known.WallExpansionShare * volume.WallsExpand, 2)
+            Math.Pow(known.Volume.FuelExpansionShare * volume.FuelExpands, 2)
+                + Math.Pow(known.Volume.WallExpansionShare * volume.WallsExpand, 2)
         );
         return UncertaintyBudget.Of(
             new LeakRate(volume.Outside),
             "mm3/s",
             [
-                Input("volume of fuel", volume.Liquid, known.VolumeShare * volume.Liquid, "L", Liter),
-                Input("bulk modulus", volume.Modulus, known.ModulusShare * volume.Modulus, "GPa", 1 / PerGigapascal),
+                Input("volume of fuel", volume.Liquid, known.Volume.FuelShare * volume.Liquid, "L", Liter),
+                Input(
+                    "bulk modulus",
+                    volume.Modulus,
+                    known.Volume.ModulusShare * volume.Modulus,
+                    "GPa",
+                    1 / PerGigapascal
+                ),
                 Input(
                     "swelling of the walls",
                     volume.Swells,
-                    known.SwellingShare * volume.Swells,
+                    known.Volume.SwellingShare * volume.Swells,
                     "1/GPa",
                     PerGigapascal
                 ),
                 Input("expansion of fuel and walls", volume.Expansion, expansion, "1/K", 1),
-                Input("trapped gas", volume.Gas / volume.Outside, known.GasVolume, "cm3", CubicCentimeter),
+                Input("trapped gas", volume.Gas / volume.Outside, known.Volume.GasVolume, "cm3", CubicCentimeter),
                 Input("pressure before", absoluteBefore, known.Pascals, "bar", Bar),
                 Input("temperature before", before.Kelvins, known.Kelvins, "K", 1),
                 Input("pressure after", absoluteAfter, known.Pascals, "bar", Bar),
@@ -60,7 +66,7 @@ internal static class DecayBudget
         double uncertainty,
         string unit,
         double size
-    ) => new(name, si / size, uncertainty / size, unit, SpreadShape.Normal, DegreesOfFreedom.Unlimited, Stated);
+    ) => new(name, si / size, uncertainty / size, unit, SpreadShape.Normal, Stated);
 
     /// <summary>The rate from inputs in the units above; pressures are absolute.</summary>
     private readonly struct LeakRate(double outside) : IFormula

@@ -53,8 +53,10 @@ public sealed class EverydayDecayTest
                 fuel,
                 before.Temperature,
                 fuelVolume,
-                SiUnits.Compressibility(Swelling),
-                CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
+                new ClosedVolume.ElasticWalls(
+                    SiUnits.Compressibility(Swelling),
+                    CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion)
+                ),
                 gas,
                 AbsolutePressure.StandardAtmosphere
             ),
@@ -64,12 +66,14 @@ public sealed class EverydayDecayTest
                 DecayTest.Uncertainty.DifferenceOfResolution(gaugeStepDifference),
                 temperature: TemperatureDelta.FromKelvins(0.3),
                 time: Duration.FromSeconds(2),
-                fuelVolume: Ratio.FromPercent(10),
-                bulkModulus: Ratio.FromPercent(15),
-                swelling: Ratio.FromPercent(100),
-                fuelExpansion: Ratio.FromPercent(5),
-                wallExpansion: Ratio.FromPercent(100),
-                gas: gas
+                new ClosedVolume.Uncertainty(
+                    fuelVolume: Ratio.FromPercent(10),
+                    bulkModulus: Ratio.FromPercent(15),
+                    swelling: Ratio.FromPercent(100),
+                    fuelExpansion: Ratio.FromPercent(5),
+                    wallExpansion: Ratio.FromPercent(100),
+                    gas: gas
+                )
             )
         );
         Estimates =

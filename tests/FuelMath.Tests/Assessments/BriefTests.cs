@@ -184,17 +184,17 @@ public sealed class BriefTests
                 .Throws<ArgumentException>(() =>
                     new SystemBrief(
                         "car",
-                        4,
-                        Volume.FromLiters(2),
+                        new SystemBrief.EngineSize(4, Volume.FromLiters(2)),
                         Workshop.Gasoline,
                         Car.Rating,
-                        ElectricPotential.FromVolts(13.5),
-                        [
-                            new(Pressure.FromKilopascals(first), VolumeFlow.FromLitersPerHour(130)),
-                            new(Pressure.FromKilopascals(second), VolumeFlow.FromLitersPerHour(80)),
-                        ],
-                        Pressure.FromKilopascals(300),
-                        RegulatorReference.Manifold,
+                        new SystemBrief.PumpData(
+                            ElectricPotential.FromVolts(13.5),
+                            [
+                                new(Pressure.FromKilopascals(first), VolumeFlow.FromLitersPerHour(130)),
+                                new(Pressure.FromKilopascals(second), VolumeFlow.FromLitersPerHour(80)),
+                            ]
+                        ),
+                        new SystemBrief.RegulatorSetting(Pressure.FromKilopascals(300), RegulatorReference.Manifold),
                         Car.Points
                     )
                 )

@@ -15,9 +15,7 @@ public sealed class HeatFindingsTests
         new(
             Duration.FromMinutes(minutes),
             Mass.FromKilograms(kilograms),
-            Workshop.Celsius(air),
-            Power.FromWatts(watts),
-            TemperatureDelta.FromKelvins(10)
+            new TankCooling(Workshop.Celsius(air), Power.FromWatts(watts), TemperatureDelta.FromKelvins(10))
         );
 
     private static Verdict VerdictOf(Drive drive) =>
@@ -108,7 +106,7 @@ public sealed class HeatFindingsTests
         Assert.Equal(text, OperatingListDocument.Write([read]));
         Assert.Equal(30, read.Drive!.Time.Minutes, 1e-9);
         Assert.Equal(85, read.Drive.SoakTemperature!.Value.DegreesCelsius, 1e-9);
-        Assert.Equal(2, (double)read.Drive.LossAtExcess.Watts / read.Drive.Excess.Kelvins, 1e-9);
+        Assert.Equal(2, (double)read.Drive.Cooling.LossAtExcess.Watts / read.Drive.Cooling.Excess.Kelvins, 1e-9);
         Assert.Same(
             read.Drive,
             read.WithCommand(Workshop.Open(1)).At(Workshop.Rpm(3000), Workshop.Kilopascals(60)).Drive

@@ -92,5 +92,12 @@ public sealed class SystemAssessmentGroupedFindingTests
     }
 
     private static OperatingPoint Named(string name, OperatingPoint point) =>
-        new(name, point.Speed, point.Manifold, point.Ambient, point.Charge, point.Fuel, point.Supply, point.Command);
+        new(
+            name,
+            point.Speed,
+            new IntakeAir(point.Air.Manifold, point.Air.Ambient, point.Air.Charge),
+            point.Fuel,
+            point.Supply,
+            point.Command
+        );
 }

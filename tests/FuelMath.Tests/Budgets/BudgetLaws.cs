@@ -121,7 +121,7 @@ public sealed class BudgetLaws
         UncertaintyBudget budget = UncertaintyBudget.Of(
             default(PublishedModels.Root),
             "1",
-            [new("x", 1, 1, "1", SpreadShape.Normal, DegreesOfFreedom.Unlimited, Source)]
+            [new("x", 1, 1, "1", SpreadShape.Normal, Source)]
         );
 
         UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
@@ -145,15 +145,9 @@ public sealed class BudgetLaws
             default(PublishedModels.Sum),
             "1",
             [
-                UncertaintyBudget.Input.FromHalfWidth(
-                    "x",
-                    0,
-                    12,
-                    "1",
-                    SpreadShape.Rectangular,
-                    DegreesOfFreedom.FromRelativeUncertainty(Ratio.FromPercent(25)),
-                    Source
-                ),
+                UncertaintyBudget
+                    .Input.FromHalfWidth("x", 0, 12, "1", SpreadShape.Rectangular, Source)
+                    .WithDegreesOfFreedom(DegreesOfFreedom.FromRelativeUncertainty(Ratio.FromPercent(25))),
             ]
         );
 
@@ -183,7 +177,10 @@ public sealed class BudgetLaws
         Assert.Throws<ArgumentOutOfRangeException>("number", () => DegreesOfFreedom.From(double.NaN));
         Assert.Throws<ArgumentException>(
             "shape",
-            () => UncertaintyBudget.Input.FromHalfWidth("a", 0, 1, "1", SpreadShape.Normal, known, Source)
+            () =>
+                UncertaintyBudget
+                    .Input.FromHalfWidth("a", 0, 1, "1", SpreadShape.Normal, Source)
+                    .WithDegreesOfFreedom(known)
         );
         Assert.Throws<ArgumentException>("inputs", () => UncertaintyBudget.Of(carried, "cm3/min", two));
         Assert.Throws<ArgumentException>(
@@ -233,7 +230,7 @@ public sealed class BudgetLaws
         Of([.. uncertainties.Select((u, i) => Normal($"x{i}", u, DegreesOfFreedom.Unlimited))], correlations);
 
     private static UncertaintyBudget.Input Normal(string name, double u, DegreesOfFreedom degrees) =>
-        new(name, 0, u, "1", SpreadShape.Normal, degrees, Source);
+        new UncertaintyBudget.Input(name, 0, u, "1", SpreadShape.Normal, Source).WithDegreesOfFreedom(degrees);
 
     private static UncertaintyBudget Carried(string unit, double perBar, string result)
     {
@@ -242,19 +239,39 @@ public sealed class BudgetLaws
             FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
             result,
             [
-                new("density", 730, 2, "kg/m3", SpreadShape.Normal, known, Source),
-                new("referenceVolumeFlow", 800, 4, "cm3/min", SpreadShape.Normal, known, Source),
-                new(
+                new UncertaintyBudget.Input(
+                    "density",
+                    730,
+                    2,
+                    "kg/m3",
+                    SpreadShape.Normal,
+                    Source
+                ).WithDegreesOfFreedom(known),
+                new UncertaintyBudget.Input(
+                    "referenceVolumeFlow",
+                    800,
+                    4,
+                    "cm3/min",
+                    SpreadShape.Normal,
+                    Source
+                ).WithDegreesOfFreedom(known),
+                new UncertaintyBudget.Input(
                     "referenceDifferentialPressure",
                     3 * perBar,
                     0.02 * perBar,
                     unit,
                     SpreadShape.Normal,
-                    known,
                     Source
-                ),
+                ).WithDegreesOfFreedom(known),
                 UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", Source),
-                new("differentialPressure", 4 * perBar, 0.03 * perBar, unit, SpreadShape.Normal, known, Source),
+                new UncertaintyBudget.Input(
+                    "differentialPressure",
+                    4 * perBar,
+                    0.03 * perBar,
+                    unit,
+                    SpreadShape.Normal,
+                    Source
+                ).WithDegreesOfFreedom(known),
             ]
         );
     }

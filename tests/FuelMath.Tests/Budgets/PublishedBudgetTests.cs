@@ -21,12 +21,47 @@ public sealed class PublishedBudgetTests
             default(PublishedModels.EndGauge),
             "nm",
             [
-                new("standard", 50_000_623, 25, "nm", SpreadShape.Normal, DegreesOfFreedom.From(18), Guide),
-                new("difference", 215, 5.8, "nm", SpreadShape.Normal, DegreesOfFreedom.From(24), Guide),
-                new("comparator, random", 0, 3.9, "nm", SpreadShape.Normal, DegreesOfFreedom.From(5), Guide),
-                new("comparator, systematic", 0, 6.7, "nm", SpreadShape.Normal, DegreesOfFreedom.From(8), Guide),
+                new UncertaintyBudget.Input(
+                    "standard",
+                    50_000_623,
+                    25,
+                    "nm",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(DegreesOfFreedom.From(18)),
+                new UncertaintyBudget.Input(
+                    "difference",
+                    215,
+                    5.8,
+                    "nm",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(DegreesOfFreedom.From(24)),
+                new UncertaintyBudget.Input(
+                    "comparator, random",
+                    0,
+                    3.9,
+                    "nm",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(DegreesOfFreedom.From(5)),
+                new UncertaintyBudget.Input(
+                    "comparator, systematic",
+                    0,
+                    6.7,
+                    "nm",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(DegreesOfFreedom.From(8)),
                 Between("expansion", 11.5e-6, 2e-6, "1/K", SpreadShape.Rectangular, known),
-                new("temperature", -0.1, 0.2, "K", SpreadShape.Normal, known, Guide),
+                new UncertaintyBudget.Input(
+                    "temperature",
+                    -0.1,
+                    0.2,
+                    "K",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(known),
                 Between("cycling", 0, 0.5, "K", SpreadShape.ArcSine, known),
                 Between("expansion difference", 0, 1e-6, "1/K", SpreadShape.Rectangular, KnownTo(10)),
                 Between("temperature difference", 0, 0.05, "K", SpreadShape.Rectangular, KnownTo(50)),
@@ -147,8 +182,22 @@ public sealed class PublishedBudgetTests
             default(PublishedModels.LineAt30),
             "K",
             [
-                new("at 20", line.Intercept, line.InterceptStandardError, "K", SpreadShape.Normal, nine, Guide),
-                new("slope", line.Slope, line.SlopeStandardError, "1", SpreadShape.Normal, nine, Guide),
+                new UncertaintyBudget.Input(
+                    "at 20",
+                    line.Intercept,
+                    line.InterceptStandardError,
+                    "K",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(nine),
+                new UncertaintyBudget.Input(
+                    "slope",
+                    line.Slope,
+                    line.SlopeStandardError,
+                    "1",
+                    SpreadShape.Normal,
+                    Guide
+                ).WithDegreesOfFreedom(nine),
             ],
             [new UncertaintyBudget.Correlation("at 20", "slope", r)]
         );
@@ -177,11 +226,24 @@ public sealed class PublishedBudgetTests
             default(PublishedModels.Sum),
             "mg",
             [
-                UncertaintyBudget.Input.FromExpanded("standard", 5, 45, 2, "mg", known, source),
-                UncertaintyBudget.Input.FromHalfWidth("drift", 0, 15, "mg", SpreadShape.Rectangular, known, source),
-                new("comparison", 20, 25 / Math.Sqrt(3), "mg", SpreadShape.Normal, known, source),
-                UncertaintyBudget.Input.FromHalfWidth("magnetism", 0, 10, "mg", SpreadShape.Rectangular, known, source),
-                UncertaintyBudget.Input.FromHalfWidth("buoyancy", 0, 10, "mg", SpreadShape.Rectangular, known, source),
+                UncertaintyBudget.Input.FromExpanded("standard", 5, 45, 2, "mg", source).WithDegreesOfFreedom(known),
+                UncertaintyBudget
+                    .Input.FromHalfWidth("drift", 0, 15, "mg", SpreadShape.Rectangular, source)
+                    .WithDegreesOfFreedom(known),
+                new UncertaintyBudget.Input(
+                    "comparison",
+                    20,
+                    25 / Math.Sqrt(3),
+                    "mg",
+                    SpreadShape.Normal,
+                    source
+                ).WithDegreesOfFreedom(known),
+                UncertaintyBudget
+                    .Input.FromHalfWidth("magnetism", 0, 10, "mg", SpreadShape.Rectangular, source)
+                    .WithDegreesOfFreedom(known),
+                UncertaintyBudget
+                    .Input.FromHalfWidth("buoyancy", 0, 10, "mg", SpreadShape.Rectangular, source)
+                    .WithDegreesOfFreedom(known),
             ]
         );
 
@@ -226,15 +288,7 @@ public sealed class PublishedBudgetTests
             "1",
             Enumerable
                 .Range(1, 4)
-                .Select(i => new UncertaintyBudget.Input(
-                    $"x{i}",
-                    0,
-                    i == 4 ? largest : 1,
-                    "1",
-                    shape,
-                    DegreesOfFreedom.Unlimited,
-                    source
-                ))
+                .Select(i => new UncertaintyBudget.Input($"x{i}", 0, i == 4 ? largest : 1, "1", shape, source))
         );
 
         UncertaintyBudget.FirstOrderCheck check = budget.CheckFirstOrder(
@@ -262,7 +316,8 @@ public sealed class PublishedBudgetTests
         string unit,
         SpreadShape shape,
         DegreesOfFreedom degrees
-    ) => UncertaintyBudget.Input.FromHalfWidth(name, value, halfWidth, unit, shape, degrees, Guide);
+    ) =>
+        UncertaintyBudget.Input.FromHalfWidth(name, value, halfWidth, unit, shape, Guide).WithDegreesOfFreedom(degrees);
 
     private static DegreesOfFreedom KnownTo(double percent) =>
         DegreesOfFreedom.FromRelativeUncertainty(Ratio.FromPercent(percent));

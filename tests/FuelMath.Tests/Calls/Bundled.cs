@@ -22,6 +22,9 @@ internal static class Bundled
             caller.Keep(new SystemAssessment(system, points));
         }
 
+        SystemBrief brief = BriefDocument.Read(TestFiles.System("circuit-car-brief"));
+        caller.Keep(brief);
+        caller.Keep(brief.Pump);
         Samples.KeepIn(caller);
         return caller;
     }

@@ -16,9 +16,11 @@ internal static class Samples
                 Lambda.Stoichiometric,
                 new AbsolutePressure(Pressure.FromBars(0.5)),
                 new AbsolutePressure(Pressure.FromBars(1)),
-                [Pressure.FromBars(3)],
-                Temperature.FromDegreesCelsius(40),
-                ElectricPotential.FromVolts(14),
+                new InjectorConditions(
+                    [Pressure.FromBars(3)],
+                    Temperature.FromDegreesCelsius(40),
+                    ElectricPotential.FromVolts(14)
+                ),
                 [
                     MixtureObservation.BankReading.FromCorrection(
                         1,

@@ -154,7 +154,13 @@ public sealed class FormulaColumnsTests
             times[i / 7, i % 7] = 0.01 / volts[i / 7] * (1 + (pressures[i % 7] / 4e6));
         }
 
-        var table = new Grid("dead time", "V", "Pa", volts, pressures, times, OutsideRange.Refuse);
+        var table = new Grid(
+            "dead time",
+            new Grid.Axis("V", volts),
+            new Grid.Axis("Pa", pressures),
+            times,
+            OutsideRange.Refuse
+        );
         const int Length = 1003;
         double[] Drawn(double low, double high) =>
             [.. Enumerable.Range(0, Length).Select(_ => low + ((high - low) * random.NextDouble()))];
@@ -197,10 +203,8 @@ public sealed class FormulaColumnsTests
         Grid Of(double volts, double time) =>
             new(
                 "t",
-                "V",
-                "Pa",
-                [volts, 14],
-                [1e5, 4e5],
+                new Grid.Axis("V", [volts, 14]),
+                new Grid.Axis("Pa", [1e5, 4e5]),
                 new[,]
                 {
                     { time, 1e-3 },

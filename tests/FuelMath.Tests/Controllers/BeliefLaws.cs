@@ -164,9 +164,7 @@ public sealed class BeliefLaws
                     point.Target,
                     new(Pressure.FromBars(p.ManifoldBar)),
                     new(Pressure.FromBars(1)),
-                    point.DifferentialPressures,
-                    Trade.Warm,
-                    point.AtController,
+                    new InjectorConditions(point.Injectors.DifferentialPressures, Trade.Warm, point.AtController),
                     [
                         bank.IsAtLimit || Math.Abs(Math.Abs(bank.Correction.DecimalFractions - 1) - 0.25) < 1e-5
                             ? new MixtureObservation.BankReading(

@@ -235,11 +235,12 @@ public sealed class FittedInjectorsTests
             one.Cycle,
             one.ChamberAir[0],
             one.Target,
-            one.FuelTemperature,
-            [Pressure.FromBars(3), Pressure.FromBars(3)],
-            one.AtInjectors,
-            one.AtController
-        );
+            new InjectorConditions(
+                [Pressure.FromBars(3), Pressure.FromBars(3)],
+                one.Injectors.FuelTemperature,
+                one.Injectors.Voltage
+            )
+        ).WithVoltageAtController(one.AtController);
         PredictedMixture mixture = set.OpenLoop(point, Trade.Share(1));
 
         // The primaries stay at half of 20 ms, 9 ms effective; 4 ms are left to the secondaries, of which 3.2 arrive.

@@ -16,7 +16,6 @@ public sealed record Staging(double[] Flows, double[] Dead, double[] Smallest, d
                         $"stage {i + 1}",
                         Trade.Injector(flow, Dead[i], Smallest[i]),
                         PerChamber[i],
-                        1,
                         Pressure.FromBars(3),
                         Trade.Density,
                         ElectricPotential.FromVolts(14)
@@ -174,8 +173,8 @@ public sealed class StageScheduleTests
     {
         StageSchedule schedule = new(
             [
-                new StageSchedule.Stage("first", Trade.Injector(500), 1, 1, Bar3, Trade.Density, Volts14),
-                new StageSchedule.Stage("slow", Trade.Injector(250, 1.5, 2), 1, 1, Bar3, Trade.Density, Volts14),
+                new StageSchedule.Stage("first", Trade.Injector(500), 1, Bar3, Trade.Density, Volts14),
+                new StageSchedule.Stage("slow", Trade.Injector(250, 1.5, 2), 1, Bar3, Trade.Density, Volts14),
             ],
             [new StageSchedule.Transition(Trade.Share(0.5))],
             Trade.Milliseconds(6)
@@ -294,7 +293,6 @@ public sealed class StageScheduleTests
         new(
             name,
             Trade.Injector(500, closingMilliseconds: closingMilliseconds),
-            1,
             1,
             Pressure.FromBars(3),
             Trade.Density,

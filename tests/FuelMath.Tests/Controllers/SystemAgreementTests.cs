@@ -40,13 +40,14 @@ public sealed class SystemAgreementTests
             var point = new MixturePoint(
                 "same",
                 engine.InjectionPeriod(operating.Speed, 1),
-                engine.AirMassPerChamberCycle(operating.Speed, operating.Manifold, operating.Charge),
+                engine.AirMassPerChamberCycle(operating.Speed, operating.Air.Manifold, operating.Air.Charge),
                 Trade.Lambda(0.95),
-                operating.Fuel,
-                [state.Injectors[chamber].DifferentialPressure],
-                state.Injectors[chamber].Voltage,
-                operating.Supply
-            );
+                new InjectorConditions(
+                    [state.Injectors[chamber].DifferentialPressure],
+                    operating.Fuel,
+                    state.Injectors[chamber].Voltage
+                )
+            ).WithVoltageAtController(operating.Supply);
             PredictedMixture.ChamberMixture alone = chambers.OpenLoop(point, Trade.Share(1)).Chambers[chamber];
 
             Close.Within(1e-8, state.Chambers[chamber].Lambda!.Value.ToRatio(), alone.Lambda!.Value.ToRatio());
@@ -66,21 +67,22 @@ public sealed class SystemAgreementTests
         SystemState state = system.Solve(operating);
         ControllerBelief belief = system.Stages[0].Belief;
         var schedule = new StageSchedule(
-            system.Stages.Select(s => new StageSchedule.Stage(
-                s.Name,
-                s.Belief.Injector,
-                1,
-                s.PulsesPerCycle,
-                s.Belief.DifferentialPressure,
-                s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature),
-                operating.Supply
-            )),
+            system.Stages.Select(s =>
+                new StageSchedule.Stage(
+                    s.Name,
+                    s.Belief.Injector,
+                    1,
+                    s.Belief.DifferentialPressure,
+                    s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature),
+                    operating.Supply
+                ).WithPulsesPerCycle(s.PulsesPerCycle)
+            ),
             [system.Staging!],
             system.Engine.InjectionPeriod(operating.Speed, 1)
         );
         StageSchedule.StagedPulses shared = schedule.At(
             FuelDemand.FromAir(
-                system.Engine.AirMassPerChamberCycle(operating.Speed, operating.Manifold, operating.Charge),
+                system.Engine.AirMassPerChamberCycle(operating.Speed, operating.Air.Manifold, operating.Air.Charge),
                 belief.Fuel.StoichiometricRatio,
                 Trade.Lambda(0.85)
             )

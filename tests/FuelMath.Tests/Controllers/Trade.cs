@@ -78,10 +78,7 @@ internal static class Trade
                     * lambda
             ),
             Lambda(lambda),
-            Warm,
-            [Pressure.FromBars(bars)],
-            ElectricPotential.FromVolts(14),
-            ElectricPotential.FromVolts(14)
+            new InjectorConditions([Pressure.FromBars(bars)], Warm, ElectricPotential.FromVolts(14))
         );
 
     internal static double[] Lambdas(PredictedMixture mixture) =>

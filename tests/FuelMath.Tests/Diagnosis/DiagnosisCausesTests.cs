@@ -286,9 +286,7 @@ public sealed class DiagnosisCausesTests
                     Trade.Lambda(1),
                     new(Pressure.FromBars(p.ManifoldBar)),
                     new(Pressure.FromBars(1)),
-                    [Pressure.FromBars(3)],
-                    Trade.Warm,
-                    ElectricPotential.FromVolts(14),
+                    new InjectorConditions([Pressure.FromBars(3)], Trade.Warm, ElectricPotential.FromVolts(14)),
                     Enumerable.Range(1, banks).Select(Bank)
                 );
                 return readsChambers

@@ -217,9 +217,7 @@ public sealed class DiagnosisPredictionTests
             Trade.Lambda(1),
             new(Pressure.FromBars(0.5)),
             new(Pressure.FromBars(1)),
-            [Pressure.FromBars(3)],
-            Trade.Warm,
-            ElectricPotential.FromVolts(14),
+            new InjectorConditions([Pressure.FromBars(3)], Trade.Warm, ElectricPotential.FromVolts(14)),
             banks
         );
 
@@ -236,9 +234,7 @@ public sealed class DiagnosisPredictionTests
                     point.Target,
                     new(Pressure.FromBars(p.ManifoldBar)),
                     new(Pressure.FromBars(1)),
-                    point.DifferentialPressures,
-                    Trade.Warm,
-                    point.AtController,
+                    new InjectorConditions(point.Injectors.DifferentialPressures, Trade.Warm, point.AtController),
                     [
                         limited
                             ? new MixtureObservation.BankReading(

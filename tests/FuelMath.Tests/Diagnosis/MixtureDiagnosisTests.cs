@@ -363,9 +363,7 @@ public sealed class MixtureDiagnosisTests
                 Trade.Lambda(0.9),
                 new(Pressure.FromBars(0.5)),
                 new(Pressure.FromBars(1)),
-                [Pressure.FromBars(3)],
-                Trade.Warm,
-                ElectricPotential.FromVolts(14),
+                new InjectorConditions([Pressure.FromBars(3)], Trade.Warm, ElectricPotential.FromVolts(14)),
                 [
                     new MixtureObservation.BankReading(
                         1,

@@ -77,9 +77,11 @@ internal static class Observed
             Trade.Lambda(place.Lambda),
             new AbsolutePressure(Pressure.FromBars(place.ManifoldBar)),
             new AbsolutePressure(Pressure.FromBars(1)),
-            [Pressure.FromBars(believedBar)],
-            Trade.Warm,
-            ElectricPotential.FromVolts(place.Volts),
+            new InjectorConditions(
+                [Pressure.FromBars(believedBar)],
+                Trade.Warm,
+                ElectricPotential.FromVolts(place.Volts)
+            ),
             [
                 new MixtureObservation.BankReading(
                     1,

@@ -161,10 +161,7 @@ internal sealed class RandomEngine
             Duration.FromSeconds(cycle),
             Mass.FromKilograms(mass * Stoichiometric * place.Lambda * air),
             Trade.Lambda(place.Lambda),
-            Trade.Warm,
-            Enumerable.Repeat(Pressure.FromBars(pressure), stages),
-            volts,
-            volts
+            new InjectorConditions(Enumerable.Repeat(Pressure.FromBars(pressure), stages), Trade.Warm, volts)
         )
             .WithBelievedAir(Trade.Share(1 / air))
             .WithBelievedPressures(Enumerable.Repeat(Pressure.FromBars(told), stages));
@@ -194,9 +191,7 @@ internal sealed class RandomEngine
             point.Target,
             new(Pressure.FromBars(place.ManifoldBar)),
             new(Pressure.FromBars(1)),
-            point.BelievedDifferentialPressures,
-            Trade.Warm,
-            volts,
+            new InjectorConditions(point.BelievedDifferentialPressures, Trade.Warm, volts),
             mixture.Banks.Select(b =>
                 ReadsChambers
                     ? MixtureObservation.BankReading.WithoutSensor(b.Bank, b.PulseWidths, b.Correction)

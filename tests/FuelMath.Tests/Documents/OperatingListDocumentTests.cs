@@ -23,7 +23,7 @@ public sealed class OperatingListDocumentTests
         Assert.Equal(9, points[0].Supply.InSi());
         Assert.Equal(Lambda.FromRatio(0.6), points[0].Command.Lambda);
         Assert.Same(FuelCommand.Cut, points[4].Command);
-        Close.Within(1e-15, 3e5, points[6].Manifold.AboveVacuum.InSi());
+        Close.Within(1e-15, 3e5, points[6].Air.Manifold.AboveVacuum.InSi());
     }
 
     [Fact]

@@ -103,9 +103,7 @@ public sealed class E85ClassTests
         new(
             "hot fuel",
             Workshop.Rpm(3000),
-            Workshop.Kilopascals(60),
-            Workshop.Kilopascals(100),
-            Workshop.Celsius(40),
+            new IntakeAir(Workshop.Kilopascals(60), Workshop.Kilopascals(100), Workshop.Celsius(40)),
             Workshop.Celsius(45),
             ElectricPotential.FromVolts(13.5),
             FuelCommand.HoldLambda(Lambda.FromRatio(1))

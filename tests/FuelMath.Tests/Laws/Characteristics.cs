@@ -99,10 +99,8 @@ public static class Characteristics
         var end = new HoseAssembly.EndFitting(flare, loss, Length.FromMeters(0.025));
         var hose = new HoseAssembly(
             "hose",
-            "stock",
+            new HoseStock("stock", Length.FromMeters(bore), Length.FromMeters(1e-5)),
             Length.FromMeters(length + 0.05),
-            Length.FromMeters(bore),
-            Length.FromMeters(1e-5),
             end,
             end,
             Source

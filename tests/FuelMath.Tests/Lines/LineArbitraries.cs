@@ -44,10 +44,8 @@ public sealed record LineMeasures(IReadOnlyList<int> LengthsMillimeters, double 
     public HoseAssembly Hose(string name, double millimeters) =>
         new(
             name,
-            "stock",
+            new HoseStock("stock", Length.FromMillimeters(8.7), Length.FromMicrometers(1.5)),
             Length.FromMillimeters(millimeters),
-            Length.FromMillimeters(8.7),
-            Length.FromMicrometers(1.5),
             End("straight"),
             End("elbow"),
             Source

@@ -192,10 +192,8 @@ public sealed class LinePlanTests
         HoseAssembly narrow = One.Hose("narrow", 500);
         HoseAssembly wide = new(
             "wide",
-            "other stock",
+            new HoseStock("other stock", Mm(10), Length.FromMicrometers(1.5)),
             Mm(500),
-            Mm(10),
-            Length.FromMicrometers(1.5),
             narrow.First,
             narrow.Second,
             LineMeasures.Source

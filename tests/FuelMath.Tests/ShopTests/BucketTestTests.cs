@@ -51,7 +51,7 @@ public sealed class BucketTestTests
         );
 
         Close.Within(1e-9, Test.ExpectedFlow.LitersPerHour, boosted.ExpectedFlow.LitersPerHour);
-        Close.Within(1e-12, 100, boosted.State.Point.Manifold.AboveVacuum.Kilopascals);
+        Close.Within(1e-12, 100, boosted.State.Point.Air.Manifold.AboveVacuum.Kilopascals);
     }
 
     [Fact]

@@ -69,7 +69,7 @@ public sealed class AbilityMatrixTests
                 s,
                 Point,
                 [Point.Speed, Point.Speed / 2],
-                [new(Pressure.FromKilopascals(50)), Point.Manifold],
+                [new(Pressure.FromKilopascals(50)), Point.Air.Manifold],
                 CancellationToken.None
             );
             Assert.All(sweep.Points, p => Assert.NotNull(p.State));

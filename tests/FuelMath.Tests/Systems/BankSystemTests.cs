@@ -111,13 +111,10 @@ public sealed class BankSystemTests
             var point = new MixturePoint(
                 "same",
                 system.Engine.InjectionPeriod(operating.Speed, 1),
-                system.Engine.AirMassPerChamberCycle(operating.Speed, operating.Manifold, operating.Charge),
+                system.Engine.AirMassPerChamberCycle(operating.Speed, operating.Air.Manifold, operating.Air.Charge),
                 Lambda.FromRatio(0.9),
-                operating.Fuel,
-                [seen.DifferentialPressure],
-                seen.Voltage,
-                operating.Supply
-            );
+                new InjectorConditions([seen.DifferentialPressure], operating.Fuel, seen.Voltage)
+            ).WithVoltageAtController(operating.Supply);
             PredictedMixture.BankMixture alone = chambers.ClosedLoop(point).Banks[bank];
 
             // Both seats of a bank hang at one node, so that one pressure serves for both.

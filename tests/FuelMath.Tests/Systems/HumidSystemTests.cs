@@ -17,7 +17,7 @@ public sealed class HumidSystemTests
         OperatingPoint point = At(Workshop.Open(0.9));
 
         SystemState dry = Workshop.Four().Solve(point);
-        SystemState humid = Workshop.Four().Solve(point.WithHumidity(Saturated));
+        SystemState humid = Workshop.Four().Solve(Humid(point));
 
         Close.Within(1e-9, dry.Stages[0].PulseWidth.Seconds, humid.Stages[0].PulseWidth.Seconds);
         Close.Within(1e-4, Dry, humid.Lambda!.Value.ToRatio() / dry.Lambda!.Value.ToRatio());
@@ -30,7 +30,7 @@ public sealed class HumidSystemTests
         OperatingPoint point = At(Workshop.Hold(0.9));
 
         SystemState dry = Workshop.Four().Solve(point);
-        SystemState humid = Workshop.Four().Solve(point.WithHumidity(Saturated));
+        SystemState humid = Workshop.Four().Solve(Humid(point));
 
         Close.Within(1e-8, 0.9, humid.Lambda!.Value.ToRatio());
         Close.Within(
@@ -47,16 +47,14 @@ public sealed class HumidSystemTests
         OperatingPoint point = new(
             "cold",
             Workshop.Rpm(3000),
-            Workshop.Kilopascals(200),
-            Workshop.Kilopascals(100),
-            Workshop.Celsius(20),
+            new IntakeAir(Workshop.Kilopascals(200), Workshop.Kilopascals(100), Workshop.Celsius(20)),
             Workshop.Celsius(20),
             ElectricPotential.FromVolts(13.8),
             Workshop.Open(0.9)
         );
 
         double dry = Workshop.Four().Solve(point).Lambda!.Value.ToRatio();
-        double humid = Workshop.Four().Solve(point.WithHumidity(Saturated)).Lambda!.Value.ToRatio();
+        double humid = Workshop.Four().Solve(Humid(point)).Lambda!.Value.ToRatio();
 
         Close.Within(1e-4, 1 - (2.339 / 200), humid / dry);
     }
@@ -64,11 +62,11 @@ public sealed class HumidSystemTests
     [Fact]
     public void With_OtherConditions_KeepsTheHumidity()
     {
-        OperatingPoint point = At(Workshop.Hold(0.9)).WithHumidity(Saturated);
+        OperatingPoint point = Humid(At(Workshop.Hold(0.9)));
 
-        Assert.Same(Saturated, point.WithCommand(FuelCommand.Cut).Humidity);
-        Assert.Same(Saturated, point.WithSupply(ElectricPotential.FromVolts(12)).Humidity);
-        Assert.Same(Saturated, point.At(Workshop.Rpm(2000), Workshop.Kilopascals(50)).Humidity);
+        Assert.Same(Saturated, point.WithCommand(FuelCommand.Cut).Air.Humidity);
+        Assert.Same(Saturated, point.WithSupply(ElectricPotential.FromVolts(12)).Air.Humidity);
+        Assert.Same(Saturated, point.At(Workshop.Rpm(2000), Workshop.Kilopascals(50)).Air.Humidity);
     }
 
     [Fact]
@@ -77,29 +75,27 @@ public sealed class HumidSystemTests
         OperatingPoint point = new(
             "frost",
             Workshop.Rpm(3000),
-            Workshop.Kilopascals(90),
-            Workshop.Kilopascals(100),
-            Workshop.Celsius(-5),
+            new IntakeAir(Workshop.Kilopascals(90), Workshop.Kilopascals(100), Workshop.Celsius(-5)),
             Workshop.Celsius(20),
             ElectricPotential.FromVolts(13.8),
             Workshop.Open(0.9)
         );
 
-        Assert.Throws<ArgumentOutOfRangeException>("humidity", () => point.WithHumidity(Saturated));
-        Assert.Throws<ArgumentNullException>("humidity", () => point.WithHumidity(null!));
+        Assert.Throws<ArgumentOutOfRangeException>("humidity", () => point.WithAir(point.Air.WithHumidity(Saturated)));
+        Assert.Throws<ArgumentNullException>("humidity", () => point.WithAir(point.Air.WithHumidity(null!)));
     }
 
     [Fact]
     public void Document_WithHumidity_ComesBackAsItWas()
     {
-        string text = OperatingListDocument.Write([At(Workshop.Hold(0.9)).WithHumidity(Saturated), Renamed()]);
+        string text = OperatingListDocument.Write([Humid(At(Workshop.Hold(0.9))), Renamed()]);
 
         var read = OperatingListDocument.Read(text);
 
         Assert.Contains("\"humidity\"", text, StringComparison.Ordinal);
-        Assert.Equal(35, read[0].Humidity!.AirTemperature.DegreesCelsius, 1e-9);
-        Assert.Equal(100, read[0].Humidity!.Relative.Percent, 1e-9);
-        Assert.Null(read[1].Humidity);
+        Assert.Equal(35, read[0].Air.Humidity!.AirTemperature.DegreesCelsius, 1e-9);
+        Assert.Equal(100, read[0].Air.Humidity!.Relative.Percent, 1e-9);
+        Assert.Null(read[1].Air.Humidity);
         Assert.Equal(text, OperatingListDocument.Write(read));
     }
 
@@ -107,9 +103,7 @@ public sealed class HumidSystemTests
         new(
             "other",
             Workshop.Rpm(900),
-            Workshop.Kilopascals(40),
-            Workshop.Kilopascals(100),
-            Workshop.Celsius(20),
+            new IntakeAir(Workshop.Kilopascals(40), Workshop.Kilopascals(100), Workshop.Celsius(20)),
             Workshop.Celsius(20),
             ElectricPotential.FromVolts(13.8),
             FuelCommand.Cut
@@ -119,11 +113,11 @@ public sealed class HumidSystemTests
         new(
             "humid",
             Workshop.Rpm(3000),
-            Workshop.Kilopascals(90),
-            Workshop.Kilopascals(100),
-            Workshop.Celsius(45),
+            new IntakeAir(Workshop.Kilopascals(90), Workshop.Kilopascals(100), Workshop.Celsius(45)),
             Workshop.Celsius(20),
             ElectricPotential.FromVolts(13.8),
             command
         );
+
+    private static OperatingPoint Humid(OperatingPoint point) => point.WithAir(point.Air.WithHumidity(Saturated));
 }

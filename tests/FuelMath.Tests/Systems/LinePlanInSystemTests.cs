@@ -96,10 +96,8 @@ public sealed class LinePlanInSystemTests
         FittingEnd nut = FittingEnd.Flare37(6, FittingEnd.EndGender.Female);
         return new(
             name,
-            "braided hose",
+            new HoseStock("braided hose", Length.FromMillimeters(millimeters), Length.FromMicrometers(1.5)),
             Length.FromMeters(meters),
-            Length.FromMillimeters(millimeters),
-            Length.FromMicrometers(1.5),
             new(nut, Loss(name + ", first end", millimeters - 1, 0.3), Length.FromMillimeters(20)),
             new(nut, Loss(name + ", second end", millimeters - 1, 0.3), Length.FromMillimeters(20)),
             Workshop.Invented

@@ -79,9 +79,7 @@ public sealed class TankWarmingTests
             system,
             state,
             Mass.FromKilograms(kilograms),
-            Workshop.Celsius(20),
-            Power.FromWatts(10),
-            TemperatureDelta.FromKelvins(5)
+            new TankCooling(Workshop.Celsius(20), Power.FromWatts(10), TemperatureDelta.FromKelvins(5))
         );
 
     /// <summary>There and back, with and without a draining tank; the settled temperature is approached and not passed.</summary>
@@ -139,10 +137,8 @@ public sealed class TankWarmingTests
                 StandardFuels.TwoStrokeOil,
                 Mass.FromKilograms(20),
                 Workshop.Celsius(20),
-                Workshop.Celsius(20),
+                new TankCooling(Workshop.Celsius(20), Power.FromWatts(10), TemperatureDelta.FromKelvins(5)),
                 Power.FromWatts(150),
-                Power.FromWatts(10),
-                TemperatureDelta.FromKelvins(5),
                 default
             )
         );
@@ -231,10 +227,8 @@ public sealed class TankWarmingTests
             StandardFuels.Ethanol,
             Mass.FromKilograms(20),
             Workshop.Celsius(20),
-            Workshop.Celsius(20),
+            new TankCooling(Workshop.Celsius(20), Power.FromWatts(10), TemperatureDelta.FromKelvins(5)),
             Power.FromWatts(150),
-            Power.FromWatts(10),
-            TemperatureDelta.FromKelvins(5),
             MassFlow.FromGramsPerSecond(gramsPerSecond)
         );
 }

@@ -167,9 +167,7 @@ internal static class Workshop
         new(
             "test",
             Rpm(rpm),
-            Kilopascals(manifoldKilopascals),
-            Kilopascals(100),
-            Celsius(25),
+            new IntakeAir(Kilopascals(manifoldKilopascals), Kilopascals(100), Celsius(25)),
             Celsius(fuelCelsius),
             ElectricPotential.FromVolts(volts),
             command

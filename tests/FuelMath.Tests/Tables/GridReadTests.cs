@@ -14,8 +14,8 @@ public sealed class GridReadTests
     {
         var random = new Random(rows + (100 * columns));
         Grid grid = Make(random, rows, columns, OutsideRange.HoldEnds);
-        double[] firsts = Places(random, grid.FirstKnots);
-        double[] seconds = Places(random, grid.SecondKnots);
+        double[] firsts = Places(random, grid.First.Knots);
+        double[] seconds = Places(random, grid.Second.Knots);
         Span<double> lanes = stackalloc double[Lane.Count];
         foreach (double first in firsts)
         {
@@ -37,7 +37,7 @@ public sealed class GridReadTests
         Grid held = Make(random, 4, 3, OutsideRange.HoldEnds);
         Grid straight = Make(new Random(3), 4, 3, OutsideRange.Extend);
         Grid refuses = Make(new Random(3), 4, 3, OutsideRange.Refuse);
-        (double first, double second) = (held.FirstKnots[^1] + 1, held.SecondKnots[0] - 1);
+        (double first, double second) = (held.First.Knots[^1] + 1, held.Second.Knots[0] - 1);
 
         Assert.Equal(held.At(first, second), held.Read(new Real(first), new Real(second)).Value);
         Assert.Equal(straight.At(first, second), straight.Read(new Real(first), new Real(second)).Value);
@@ -50,10 +50,8 @@ public sealed class GridReadTests
     {
         var grid = new Grid(
             "t",
-            "x",
-            "y",
-            [0, 2],
-            [0, 4],
+            new Grid.Axis("x", [0, 2]),
+            new Grid.Axis("y", [0, 4]),
             new double[,]
             {
                 { 0, 4 },
@@ -85,8 +83,14 @@ public sealed class GridReadTests
         }
 
         return columns == 1
-            ? Grid.FromFirstAxis("t", "x", "y", first, 0, Enumerable.Range(0, rows).Select(i => values[i, 0]), outside)
-            : new Grid("t", "x", "y", first, second, values, outside);
+            ? Grid.FromFirstAxis(
+                "t",
+                new Grid.Axis("x", first),
+                new Grid.Axis("y", [0]),
+                Enumerable.Range(0, rows).Select(i => values[i, 0]),
+                outside
+            )
+            : new Grid("t", new Grid.Axis("x", first), new Grid.Axis("y", second), values, outside);
     }
 
     private static double[] Axis(Random random, int count)

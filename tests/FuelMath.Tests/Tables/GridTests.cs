@@ -14,10 +14,8 @@ public sealed class GridTests
     {
         var grid = new Grid(
             "unit",
-            "u",
-            "v",
-            [0, 1],
-            [0, 1],
+            new Grid.Axis("u", [0, 1]),
+            new Grid.Axis("v", [0, 1]),
             new double[,]
             {
                 { 1, 2 },
@@ -83,17 +81,15 @@ public sealed class GridTests
     {
         Grid grid = Grid.FromFirstAxis(
             "dead time",
-            "voltage (V)",
-            "pressure (kPa)",
-            [8, 14],
-            300,
+            new Grid.Axis("voltage (V)", [8, 14]),
+            new Grid.Axis("pressure (kPa)", [300]),
             [2, 1],
             OutsideRange.Refuse
         );
 
         Assert.Equal(1.5, grid.At(11, 300));
         Assert.Equal(1.5, grid.At(11, 1e9));
-        Assert.Equal(300, grid.SecondKnots.Single());
+        Assert.Equal(300, grid.Second.Knots.Single());
         Assert.Throws<OutsideTableException>(() => grid.At(15, 300));
         Assert.Throws<ArgumentOutOfRangeException>(() => grid.At(11, double.NaN));
     }
@@ -104,8 +100,8 @@ public sealed class GridTests
         Refuses("values", "dead time: must have 3 x 4 values; it has 2 x 2.", First, Second, new double[2, 2]);
         Refuses("second", "dead time: pressure (kPa) needs 2 or more points; 1 given.", First, [300], new double[3, 1]);
         Refuses(
-            "first",
-            "dead time: voltage (V) must rise from point to point; at index 1 it does not.",
+            "knots",
+            "voltage (V) must rise from point to point; at index 1 it does not.",
             [8, 8],
             Second,
             new double[2, 4]
@@ -124,6 +120,13 @@ public sealed class GridTests
     }
 
     [Fact]
+    public void FromFirstAxis_MoreThanOnePlaceOnTheSecond_IsRefused() =>
+        Assert.Throws<RefusedArgumentException>(
+            "second",
+            () => Grid.FromFirstAxis("t", new("u", [0, 1]), new("v", [0, 1]), [1, 2], OutsideRange.Refuse)
+        );
+
+    [Fact]
     public void Constructor_ArrayChangedAfterwards_KeepsItsValues()
     {
         double[,] values =
@@ -131,7 +134,7 @@ public sealed class GridTests
             { 1, 2 },
             { 3, 4 },
         };
-        var grid = new Grid("t", "u", "v", [0, 1], [0, 1], values, OutsideRange.Refuse);
+        var grid = new Grid("t", new Grid.Axis("u", [0, 1]), new Grid.Axis("v", [0, 1]), values, OutsideRange.Refuse);
         values[0, 0] = 99;
 
         Assert.Equal(1, grid.At(0, 0));
@@ -144,7 +147,13 @@ public sealed class GridTests
     private static void Refuses(string parameter, string message, double[] first, double[] second, double[,] values)
     {
         ArgumentException refusal = Assert.ThrowsAny<ArgumentException>(() =>
-            new Grid("dead time", "voltage (V)", "pressure (kPa)", first, second, values, OutsideRange.Refuse)
+            new Grid(
+                "dead time",
+                new Grid.Axis("voltage (V)", first),
+                new Grid.Axis("pressure (kPa)", second),
+                values,
+                OutsideRange.Refuse
+            )
         );
         Assert.StartsWith(message, refusal.Message, StringComparison.Ordinal);
         Assert.Equal(parameter, refusal.ParamName);
@@ -161,6 +170,12 @@ public sealed class GridTests
             }
         }
 
-        return new Grid("dead time", "voltage (V)", "pressure (kPa)", First, Second, values, outside);
+        return new Grid(
+            "dead time",
+            new Grid.Axis("voltage (V)", First),
+            new Grid.Axis("pressure (kPa)", Second),
+            values,
+            outside
+        );
     }
 }

@@ -26,8 +26,7 @@ public sealed class BundledCarTests
             Car.Fuel,
             warm,
             Volume.FromLiters(0.5),
-            default,
-            CoefficientOfThermalExpansion.FromPerKelvin(0),
+            new ClosedVolume.ElasticWalls(default, CoefficientOfThermalExpansion.FromPerKelvin(0)),
             default,
             AbsolutePressure.StandardAtmosphere
         );
@@ -35,12 +34,14 @@ public sealed class BundledCarTests
             Pressure.FromBars(0.005),
             TemperatureDelta.FromKelvins(0),
             Duration.FromSeconds(1),
-            Ratio.FromPercent(5),
-            Car.Fuel.BulkModulus.ErrorAt(warm),
-            Ratio.FromPercent(0),
-            Ratio.FromPercent(0),
-            Ratio.FromPercent(0),
-            default
+            new ClosedVolume.Uncertainty(
+                Ratio.FromPercent(5),
+                Car.Fuel.BulkModulus.ErrorAt(warm),
+                Ratio.FromPercent(0),
+                Ratio.FromPercent(0),
+                Ratio.FromPercent(0),
+                default
+            )
         );
         DecayTest test = new(
             volume,

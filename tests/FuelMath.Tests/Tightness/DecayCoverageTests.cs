@@ -97,12 +97,14 @@ public sealed class DecayCoverageTests(ITestOutputHelper output)
                 Pressure.FromKilopascals(GaugeKilopascals),
                 TemperatureDelta.FromKelvins(Kelvins),
                 default,
-                Ratio.FromDecimalFractions(VolumeShare),
-                Ratio.FromDecimalFractions(ModulusShare),
-                Ratio.FromDecimalFractions(SwellingShare),
-                Ratio.FromDecimalFractions(FuelShare),
-                Ratio.FromDecimalFractions(WallShare),
-                Volume.FromCubicCentimeters(GasCubicCentimeters)
+                new ClosedVolume.Uncertainty(
+                    Ratio.FromDecimalFractions(VolumeShare),
+                    Ratio.FromDecimalFractions(ModulusShare),
+                    Ratio.FromDecimalFractions(SwellingShare),
+                    Ratio.FromDecimalFractions(FuelShare),
+                    Ratio.FromDecimalFractions(WallShare),
+                    Volume.FromCubicCentimeters(GasCubicCentimeters)
+                )
             )
         );
         return test.Judge(limit);

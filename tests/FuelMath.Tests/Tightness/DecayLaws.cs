@@ -12,12 +12,7 @@ public sealed class DecayLaws
         default,
         default,
         default,
-        default,
-        default,
-        default,
-        default,
-        default,
-        default
+        new ClosedVolume.Uncertainty(default, default, default, default, default, default)
     );
 
     /// <summary>What leaks in, comes out.</summary>
@@ -216,12 +211,14 @@ public sealed class DecayLaws
                 Pressure.FromKilopascals(0.6 * scale),
                 TemperatureDelta.FromKelvins(0.05 * scale),
                 Duration.FromSeconds(2 * scale),
-                Ratio.FromPercent(5 * scale),
-                Ratio.FromPercent(15 * scale),
-                Ratio.FromPercent(30 * scale),
-                Ratio.FromPercent(4 * scale),
-                Ratio.FromPercent(50 * scale),
-                Volume.FromCubicCentimeters(0.2 * scale)
+                new ClosedVolume.Uncertainty(
+                    Ratio.FromPercent(5 * scale),
+                    Ratio.FromPercent(15 * scale),
+                    Ratio.FromPercent(30 * scale),
+                    Ratio.FromPercent(4 * scale),
+                    Ratio.FromPercent(50 * scale),
+                    Volume.FromCubicCentimeters(0.2 * scale)
+                )
             );
         DecayTest Test(double scale) =>
             new(

@@ -12,12 +12,14 @@ public sealed class DecayTestTests
         DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
         TemperatureDelta.FromKelvins(0.02),
         Duration.FromSeconds(1),
-        Ratio.FromPercent(5),
-        Ratio.FromPercent(10),
-        Ratio.FromPercent(20),
-        default,
-        default,
-        Volume.Zero
+        new ClosedVolume.Uncertainty(
+            Ratio.FromPercent(5),
+            Ratio.FromPercent(10),
+            Ratio.FromPercent(20),
+            default,
+            default,
+            Volume.Zero
+        )
     );
 
     // Half of a digit's step, as a rectangular distribution: 0.29 of the step.
@@ -35,8 +37,7 @@ public sealed class DecayTestTests
             ClosedLine.Hot,
             Temperature.FromDegreesCelsius(20),
             Volume.FromCubicMillimeters(1),
-            default,
-            default,
+            new ClosedVolume.ElasticWalls(default, default),
             Volume.FromLiters(1),
             AbsolutePressure.StandardAtmosphere
         );
@@ -130,12 +131,7 @@ public sealed class DecayTestTests
             Pressure.FromKilopascals(0.1),
             TemperatureDelta.FromKelvins(0.5),
             Duration.FromSeconds(1),
-            default,
-            default,
-            default,
-            default,
-            default,
-            default
+            new ClosedVolume.Uncertainty(default, default, default, default, default, default)
         );
         DecayTest test = new(
             Line.Volume,
@@ -156,8 +152,7 @@ public sealed class DecayTestTests
             StandardFuels.Ethanol,
             Temperature.FromDegreesCelsius(20),
             Volume.FromLiters(1),
-            default,
-            default,
+            new ClosedVolume.ElasticWalls(default, default),
             default,
             ClosedLine.Ambient
         );
@@ -172,8 +167,7 @@ public sealed class DecayTestTests
             blend,
             Temperature.FromDegreesCelsius(20),
             Volume.FromLiters(1),
-            default,
-            default,
+            new ClosedVolume.ElasticWalls(default, default),
             default,
             ClosedLine.Ambient
         );
@@ -248,8 +242,7 @@ public sealed class DecayTestTests
                         StandardFuels.TwoStrokeOil,
                         Temperature.FromDegreesCelsius(20),
                         Volume.FromLiters(1),
-                        default,
-                        default,
+                        new ClosedVolume.ElasticWalls(default, default),
                         default,
                         ClosedLine.Ambient
                     )
@@ -275,8 +268,7 @@ public sealed class DecayTestTests
                     ),
                     Temperature.FromDegreesCelsius(20),
                     Volume.FromLiters(0.5),
-                    Compressibility.FromInversePascals(2e-9),
-                    default,
+                    new ClosedVolume.ElasticWalls(Compressibility.FromInversePascals(2e-9), default),
                     default,
                     ClosedLine.Ambient
                 ).WithGasFromBleed(

@@ -59,12 +59,14 @@ public sealed class ShopTemperatureTests
                 Pressure.FromKilopascals(1),
                 TemperatureDelta.FromKelvins(0.02),
                 Duration.FromSeconds(1),
-                Ratio.FromPercent(5),
-                volume.Fuel.BulkModulus.ErrorAt(Temperature.FromDegreesCelsius(celsius)),
-                Ratio.FromPercent(20),
-                Ratio.FromPercent(5),
-                Ratio.FromPercent(50),
-                default
+                new ClosedVolume.Uncertainty(
+                    Ratio.FromPercent(5),
+                    volume.Fuel.BulkModulus.ErrorAt(Temperature.FromDegreesCelsius(celsius)),
+                    Ratio.FromPercent(20),
+                    Ratio.FromPercent(5),
+                    Ratio.FromPercent(50),
+                    default
+                )
             )
         );
 
@@ -111,8 +113,10 @@ public sealed class ShopTemperatureTests
             fuel,
             Temperature.FromDegreesCelsius(celsius),
             Volume.FromLiters(Liters),
-            Compressibility.FromInversePascals(Swelling),
-            CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
+            new ClosedVolume.ElasticWalls(
+                Compressibility.FromInversePascals(Swelling),
+                CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion)
+            ),
             default,
             AbsolutePressure.StandardAtmosphere
         );

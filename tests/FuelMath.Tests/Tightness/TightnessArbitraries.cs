@@ -63,8 +63,10 @@ public sealed record ClosedLine(double Liters, double Swelling, double Gas, doub
             Hot,
             Temperature.FromDegreesCelsius(celsius),
             UnitsNet.Volume.FromLiters(Liters),
-            Compressibility.FromInversePascals(Swelling * 1e-10),
-            CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion),
+            new ClosedVolume.ElasticWalls(
+                Compressibility.FromInversePascals(Swelling * 1e-10),
+                CoefficientOfThermalExpansion.FromPerKelvin(WallExpansion)
+            ),
             UnitsNet.Volume.FromCubicCentimeters(Gas),
             Ambient
         );

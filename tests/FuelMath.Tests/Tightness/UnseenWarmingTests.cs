@@ -170,11 +170,13 @@ public sealed class UnseenWarmingTests
             DecayTest.Uncertainty.DifferenceOfResolution(Pressure.FromKilopascals(1)),
             TemperatureDelta.FromKelvins(0.02),
             Duration.FromSeconds(1),
-            Ratio.FromPercent(5),
-            Ratio.FromPercent(10),
-            Ratio.FromPercent(20),
-            Ratio.FromPercent(fuel),
-            Ratio.FromPercent(walls),
-            Volume.Zero
+            new ClosedVolume.Uncertainty(
+                Ratio.FromPercent(5),
+                Ratio.FromPercent(10),
+                Ratio.FromPercent(20),
+                Ratio.FromPercent(fuel),
+                Ratio.FromPercent(walls),
+                Volume.Zero
+            )
         );
 }

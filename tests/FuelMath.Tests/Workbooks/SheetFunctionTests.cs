@@ -19,9 +19,7 @@ public sealed class SheetFunctionTests
                 new OperatingPoint(
                     "cruise",
                     Workshop.Rpm(4000),
-                    Workshop.Kilopascals(90),
-                    Workshop.Kilopascals(100),
-                    Workshop.Celsius(30),
+                    new IntakeAir(Workshop.Kilopascals(90), Workshop.Kilopascals(100), Workshop.Celsius(30)),
                     Workshop.Celsius(25),
                     ElectricPotential.FromVolts(13.8),
                     FuelCommand.HoldLambda(Lambda.FromRatio(0.9))

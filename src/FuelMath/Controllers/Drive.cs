@@ -11,18 +11,15 @@ public sealed class Drive
     /// <summary>Creates a drive.</summary>
     /// <param name="time">How long; greater than zero.</param>
     /// <param name="fuelMass">Fuel in the tank at the start; greater than zero.</param>
-    /// <param name="air">Temperature of the air around the tank; greater than zero.</param>
-    /// <param name="lossAtExcess">Heat that the tank loses at some excess over the air; greater than zero.</param>
-    /// <param name="excess">That excess; greater than zero.</param>
+    /// <param name="cooling">The air around the tank, and how it cools it.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="cooling"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public Drive(Duration time, Mass fuelMass, Temperature air, Power lossAtExcess, TemperatureDelta excess)
+    public Drive(Duration time, Mass fuelMass, TankCooling cooling)
     {
+        ArgumentNullException.ThrowIfNull(cooling);
         Guard.Positive(time, time.InSi());
         Guard.Positive(fuelMass, fuelMass.InSi());
-        Guard.Positive(air, air.InSi());
-        Guard.Positive(lossAtExcess, lossAtExcess.InSi());
-        Guard.Positive(excess, excess.InSi());
-        (Time, FuelMass, Air, LossAtExcess, Excess) = (time, fuelMass, air, lossAtExcess, excess);
+        (Time, FuelMass, Cooling) = (time, fuelMass, cooling);
     }
 
     /// <summary>How long.</summary>
@@ -31,14 +28,8 @@ public sealed class Drive
     /// <summary>Fuel in the tank at the start.</summary>
     public Mass FuelMass { get; }
 
-    /// <summary>Temperature of the air around the tank.</summary>
-    public Temperature Air { get; }
-
-    /// <summary>Heat that the tank loses at <see cref="Excess"/>.</summary>
-    public Power LossAtExcess { get; }
-
-    /// <summary>Excess of the tank over the air.</summary>
-    public TemperatureDelta Excess { get; }
+    /// <summary>The air around the tank, and how it cools it.</summary>
+    public TankCooling Cooling { get; }
 
     /// <summary>Temperature of the fuel in the rail after switch-off; null where no hot soak is wanted.</summary>
     public Temperature? SoakTemperature { get; private init; }
@@ -50,7 +41,7 @@ public sealed class Drive
     public Drive WithSoak(Temperature temperature)
     {
         Guard.Positive(temperature, temperature.InSi());
-        return new(Time, FuelMass, Air, LossAtExcess, Excess) { SoakTemperature = temperature };
+        return new(Time, FuelMass, Cooling) { SoakTemperature = temperature };
     }
 
     /// <inheritdoc />

@@ -9,38 +9,30 @@ public sealed class OperatingPoint
     /// <summary>Creates an operating point.</summary>
     /// <param name="name">What it is called, for example "peak power"; not blank.</param>
     /// <param name="speed">Crankshaft or eccentric-shaft speed; not negative. Zero only with <see cref="FuelCommand.Cut"/> or <see cref="FuelCommand.AllOpen"/>.</param>
-    /// <param name="manifold">Manifold absolute pressure; greater than zero.</param>
-    /// <param name="ambient">Ambient absolute pressure, from which gauge pressures count; greater than zero.</param>
-    /// <param name="charge">Temperature of the charge in the manifold.</param>
+    /// <param name="air">The air that the engine takes in.</param>
     /// <param name="fuel">Temperature of the fuel.</param>
     /// <param name="supply">Voltage at the source that feeds pumps and injectors; greater than zero.</param>
     /// <param name="command">What the injectors are told.</param>
     /// <exception cref="ArgumentException">The name is blank, or the command needs a running engine.</exception>
-    /// <exception cref="ArgumentNullException"><paramref name="command"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">Air or command is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A quantity is out of its range.</exception>
     public OperatingPoint(
         string name,
         RotationalSpeed speed,
-        AbsolutePressure manifold,
-        AbsolutePressure ambient,
-        Temperature charge,
+        IntakeAir air,
         Temperature fuel,
         ElectricPotential supply,
         FuelCommand command
     )
     {
+        ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(command);
         Name = Guard.Name(name);
         CheckSpeed(speed, command);
-        Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
-        Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
-        Guard.Positive(charge, charge.InSi());
         Guard.Positive(fuel, fuel.InSi());
         Guard.Positive(supply, supply.InSi());
         Speed = speed;
-        Manifold = manifold;
-        Ambient = ambient;
-        Charge = charge;
+        Air = air;
         Fuel = fuel;
         Supply = supply;
         Command = command;
@@ -49,14 +41,12 @@ public sealed class OperatingPoint
     private OperatingPoint(
         OperatingPoint other,
         RotationalSpeed speed,
-        AbsolutePressure manifold,
+        IntakeAir air,
         ElectricPotential supply,
-        FuelCommand command,
-        Humidity? humidity,
-        VehicleAcceleration acceleration
+        FuelCommand command
     )
-        : this(other.Name, speed, manifold, other.Ambient, other.Charge, other.Fuel, supply, command) =>
-        (Humidity, Acceleration) = (humidity, acceleration);
+        : this(other.Name, speed, air, other.Fuel, supply, command) =>
+        (Drive, Acceleration) = (other.Drive, other.Acceleration);
 
     /// <summary>What it is called.</summary>
     public string Name { get; }
@@ -64,14 +54,8 @@ public sealed class OperatingPoint
     /// <summary>Crankshaft or eccentric-shaft speed.</summary>
     public RotationalSpeed Speed { get; }
 
-    /// <summary>Manifold absolute pressure.</summary>
-    public AbsolutePressure Manifold { get; }
-
-    /// <summary>Ambient absolute pressure, from which gauge pressures count.</summary>
-    public AbsolutePressure Ambient { get; }
-
-    /// <summary>Temperature of the charge in the manifold.</summary>
-    public Temperature Charge { get; }
+    /// <summary>The air that the engine takes in.</summary>
+    public IntakeAir Air { get; }
 
     /// <summary>Temperature of the fuel.</summary>
     public Temperature Fuel { get; }
@@ -82,14 +66,11 @@ public sealed class OperatingPoint
     /// <summary>What the injectors are told.</summary>
     public FuelCommand Command { get; }
 
-    /// <summary>The humidity of the ambient air; null where the air is taken as dry.</summary>
-    public Humidity? Humidity { get; }
-
     /// <summary>How long the engine is driven here, for an assessment; null where that is not asked.</summary>
     public Drive? Drive { get; private init; }
 
     /// <summary>How the vehicle speeds up; rest unless it was set.</summary>
-    public VehicleAcceleration Acceleration { get; }
+    public VehicleAcceleration Acceleration { get; private init; }
 
     /// <summary>Refuses a speed at which a command can't be carried out.</summary>
     internal static void CheckSpeed(
@@ -110,8 +91,7 @@ public sealed class OperatingPoint
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentException">The command needs a running engine.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="command"/> is null.</exception>
-    public OperatingPoint WithCommand(FuelCommand command) =>
-        new(this, Speed, Manifold, Supply, command, Humidity, Acceleration) { Drive = Drive };
+    public OperatingPoint WithCommand(FuelCommand command) => new(this, Speed, Air, Supply, command);
 
     /// <summary>The same conditions for a drive: an assessment then looks at tank warming and hot soak, too.</summary>
     /// <param name="drive">How long, and with what in the tank.</param>
@@ -120,40 +100,26 @@ public sealed class OperatingPoint
     public OperatingPoint WithDrive(Drive drive)
     {
         ArgumentNullException.ThrowIfNull(drive);
-        return new(this, Speed, Manifold, Supply, Command, Humidity, Acceleration) { Drive = drive };
+        return new(this, Speed, Air, Supply, Command) { Drive = drive };
     }
 
     /// <summary>The same conditions at another voltage of the source.</summary>
     /// <param name="supply">The other voltage; greater than zero.</param>
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
-    public OperatingPoint WithSupply(ElectricPotential supply) =>
-        new(this, Speed, Manifold, supply, Command, Humidity, Acceleration) { Drive = Drive };
+    public OperatingPoint WithSupply(ElectricPotential supply) => new(this, Speed, Air, supply, Command);
 
-    /// <summary>The same conditions in humid air.</summary>
-    /// <param name="humidity">The humidity of the ambient air.</param>
+    /// <summary>The same conditions in other air.</summary>
+    /// <param name="air">The other air.</param>
     /// <returns>A new operating point.</returns>
-    /// <remarks>
-    /// Water takes the place of air that would burn fuel. A controller that nobody corrects does not know of it: its engine
-    /// runs richer. One that holds lambda gives less fuel.
-    /// </remarks>
-    /// <exception cref="ArgumentNullException"><paramref name="humidity"/> is null.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// The charge is below 0 °C, or ambient pressure is not above that of the water.
-    /// </exception>
-    public OperatingPoint WithHumidity(Humidity humidity)
-    {
-        ArgumentNullException.ThrowIfNull(humidity);
-        FuelMath.Humidity.CheckCharge(Charge, nameof(humidity));
-        _ = humidity.ShareSi(Ambient, nameof(humidity));
-        return new(this, Speed, Manifold, Supply, Command, humidity, Acceleration) { Drive = Drive };
-    }
+    /// <exception cref="ArgumentNullException"><paramref name="air"/> is null.</exception>
+    public OperatingPoint WithAir(IntakeAir air) => new(this, Speed, air, Supply, Command);
 
     /// <summary>The same conditions while the vehicle speeds up steadily.</summary>
     /// <param name="acceleration">How it speeds up; braking is a negative forward one.</param>
     /// <returns>A new operating point; each node of a network counts with its place: see <see cref="Network.Node.AtPlace"/>.</returns>
     public OperatingPoint WithAcceleration(VehicleAcceleration acceleration) =>
-        new(this, Speed, Manifold, Supply, Command, Humidity, acceleration) { Drive = Drive };
+        new(this, Speed, Air, Supply, Command) { Acceleration = acceleration };
 
     /// <summary>The same conditions at another speed and manifold pressure.</summary>
     /// <param name="speed">The other speed.</param>
@@ -161,8 +127,8 @@ public sealed class OperatingPoint
     /// <returns>A new operating point.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public OperatingPoint At(RotationalSpeed speed, AbsolutePressure manifold) =>
-        new(this, speed, manifold, Supply, Command, Humidity, Acceleration) { Drive = Drive };
+        new(this, speed, Air.WithManifold(manifold), Supply, Command);
 
     /// <inheritdoc />
-    public override string ToString() => LogText.Of($"{Name}: {Speed}, {Manifold}");
+    public override string ToString() => LogText.Of($"{Name}: {Speed}, {Air.Manifold}");
 }
