@@ -27,7 +27,7 @@ internal sealed class CurvedSettings(
     /// <inheritdoc />
     internal override void CheckTrespass(NetworkWork<Real> work, int link, double tolerance)
     {
-        ref CurvedPipeLaw<Real> law = ref work.Law<CurvedPipeLaw<Real>>(link);
+        ref readonly CurvedPipeLaw<Real> law = ref work.Law<CurvedPipeLaw<Real>>(link);
         if (work.Trespass(link).Value > tolerance)
         {
             string pipe = $"friction of curved pipe '{work.Plan.Links[link].Name}'";

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -16,6 +17,33 @@ internal abstract class LawSettings
     /// <summary>A group of this law, for any scalar. Asked once for each group of a workspace, never in a solve.</summary>
     internal abstract LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts)
         where T : struct, IScalar<T>;
+
+    /// <summary>The same; plain numbers are computed for several links at once where that pays.</summary>
+    internal LinkGroup<T> FastestGroup<T>(Ends[] ends, LawSettings[] parts)
+        where T : struct, IScalar<T> =>
+        typeof(T) != typeof(Real) || ends.Length < PackedFrom ? Group<T>(ends, parts)
+        : Vector512.IsHardwareAccelerated ? (LinkGroup<T>)(object)Packed<WideLane>(ends, parts)
+        : (LinkGroup<T>)(object)Packed<Lane>(ends, parts);
+
+    /// <summary>From how many links of plain numbers on it pays to compute several at once; never if it can't be.</summary>
+    private protected virtual int PackedFrom => int.MaxValue;
+
+    /// <summary>A group of this law that computes several links at once.</summary>
+    private protected virtual LinkGroup<Real> Packed<TLane>(Ends[] ends, LawSettings[] parts)
+        where TLane : struct, ILane<TLane> => Group<Real>(ends, parts);
+
+    /// <summary>The same with a check valve in each part or without.</summary>
+    private protected static LinkGroup<Real> PackedOf<TOne, TLane, TSeveral>(
+        Ends[] ends,
+        LawSettings[] parts,
+        bool oneWay
+    )
+        where TOne : struct, ILinkLaw<TOne, Real>
+        where TLane : struct, ILane<TLane>
+        where TSeveral : struct, ILinkLaw<TSeveral, TLane> =>
+        oneWay
+            ? new PackedGroup<OneWayLaw<Real, TOne>, TLane, OneWayLaw<TLane, TSeveral>>(ends, parts)
+            : new PackedGroup<TOne, TLane, TSeveral>(ends, parts);
 
     /// <summary>A group of a law, with a check valve in each part or without.</summary>
     private protected static LinkGroup<T> GroupOf<T, TLaw>(Ends[] ends, LawSettings[] parts, bool oneWay)

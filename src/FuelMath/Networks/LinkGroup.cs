@@ -44,7 +44,7 @@ internal abstract class LinkGroup<T>
 }
 
 /// <inheritdoc />
-internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
+internal class LinkGroup<T, TLaw> : LinkGroup<T>
     where T : struct, IScalar<T>
     where TLaw : struct, ILinkLaw<TLaw, T>
 {
@@ -64,12 +64,20 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         known = TLaw.IsCostly ? new (Dual<T>, T)[ends.Length] : [];
     }
 
-    /// <summary>The law of one link, for setting.</summary>
-    internal ref TLaw Law(int index) => ref laws[index];
+    private protected ReadOnlySpan<Ends> AllEnds => ends;
+
+    private protected ReadOnlySpan<TLaw> Laws => laws;
+
+    /// <summary>Whether a law has changed since this was last set to false.</summary>
+    private protected bool HasChanged { get; set; } = true;
+
+    /// <summary>The law of one link, for reading.</summary>
+    internal ref readonly TLaw Law(int index) => ref laws[index];
 
     /// <inheritdoc />
     internal override void Load()
     {
+        HasChanged = true;
         for (int i = 0; i < laws.Length; i++)
         {
             laws[i].Load(parts[i]);
@@ -79,7 +87,7 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     /// <inheritdoc />
     internal override void Carry(NetworkWork<T> work)
     {
-        knownAt = null;
+        (knownAt, HasChanged) = (null, true);
         for (int i = 0; i < laws.Length; i++)
         {
             laws[i].Carry(parts[i], work.Around(ends[i]));
@@ -95,7 +103,11 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
     }
 
     /// <summary>Sets the fluid for one link, after one of its settings has changed.</summary>
-    internal void Carry(NetworkWork<T> work, int index) => laws[index].Carry(parts[index], work.Around(ends[index]));
+    private void Carry(NetworkWork<T> work, int index)
+    {
+        HasChanged = true;
+        laws[index].Carry(parts[index], work.Around(ends[index]));
+    }
 
     /// <inheritdoc />
     internal override T Start(NetworkWork<T> work, bool warm, T greatest)
@@ -222,28 +234,17 @@ internal sealed class LinkGroup<T, TLaw> : LinkGroup<T>
         ref T plain
     )
     {
-        T[] matrix = work.Matrix;
-        T[] right = work.Right;
-        T slope = T.Max(balance.Loss.Rate, TLaw.LeastSlope * usual) + (work.Drag * usual);
-        T give = 1 / slope;
-        T error = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
-        T size = T.Abs(error);
-        T counts = size * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
-        worst = T.Max(worst, counts);
-        plain = T.Max(plain, size - (Stiff.LastDigit * slope * T.Abs(flow)));
-        work.Error[e.Link] = counts;
-        T free = flow + (give * error);
-        T fromUp = give * balance.Up;
-        T toDown = give * balance.Down;
-        work.Free[e.Link] = free;
-        work.FromUp[e.Link] = fromUp;
-        work.ToDown[e.Link] = toDown;
-
-        // Mass balance of both ends in the change of pressure; a given pressure does not change.
-        right[e.From] -= free;
-        right[e.To] += free;
-        matrix[e.Up] += fromUp;
-        matrix[e.Down] += toDown;
+        var link = new LinearLink<T>(
+            in balance,
+            flow,
+            up,
+            down,
+            TLaw.LeastSlope * usual,
+            work.Drag * usual,
+            ref worst,
+            ref plain
+        );
+        work.Take(in e, link.Free, link.FromUp, link.ToDown, link.Error);
     }
 
     /// <inheritdoc />

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -33,10 +34,6 @@ internal sealed partial class NetworkWork<T>
     private const double Heave = 1e5;
     private const double HeaveOfStart = 1e11;
 
-    /// <summary>The largest step of a flow, as a multiple of its law's scale or of the previous flow.</summary>
-    private const double Reach = 5;
-    private const double ReachOfLast = 4;
-
     /// <summary>
     /// Flows that balance and satisfy their laws are accepted when the next step would change none by more than this
     /// fraction of the greatest; that step is computed but not applied.
@@ -70,7 +67,6 @@ internal sealed partial class NetworkWork<T>
         Start(warm);
         int unknown = Plan.Unknown;
         T[] right = Right;
-        T[] pressure = Pressure;
         T one = T.Of(1);
         T none = T.Of(0);
         T limit = T.Of(PressureTolerance);
@@ -104,25 +100,18 @@ internal sealed partial class NetworkWork<T>
             Iterations = T.Select(done, Iterations, Iterations + 1);
             Plan.Order.Solve(Matrix, right);
             Array.Clear(right, unknown, right.Length - unknown);
-            (T change, T scale, T heave, T sway) = NextFlows();
+            NextFlows(out StepSizes<T> sizes);
+            (T change, T scale) = (sizes.Change, sizes.Scale);
             done |= balanced & T.Less(WorstPlain, limit) & T.Less(change, NextChange * scale);
             if (T.All(done))
             {
                 break;
             }
 
-            T greatest = none;
-            for (int i = 0; i < unknown; i++)
-            {
-                T next = pressure[i] + right[i];
-                pressure[i] = T.Select(done, pressure[i], next);
-                greatest = T.Max(greatest, T.Abs(next));
-            }
-
-            limit = PressureLimit(greatest);
+            limit = PressureLimit(MovePressures(done));
             double patience = startingUp ? Patience : 1;
             T steadily = (Heave * scale) + (HeaveOfStart * startScale);
-            settled = T.Less(change, (Settled * scale) + (patience * startScale)) & T.Less(heave, steadily);
+            settled = T.Less(change, (Settled * scale) + (patience * startScale)) & T.Less(sizes.Heave, steadily);
             balanced = T.Less(one, none);
             if (startingUp)
             {
@@ -148,7 +137,7 @@ internal sealed partial class NetworkWork<T>
                 Mask<T> full = Step(done, settled);
                 if (iteration < FullSteps)
                 {
-                    balanced = full & T.Less(T.Max(heave, sway), steadily);
+                    balanced = full & T.Less(T.Max(sizes.Heave, sizes.Sway), steadily);
                 }
             }
         }
@@ -178,6 +167,24 @@ internal sealed partial class NetworkWork<T>
         return error;
     }
 
+    /// <summary>Writes a linearized link into the equations.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal void Take(in Ends ends, T free, T fromUp, T toDown, T error)
+    {
+        Free[ends.Link] = free;
+        FromUp[ends.Link] = fromUp;
+        ToDown[ends.Link] = toDown;
+        Error[ends.Link] = error;
+
+        // Mass balance of both ends in the change of pressure; a given pressure does not change.
+        T[] right = Right;
+        T[] matrix = Matrix;
+        right[ends.From] -= free;
+        right[ends.To] += free;
+        matrix[ends.Up] += fromUp;
+        matrix[ends.Down] += toDown;
+    }
+
     /// <summary>Sets flows, roots and pressures to the start of a solve.</summary>
     internal void Start(bool warm)
     {
@@ -194,58 +201,5 @@ internal sealed partial class NetworkWork<T>
             Array.Fill(Memory, T.Of(UsualRoot));
             Array.Clear(Pressure, 0, Plan.Unknown);
         }
-    }
-
-    /// <summary>Computes the flows of a full step into Free.</summary>
-    /// <returns>
-    /// The greatest change, the greatest flow, and the greatest magnitudes of the two terms of a flow: that of the link
-    /// alone, and that of the pressure change.
-    /// </returns>
-    private (T Change, T Scale, T Heave, T Sway) NextFlows()
-    {
-        T change = T.Of(0);
-        T scale = T.Of(0);
-        T heave = T.Of(0);
-        T sway = T.Of(0);
-        int[] from = Plan.From;
-        int[] to = Plan.To;
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            heave = T.Max(heave, T.Abs(Free[e]));
-            T rise = FromUp[e] * Right[from[e]];
-            T next = Free[e] + rise - (ToDown[e] * Right[to[e]]);
-            sway = T.Max(sway, T.Abs(rise));
-            change = T.Max(change, T.Abs(next - Flow[e]));
-            scale = T.Max(scale, T.Abs(next));
-            Free[e] = next;
-        }
-
-        return (change, scale, heave, sway);
-    }
-
-    /// <summary>
-    /// A converged step takes the new flows themselves, so that mass balances to the last digit. Before that the change
-    /// of each flow is limited by its law's scale: it is only the next point of linearization.
-    /// </summary>
-    /// <returns>Where every flow is the new one.</returns>
-    private Mask<T> Step(Mask<T> done, Mask<T> settled)
-    {
-        T missed = T.Of(0);
-        for (int e = 0; e < Flow.Length; e++)
-        {
-            T next = Free[e];
-            T kept = Kept(e, next);
-            missed = T.Max(missed, T.Abs(next - kept));
-            Flow[e] = T.Select(done, Flow[e], T.Select(settled, next, kept));
-        }
-
-        return T.Less(missed, T.Of(double.Epsilon));
-    }
-
-    /// <summary>A flow limited to the largest step.</summary>
-    private T Kept(int link, T next)
-    {
-        T reach = T.Max(Reach * First[link], ReachOfLast * T.Abs(Flow[link])) + startScale;
-        return T.Max(-reach, T.Min(reach, next));
     }
 }

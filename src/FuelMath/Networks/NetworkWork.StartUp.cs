@@ -101,7 +101,7 @@ internal sealed partial class NetworkWork<T>
             T turned = TurnedBack * lastChange[e];
             T change = Free[e] - flow;
             Mask<T> turns = T.Less(change * turned, none) & T.Less(T.Abs(turned), T.Abs(change));
-            T kept = Kept(e, T.Select(turns, flow - turned, Free[e]));
+            T kept = Kept(T.Select(turns, flow - turned, Free[e]), flow, First[e], startScale);
             Flow[e] = T.Select(done, flow, T.Select(settled, Free[e], kept));
             lastChange[e] = Flow[e] - flow;
         }

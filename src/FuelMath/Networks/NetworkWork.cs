@@ -26,18 +26,17 @@ internal sealed partial class NetworkWork<T> : IDisposable
     private bool set;
     private object? origin;
 
-    internal NetworkWork(NetworkPlan plan, WorkPool<T> pool)
+    /// <summary>Makes a workspace.</summary>
+    /// <param name="plan">The network.</param>
+    /// <param name="pool">Where it goes when it is disposed of.</param>
+    /// <param name="linkByLink">Whether each law is computed for one link at a time, to compare with.</param>
+    internal NetworkWork(NetworkPlan plan, WorkPool<T> pool, bool linkByLink = false)
     {
         Plan = plan;
         this.pool = pool;
         int nodes = plan.Nodes.Length;
         int links = plan.Links.Length;
-        groups =
-        [
-            .. plan.Groups.Select(g =>
-                plan.Links[g[0]].Law.Group<T>([.. g.Select(plan.EndsOf)], [.. g.Select(i => plan.Links[i].Law)])
-            ),
-        ];
+        groups = [.. plan.Groups.Select(g => GroupOf(plan, g, linkByLink))];
         (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
         (head, given, height) = (new T[nodes], new T[nodes], new T[nodes]);
         (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
@@ -158,6 +157,13 @@ internal sealed partial class NetworkWork<T> : IDisposable
         groups[group].Set(this, index, settings);
     }
 
+    private static LinkGroup<T> GroupOf(NetworkPlan plan, int[] links, bool linkByLink)
+    {
+        Ends[] ends = [.. links.Select(plan.EndsOf)];
+        LawSettings[] parts = [.. links.Select(i => plan.Links[i].Law)];
+        return linkByLink ? parts[0].Group<T>(ends, parts) : parts[0].FastestGroup<T>(ends, parts);
+    }
+
     /// <summary>The same settings for all lanes.</summary>
     internal void Set(int link, double[] settings)
     {
@@ -173,8 +179,8 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>The gauge pressure of a node, Pa.</summary>
     internal T PressureAt(int node) => Pressure[node] - head[node];
 
-    /// <summary>The law of a link, for reading or setting.</summary>
-    internal ref TLaw Law<TLaw>(int link)
+    /// <summary>The law of a link.</summary>
+    internal ref readonly TLaw Law<TLaw>(int link)
         where TLaw : struct, ILinkLaw<TLaw, T>
     {
         (int group, int index) = Plan.Place[link];

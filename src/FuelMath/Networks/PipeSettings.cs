@@ -27,4 +27,11 @@ internal sealed class PipeSettings(
         Friction == Pipe.FrictionLaw.ColebrookStraightPassage
             ? GroupOf<T, PipeLaw<T, ColebrookFriction>>(ends, parts, OneWay)
             : GroupOf<T, PipeLaw<T, SwameeJainFriction>>(ends, parts, OneWay);
+
+    /// <summary>The explicit factor has a power, which differs more in vectors than a logarithm.</summary>
+    private protected override int PackedFrom =>
+        Friction == Pipe.FrictionLaw.ColebrookStraightPassage ? 3 : int.MaxValue;
+
+    private protected override LinkGroup<Real> Packed<TLane>(Ends[] ends, LawSettings[] parts) =>
+        PackedOf<PipeLaw<Real, ColebrookFriction>, TLane, PipeLaw<TLane, ColebrookFriction>>(ends, parts, OneWay);
 }

@@ -43,7 +43,7 @@ internal sealed class PumpTableSettings(Piece[] pieces, bool extend, VolumeFlow 
             return;
         }
 
-        ref PumpTableLaw<Real> law = ref work.Law<PumpTableLaw<Real>>(link);
+        ref readonly PumpTableLaw<Real> law = ref work.Law<PumpTableLaw<Real>>(link);
         string pump = $"pump '{work.Plan.Links[link].Name}'";
         throw PartMath.Outside(pump, like, work.Flow[link].Value, law.Begin.Value, law.End.Value);
     }

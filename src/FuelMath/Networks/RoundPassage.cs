@@ -27,13 +27,14 @@ internal struct RoundPassage<T>
     internal T Usual;
 
     /// <summary>Length over bore.</summary>
-    internal double Slender;
+    internal T Slender;
 
     /// <summary>Sum of the loss coefficients.</summary>
-    internal double Minor;
+    internal T Minor;
 
     /// <summary>Loads the dimensions of the passage.</summary>
-    internal void Load(RoundSettings part) => (Slender, Minor) = (part.Length / part.Bore, part.LossCoefficient);
+    internal void Load(RoundSettings part) =>
+        (Slender, Minor) = (T.Of(part.Length / part.Bore), T.Of(part.LossCoefficient));
 
     /// <summary>Computes all that depends on the fluid.</summary>
     internal void Carry(RoundSettings part, in Surroundings<T> around)

@@ -14,6 +14,12 @@ internal interface ILane<T> : IScalar<T>
     /// <summary>Writes the numbers to the start of a span that has room.</summary>
     static abstract void Store(T value, Span<double> to);
 
+    /// <summary>Takes numbers from places of a span: as many places as it holds, or more.</summary>
+    static abstract T Gather(ReadOnlySpan<double> from, ReadOnlySpan<int> places);
+
+    /// <summary>The largest of the numbers.</summary>
+    static abstract double Greatest(T value);
+
     /// <summary>Where a is b or less; nowhere for what is not a number.</summary>
     static abstract Mask<T> LessOrEqual(T a, T b);
 

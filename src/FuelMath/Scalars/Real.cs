@@ -39,6 +39,12 @@ public readonly struct Real : ILane<Real>
     static void ILane<Real>.Store(Real value, Span<double> to) => to[0] = value.Number;
 
     [MethodImpl(Inline)]
+    static Real ILane<Real>.Gather(ReadOnlySpan<double> from, ReadOnlySpan<int> places) => new(from[places[0]]);
+
+    [MethodImpl(Inline)]
+    static double ILane<Real>.Greatest(Real value) => value.Number;
+
+    [MethodImpl(Inline)]
     static Real ILane<Real>.MultiplyAdd(Real a, Real b, Real c) =>
         new(Math.FusedMultiplyAdd(a.Number, b.Number, c.Number));
 

@@ -39,6 +39,28 @@ internal readonly struct WideLane : ILane<WideLane>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
+    public static WideLane Gather(ReadOnlySpan<double> from, ReadOnlySpan<int> places)
+    {
+        ReadOnlySpan<int> at = places[..8];
+        return new(
+            Vector512.Create(
+                Vector256.Create(from[at[0]], from[at[1]], from[at[2]], from[at[3]]),
+                Vector256.Create(from[at[4]], from[at[5]], from[at[6]], from[at[7]])
+            )
+        );
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
+    public static double Greatest(WideLane value)
+    {
+        Vector256<double> four = Vector256.Max(value.Numbers.GetLower(), value.Numbers.GetUpper());
+        Vector128<double> two = Vector128.Max(four.GetLower(), four.GetUpper());
+        return Math.Max(two[0], two[1]);
+    }
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
     public static WideLane MultiplyAdd(WideLane a, WideLane b, WideLane c) =>
         new(Vector512.FusedMultiplyAdd(a.Numbers, b.Numbers, c.Numbers));
 

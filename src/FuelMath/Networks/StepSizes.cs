@@ -1,0 +1,40 @@
+using System.Runtime.CompilerServices;
+using FuelMath.Formulas;
+
+namespace FuelMath;
+
+/// <summary>How far a full Newton step goes, over all links so far, m³/s.</summary>
+internal struct StepSizes<T>
+    where T : struct, IScalar<T>
+{
+    /// <summary>The greatest change of a flow.</summary>
+    internal T Change;
+
+    /// <summary>The greatest flow.</summary>
+    internal T Scale;
+
+    /// <summary>The greatest of the terms of a flow that are of its link alone.</summary>
+    internal T Heave;
+
+    /// <summary>The greatest of the terms of a flow that are of a change of pressure.</summary>
+    internal T Sway;
+
+    /// <summary>The flow of a link after the step.</summary>
+    /// <param name="flow">Its present flow.</param>
+    /// <param name="free">See <see cref="LinearLink{T}"/>.</param>
+    /// <param name="fromUp">Likewise.</param>
+    /// <param name="upRise">The change of pressure upstream.</param>
+    /// <param name="toDown">Likewise.</param>
+    /// <param name="downRise">The change of pressure downstream.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    internal T Next(T flow, T free, T fromUp, T upRise, T toDown, T downRise)
+    {
+        Heave = T.Max(Heave, T.Abs(free));
+        T rise = fromUp * upRise;
+        T next = free + rise - (toDown * downRise);
+        Sway = T.Max(Sway, T.Abs(rise));
+        Change = T.Max(Change, T.Abs(next - flow));
+        Scale = T.Max(Scale, T.Abs(next));
+        return next;
+    }
+}
