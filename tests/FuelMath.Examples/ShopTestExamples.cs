@@ -24,12 +24,12 @@ public sealed class ShopTestExamples
             )
             .WithPressure("rail", bucket.State.PressureAt("rail"), toleranceDifference: Pressure.FromKilopascals(5));
         ShopComparison all = bucket.Compare(Volume.FromLiters(1.4), Ratio.FromPercent(5), added);
-        Console.WriteLine(all.Causes[0]); // "Too little voltage at the pump: 10.80 V instead of 11.8 V. ..."
+        Console.WriteLine(all.Causes[0]); // "Too little voltage at the pump: 10.81 V instead of 11.8 V. ..."
         #endregion
 
         Assert.Equal(1.61, expected.Liters, 0.005);
         Assert.Equal(ShopComparison.Outcome.CannotTell, verdict);
         Assert.Equal(ShopComparison.Outcome.OneCause, all.Verdict);
-        Assert.StartsWith("Too little voltage at the pump: 10.80 V instead of 11.8", all.Causes[0].ToString());
+        Assert.StartsWith("Too little voltage at the pump: 10.81 V instead of 11.8", all.Causes[0].ToString());
     }
 }
