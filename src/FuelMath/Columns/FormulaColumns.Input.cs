@@ -36,4 +36,3 @@ public static partial class FormulaColumns
         public override string ToString() => LogText.Of($"{(IsColumn ? "column" : "one number")}");
     }
 }
-
