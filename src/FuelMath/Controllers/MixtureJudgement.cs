@@ -45,7 +45,7 @@ internal sealed class MixtureJudgement(
         : asked is { } target
             ? [.. Mean(chambers, mean, target), .. Chambers(chambers, mean, target), .. Oil(chambers, mean, target)]
         : mean is { } only ? [NotJudged(only), .. Chambers(chambers, mean, only), .. Oil(chambers, mean, only)]
-        : [];
+        : [.. chambers.Select(c => WithoutFuel(c.Chamber, "fuel"))];
 
     private IEnumerable<Finding> Mean(
         IReadOnlyList<PredictedMixture.ChamberMixture> chambers,
@@ -53,9 +53,14 @@ internal sealed class MixtureJudgement(
         Lambda target
     )
     {
-        if (mean is { } lambda && chambers.Count > 1 && Math.Abs(Over(lambda, target)) > edge)
+        // A single chamber that is lean is told as that chamber; one that is rich only here.
+        if (
+            mean is { } lambda
+            && Math.Abs(Over(lambda, target)) > edge
+            && lambda > target is var lean
+            && (chambers.Count > 1 || !lean)
+        )
         {
-            bool lean = lambda > target;
             yield return Finding.Of(
                 lean ? FindingCode.MixtureLean : FindingCode.MixtureRich,
                 lean ? Severity.Danger : Severity.Warning,
@@ -81,16 +86,7 @@ internal sealed class MixtureJudgement(
         {
             if (chamber.Lambda is not { } lambda)
             {
-                yield return Finding.Of(
-                    FindingCode.ChamberWithoutFuel,
-                    Severity.Danger,
-                    $"chamber {chamber.Chamber}",
-                    $"Chamber {chamber.Chamber} gets no fuel{place}",
-                    "no fuel",
-                    $"lambda {Show.Lambda(target.Si)}",
-                    source,
-                    "The pulse ends inside the dead time, or the injector is blocked: correct the dead time that the controller was told, or clean the injector."
-                );
+                yield return WithoutFuel(chamber.Chamber, $"lambda {Show.Lambda(target.Si)}");
                 continue;
             }
 
@@ -102,6 +98,18 @@ internal sealed class MixtureJudgement(
             }
         }
     }
+
+    private Finding WithoutFuel(int chamber, string asked) =>
+        Finding.Of(
+            FindingCode.ChamberWithoutFuel,
+            Severity.Danger,
+            $"chamber {chamber}",
+            $"Chamber {chamber} gets no fuel{place}",
+            "no fuel",
+            asked,
+            source,
+            "The pulse ends inside the dead time, or the injector is blocked: correct the dead time that the controller was told, or clean the injector."
+        );
 
     private Finding Lean(int chamber, Lambda lambda, Lambda mean, Lambda target, bool hasOthers)
     {

@@ -5,8 +5,14 @@ internal sealed class MixtureFindings(SolvedSystem solved)
 {
     internal void Look()
     {
-        // Nothing is metered at fuel cut and in a static flow test.
-        if (solved.Point.Command.Kind is FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen)
+        // Nothing is metered at fuel cut, in a static flow test, and where widths of zero keep every stage shut.
+        if (
+            solved.Point.Command.Kind is FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen
+            || (
+                solved.Point.Command.Kind == FuelCommand.CommandKind.PulseWidths
+                && solved.Parts.Stages.All(s => s.IsShut)
+            )
+        )
         {
             return;
         }
