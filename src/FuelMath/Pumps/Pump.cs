@@ -124,7 +124,7 @@ public sealed partial class Pump : FlowPart
                 $"at {Show.Volts(at.PumpVolts)}",
                 "a flow",
                 PartState.ByDefinition,
-                "Find what blocks the path; a pump that runs dead-headed heats its fuel."
+                "Find what blocks the path, or why it is weaker than a pump beside it; a pump that runs dead-headed heats its fuel."
             );
         }
     }

@@ -166,7 +166,10 @@ internal sealed class PumpReading(Pump pump) : PartReading
         }
     }
 
-    /// <summary>Refuses a pressure rise outside the curve.</summary>
+    /// <summary>
+    /// Refuses a pressure rise outside the curve. A curve that ends at no flow goes on: against more pressure the pump is
+    /// stalled, its own valve is shut, and it draws the current of its last point.
+    /// </summary>
     /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
     internal void JudgeRise(double rise)
     {
@@ -174,7 +177,8 @@ internal sealed class PumpReading(Pump pump) : PartReading
             ? (rises[0], rises[count - 1])
             : (whole.CurrentOverRise.First, whole.CurrentOverRise.Last);
         double measured = rise / riseFactor;
-        if (!(measured >= first && measured <= last))
+        bool stalls = measured > last && (whole is null ? flows[0] : whole.RiseOverFlow.First) == 0;
+        if (!(measured >= first && measured <= last) && !stalls)
         {
             _ = Whole.CurrentAt(SiUnits.Pressure(measured));
         }
