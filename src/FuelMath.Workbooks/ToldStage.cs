@@ -56,7 +56,7 @@ internal sealed class ToldStage
             result.Period,
             across,
             stage.Belief.Fuel.DensityAt(stage.Belief.FuelTemperature),
-            state.Point.Supply
+            state.SourceVoltage
         );
         return pulse.IsHeldOpen || pulse.EffectiveWidth.Si() <= 0
             ? null

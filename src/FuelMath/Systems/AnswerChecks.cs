@@ -40,6 +40,7 @@ internal static class AnswerChecks
         }
 
         state.JudgeInjectors();
+        state.JudgeBelief();
         if (!(state.Change <= settled))
         {
             throw new NoSolutionException(

@@ -75,7 +75,7 @@ internal static class BankReport
             for (int s = 0; s < system.Stages.Length; s++)
             {
                 double width = state.Widths.OfBank(bank)[s];
-                given += width > 0 ? state.Believed(s).MassAt(width) : 0;
+                given += width > 0 ? state.Believed(s, guessed: false).MassAt(width) : 0;
             }
         }
         catch (Exception refusal) when (refusal is IRefusal)

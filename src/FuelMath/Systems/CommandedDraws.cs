@@ -38,13 +38,12 @@ internal static class CommandedDraws
                 }
 
                 break;
-            case FuelCommand.CommandKind.OpenLoop when state.Rounds > 1 && !state.Path.MeasuresRail:
-                // Only a measured rail makes a belief move with the state.
+            case FuelCommand.CommandKind.OpenLoop when state.Rounds > 1 && !state.BeliefMoves:
                 break;
             case FuelCommand.CommandKind.OpenLoop:
                 for (int s = 0; s < state.Models.Length; s++)
                 {
-                    state.Models[s] = state.Believed(s);
+                    state.Models[s] = state.Believed(s, guessed: state.BeliefMoves);
                 }
 
                 // The primaries' belief about the fuel is what the air mass is divided by.

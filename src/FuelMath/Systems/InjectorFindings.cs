@@ -67,7 +67,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
     {
         SystemState.InjectorResult? lowest = solved.Parts.Injectors.Where(i => !i.IsShut).MinBy(i => i.Voltage.InSi());
         double limit = solved.System.Limits.VoltageDrop.InSi();
-        if (lowest is not null && solved.Point.Supply.InSi() - lowest.Voltage.InSi() is var drop && drop > limit)
+        if (lowest is not null && solved.Parts.SourceVolts - lowest.Voltage.InSi() is var drop && drop > limit)
         {
             solved.Add(
                 FindingCode.InjectorVoltageLow,

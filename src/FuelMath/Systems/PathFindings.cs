@@ -114,7 +114,7 @@ internal sealed class PathFindings(SolvedSystem solved)
         double allowed = solved.System.Limits.VoltageDrop.InSi();
         foreach (SystemState.PumpResult pump in solved.Parts.Pumps)
         {
-            double drop = solved.Point.Supply.InSi() - pump.Voltage.InSi();
+            double drop = solved.Parts.SourceVolts - pump.Voltage.InSi();
             if (drop > allowed)
             {
                 solved.Add(

@@ -148,8 +148,8 @@ public sealed partial class PowerSupply
     /// <param name="amperes">Current of the pumps that share the supply, then that of each pump with a feed of its own.</param>
     /// <param name="injectorConductance">Mean conductance of all injectors: duty cycle over resistance of the coil, in S.</param>
     /// <param name="pumps">Room for the voltages at the pumps, in the same order; may be empty.</param>
-    /// <returns>The voltage at the injectors.</returns>
-    internal double VoltsAt(
+    /// <returns>The voltage at the injectors, and that between the terminals of the source.</returns>
+    internal (double Injectors, double Source) VoltsAt(
         ElectricPotential supply,
         ReadOnlySpan<double> amperes,
         double injectorConductance,
@@ -163,7 +163,7 @@ public sealed partial class PowerSupply
                 pumps[feed] = supply.InSi() - (CircuitOf(feed).Resistance.InSi() * amperes[feed]);
             }
 
-            return supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance));
+            return (supply.InSi() / (1 + (Injectors!.Resistance.InSi() * injectorConductance)), supply.InSi());
         }
 
         WiringMesh.State state = StateAt(supply, amperes, injectorConductance);
@@ -172,8 +172,15 @@ public sealed partial class PowerSupply
             pumps[feed] = state.VoltageAcross(LoadOf(feed)).InSi();
         }
 
-        return state.VoltageAcross(InjectorLoad!).InSi();
+        return (state.VoltageAcross(InjectorLoad!).InSi(), state.VoltageOf(Source!).InSi());
     }
+
+    /// <summary>
+    /// Whether current moves the voltage between the terminals of the source: behind the internal resistance of a battery,
+    /// or of an alternator at its limit.
+    /// </summary>
+    internal bool SourceYields =>
+        Mesh is not null && Mesh.Sources.First(s => s.Name == Source).Kind != WiringMesh.SourceKind.Held;
 
     /// <summary>The place of what feeds the pump of a line: 0 for what all share, then each of <see cref="Feeds"/>.</summary>
     internal int FeedOf(string line)

@@ -44,7 +44,7 @@ internal sealed partial class SolverState
         Pumps = [.. Readings.OfType<PumpReading>()];
         PumpRises = new double[path.Pumps.Length];
         PumpAmperes = new double[path.Pumps.Length];
-        InjectorVolts = point.Supply.InSi();
+        (InjectorVolts, SourceVolts) = (point.Supply.InSi(), point.Supply.InSi());
         int feeds = system.Power.Feeds.Length + 1;
         (FeedAmperes, FeedVolts, lastMiss, lastVolts) = (
             new double[feeds],
@@ -164,6 +164,9 @@ internal sealed partial class SolverState
 
     internal double InjectorVolts { get; set; }
 
+    /// <summary>Voltage between the terminals of the source, which the controller measures, V.</summary>
+    internal double SourceVolts { get; set; }
+
     /// <summary>Duty cycle over coil resistance, summed over all injectors, in the last round, S.</summary>
     internal double InjectorConductance { get; set; }
 
@@ -249,30 +252,5 @@ internal sealed partial class SolverState
     {
         int stage = Path.Stages[seat];
         return fitted[stage].StaticMassFlow(seat - Path.First[stage]) / Density;
-    }
-
-    /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
-    /// <exception cref="NoSolutionException">By what it was told, no fuel would pass.</exception>
-    internal StageModel Believed(int stage)
-    {
-        InjectorStage s = system.Stages[stage];
-        double told =
-            s.Belief.ToldSi(s.DischargeGaugeSi(Point))
-            ?? DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length).ToArray().Average();
-        if (told <= 0)
-        {
-            throw new NoSolutionException(
-                $"'{system.Name}' at '{Point.Name}'",
-                $"the controller was told a rail fixed at {Show.Bar(s.Belief.DifferentialPressure.InSi())} gauge for stage '{s.Name}', "
-                    + $"which does not exceed the pressure that it sprays against ({Show.Bar(s.DischargeGaugeSi(Point))} gauge): it makes no pulse.",
-                s.Name,
-                double.NaN,
-                0
-            );
-        }
-
-        var model = new StageModel([s.Belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
-        model.Set([told], s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi(), Point.Supply.InSi(), true);
-        return model;
     }
 }

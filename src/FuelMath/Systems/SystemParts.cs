@@ -22,7 +22,8 @@ internal sealed class SystemParts
             LambdaIfOilUnburned,
             Reserve,
             SurgeTanks,
-            Wiring
+            Wiring,
+            SourceVolts
         ) = (
             other.Injectors,
             other.Stages,
@@ -35,7 +36,8 @@ internal sealed class SystemParts
             other.LambdaIfOilUnburned,
             other.Reserve,
             other.SurgeTanks,
-            other.Wiring
+            other.Wiring,
+            other.SourceVolts
         );
 
     internal required ImmutableArray<SystemState.InjectorResult> Injectors { get; init; }
@@ -53,6 +55,9 @@ internal sealed class SystemParts
     internal required Lambda? Lambda { get; init; }
 
     internal required Lambda? Target { get; init; }
+
+    /// <summary>Voltage between the terminals of the source that the point names, V.</summary>
+    internal required double SourceVolts { get; init; }
 
     /// <summary>Total air over total fuel if none of a premix's oil burns; the same as <see cref="Lambda"/> without oil.</summary>
     internal required Lambda? LambdaIfOilUnburned { get; init; }

@@ -29,6 +29,7 @@ internal static class SystemReport
             LambdaIfOilUnburned = ifOilUnburned,
             SurgeTanks = system.Layout.BalancesIn(solve.Network),
             Target = state.Point.Command.Lambda,
+            SourceVolts = state.SourceVolts,
             Wiring = system.Power.Mesh is null
                 ? null
                 : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),

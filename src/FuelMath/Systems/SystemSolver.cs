@@ -172,13 +172,20 @@ internal sealed class SystemSolver<T> : IDisposable
 
         PowerSupply power = path.System.Power;
         Span<double> pumpVolts = stackalloc double[state.FeedAmperes.Length];
-        double injectorVolts = power.VoltsAt(state.Point.Supply, state.FeedAmperes, conductance, pumpVolts);
+        (double injectorVolts, double sourceVolts) = power.VoltsAt(
+            state.Point.Supply,
+            state.FeedAmperes,
+            conductance,
+            pumpVolts
+        );
         if (opening != conductance)
         {
-            injectorVolts = power.VoltsAt(state.Point.Supply, state.FeedAmperes, opening, []);
+            injectorVolts = power.VoltsAt(state.Point.Supply, state.FeedAmperes, opening, []).Injectors;
         }
 
         double supply = state.Point.Supply.InSi();
+        state.Note(sourceVolts, state.SourceVolts, supply, "source voltage");
+        state.SourceVolts = sourceVolts;
         for (int feed = 0; feed < pumpVolts.Length; feed++)
         {
             state.Note(pumpVolts[feed], state.FeedVolts[feed], supply, "pump voltage");

@@ -39,6 +39,7 @@ public sealed partial class SystemState
         PumpReserve = parts.Reserve is { } reserve ? SiUnits.VolumeFlow(reserve) : null;
         TargetLambda = parts.Target;
         Wiring = parts.Wiring;
+        SourceVoltage = SiUnits.ElectricPotential(parts.SourceVolts);
         Evidence = evidence;
         Findings = findings;
         Verdict = Verdict.Of(findings);
@@ -101,6 +102,13 @@ public sealed partial class SystemState
 
     /// <summary>The lambda that was asked for; null when the command asks for none.</summary>
     public Lambda? TargetLambda { get; }
+
+    /// <summary>
+    /// Voltage between the terminals of the source that the operating point names, which the controller is taken to measure
+    /// and voltage drops are counted from: what the point states, less what a battery of a mesh loses inside or an alternator
+    /// at its limit lacks.
+    /// </summary>
+    public ElectricPotential SourceVoltage { get; }
 
     /// <summary>Voltages and currents in the mesh that feeds pumps and injectors; null where two circuits do.</summary>
     public WiringMesh.State? Wiring { get; }

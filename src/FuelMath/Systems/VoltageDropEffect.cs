@@ -26,12 +26,12 @@ public sealed class VoltageDropEffect
     /// <summary>Voltage lost on the way to the pumps; zero without a pump.</summary>
     public ElectricPotential PumpVoltageDrop =>
         SiUnits.ElectricPotential(
-            WithDrop.Pumps.IsEmpty ? 0 : WithDrop.Point.Supply.InSi() - WithDrop.Pumps.Min(p => p.Voltage.InSi())
+            WithDrop.Pumps.IsEmpty ? 0 : WithDrop.SourceVoltage.InSi() - WithDrop.Pumps.Min(p => p.Voltage.InSi())
         );
 
     /// <summary>Voltage lost on the way to the injectors.</summary>
     public ElectricPotential InjectorVoltageDrop =>
-        SiUnits.ElectricPotential(WithDrop.Point.Supply.InSi() - WithDrop.Injectors.Min(i => i.Voltage.InSi()));
+        SiUnits.ElectricPotential(WithDrop.SourceVoltage.InSi() - WithDrop.Injectors.Min(i => i.Voltage.InSi()));
 
     /// <summary>Flow of all pumps as wired less that without loss, as a share of the latter; zero without flow.</summary>
     public Ratio PumpFlowChange

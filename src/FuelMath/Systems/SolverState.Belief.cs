@@ -1,0 +1,55 @@
+namespace FuelMath;
+
+/// <content>What the controller was told, at the state of the round.</content>
+internal sealed partial class SolverState
+{
+    /// <summary>Whether what the controller believes of its injectors moves with the state.</summary>
+    internal bool BeliefMoves => Path.MeasuresRail || system.Power.SourceYields;
+
+    /// <summary>Refuses an answer that what the controller was told does not reach.</summary>
+    /// <exception cref="OutsideTableException">It does not reach there.</exception>
+    internal void JudgeBelief()
+    {
+        for (int s = 0; s < Models.Length && BeliefMoves && Point.Command.Kind == FuelCommand.CommandKind.OpenLoop; s++)
+        {
+            _ = Believed(s, guessed: false);
+        }
+    }
+
+    /// <summary>A stage as the controller believes it, with the voltage that the controller measures.</summary>
+    /// <param name="stage">The stage.</param>
+    /// <param name="guessed">Whether the state is a guess of the rounds, at which data that do not reach are held.</param>
+    /// <exception cref="NoSolutionException">By what it was told, no fuel would pass.</exception>
+    /// <exception cref="OutsideTableException">What it was told does not reach an answer.</exception>
+    internal StageModel Believed(int stage, bool guessed)
+    {
+        InjectorStage s = system.Stages[stage];
+        double told =
+            s.Belief.ToldSi(s.DischargeGaugeSi(Point))
+            ?? DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length).ToArray().Average();
+        if (told <= 0)
+        {
+            throw new NoSolutionException(
+                $"'{system.Name}' at '{Point.Name}'",
+                $"the controller was told a rail fixed at {Show.Bar(s.Belief.DifferentialPressure.InSi())} gauge for stage '{s.Name}', "
+                    + $"which does not exceed the pressure that it sprays against ({Show.Bar(s.DischargeGaugeSi(Point))} gauge): it makes no pulse.",
+                s.Name,
+                double.NaN,
+                0
+            );
+        }
+
+        var model = new StageModel([s.Belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
+        double density = s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi();
+        if (guessed)
+        {
+            model.Guess([told], density, SourceVolts, true);
+        }
+        else
+        {
+            model.Set([told], density, SourceVolts, true);
+        }
+
+        return model;
+    }
+}
