@@ -159,6 +159,9 @@ public sealed class VolumetricEfficiency
     /// <param name="manifoldPressure">Absolute manifold pressure.</param>
     /// <returns>The efficiency.</returns>
     /// <exception cref="OutsideTableException">The point lies beyond the edges and the table refuses.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The point lies so far beyond the edges of a table that is carried on that nothing above 0 % is left.
+    /// </exception>
     public Ratio At(RotationalSpeed speed, AbsolutePressure manifoldPressure) =>
         SiUnits.Ratio(AtSi(speed, manifoldPressure));
 

@@ -16,6 +16,9 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
     /// <summary>The greatest ratio of oil to fuel that counts as a premix.</summary>
     internal const double MostOilPerFuel = 1;
 
+    /// <summary>Less than a drop in the tank of a ship.</summary>
+    private const double LeastShown = 1e-9;
+
     private readonly double oilPerFuel;
 
     private PremixRatio(double oilPerFuel) => this.oilPerFuel = oilPerFuel;
@@ -195,5 +198,5 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
     /// <summary>Formats as fuel to oil, for example <c>32:1</c>, invariant culture.</summary>
     /// <returns>The text; <c>no oil</c> for fuel alone.</returns>
     public override string ToString() =>
-        oilPerFuel > 0 ? string.Create(CultureInfo.InvariantCulture, $"{1 / oilPerFuel:0.##}:1") : "no oil";
+        oilPerFuel >= LeastShown ? string.Create(CultureInfo.InvariantCulture, $"{1 / oilPerFuel:0.##}:1") : "no oil";
 }

@@ -19,8 +19,8 @@ internal static class Echo
         );
 
     /// <summary>
-    /// The position of a character that breaks a line, moves a cursor or changes the direction of writing; negative
-    /// when there is none.
+    /// The position of a character that breaks a line, moves a cursor, changes the direction of writing or makes two
+    /// names look alike without being seen; negative when there is none.
     /// </summary>
     internal static int ControlAt(ReadOnlySpan<char> text)
     {
@@ -29,6 +29,7 @@ internal static class Echo
             if (
                 char.IsControl(text[i])
                 || text[i] is '\u2028' or '\u2029' or (>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069')
+                || text[i] is '\u061C' or '\u200B' or '\u200E' or '\u200F' or '\u2060' or '\uFEFF'
             )
             {
                 return i;

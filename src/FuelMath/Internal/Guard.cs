@@ -19,6 +19,14 @@ internal static partial class Guard
     /// <summary>The greatest number of a table or a reading: its square, and differences, are still finite.</summary>
     internal const double Largest = 1e150;
 
+    /// <summary>
+    /// The greatest size of a quantity, and the least of one that must be greater than zero, in SI units: fourth and fifth
+    /// powers, as of a bore, and products of several of them are still finite.
+    /// </summary>
+    internal const double LargestQuantity = 1e60;
+
+    private const double SmallestQuantity = 1e-60;
+
     internal static double Finite<T>(
         T value,
         double si,
@@ -26,7 +34,9 @@ internal static partial class Guard
         string? part = null
     )
         where T : struct, IQuantity =>
-        double.IsFinite(si) ? si : throw Refused(value, si, "finite", null, false, paramName, part);
+        Math.Abs(si) <= LargestQuantity
+            ? si
+            : throw Refused(value, si, Sized(si, "finite"), null, false, paramName, part);
 
     internal static double NotNegative<T>(
         T value,
@@ -35,9 +45,9 @@ internal static partial class Guard
         string? part = null
     )
         where T : struct, IQuantity =>
-        si >= 0 && double.IsFinite(si)
+        si is >= 0 and <= LargestQuantity
             ? si
-            : throw Refused(value, si, "finite and not negative", 0, false, paramName, part);
+            : throw Refused(value, si, Sized(si, "finite and not negative"), 0, false, paramName, part);
 
     internal static double Positive<T>(
         T value,
@@ -46,9 +56,9 @@ internal static partial class Guard
         string? part = null
     )
         where T : struct, IQuantity =>
-        si > 0 && double.IsFinite(si)
+        si is >= SmallestQuantity and <= LargestQuantity
             ? si
-            : throw Refused(value, si, "finite and greater than zero", 0, true, paramName, part);
+            : throw Refused(value, si, Sized(si, "finite and greater than zero"), 0, true, paramName, part);
 
     /// <summary>A closed range with a tolerance at its edges; the returned number lies inside.</summary>
     internal static double InRange<T>(
@@ -131,6 +141,15 @@ internal static partial class Guard
         value >= 0 && double.IsFinite(value)
             ? value
             : throw Refused(value, "finite and not negative", 0, false, paramName);
+
+    /// <summary>A number computed from guarded ones: the last defense, as the unit library has it for its quantities.</summary>
+    internal static double Result(double si) =>
+        double.IsFinite(si)
+            ? si
+            : throw new RefusedArgumentException(
+                "Must be of sizes that give a result; with these it is not a valid number.",
+                nameof(si)
+            );
 
     internal static int InRange(
         int value,
@@ -242,6 +261,12 @@ internal static partial class Guard
         Echo.Symbol(Equals(value.Unit, unit) ? value : value.ToUnit(unit));
 
     private static string Suffix(string unit) => unit.Length == 0 ? "" : $" {unit}";
+
+    /// <summary>What is allowed, where the size of a number may be what is wrong with it.</summary>
+    private static string Sized(double si, string allowed) =>
+        Math.Abs(si) is > 0 and (> LargestQuantity or < SmallestQuantity) and < double.PositiveInfinity
+            ? $"{allowed}, and of a size from 1E-60 to 1E+60 in SI units"
+            : allowed;
 
     private static RefusedValueException Refused(
         IQuantity value,

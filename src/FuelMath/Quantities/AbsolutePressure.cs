@@ -16,7 +16,7 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
     /// <exception cref="ArgumentOutOfRangeException">The value is negative or not finite.</exception>
     public AbsolutePressure(Pressure aboveVacuum) => pascals = Guard.NotNegative(aboveVacuum, aboveVacuum.InSi());
 
-    internal AbsolutePressure(double pascals) => this.pascals = pascals;
+    internal AbsolutePressure(double pascals) => this.pascals = Guard.Result(pascals);
 
     /// <summary>The standard atmosphere, 101 325 Pa. Source: [ISO-2533] table 1.</summary>
     public static AbsolutePressure StandardAtmosphere { get; } = new(101_325);

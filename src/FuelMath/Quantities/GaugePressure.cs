@@ -16,7 +16,7 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
     /// <exception cref="ArgumentOutOfRangeException">The value is not finite.</exception>
     public GaugePressure(Pressure aboveAmbient) => pascals = Guard.Finite(aboveAmbient, aboveAmbient.InSi());
 
-    internal GaugePressure(double pascals) => this.pascals = pascals;
+    internal GaugePressure(double pascals) => this.pascals = Guard.Result(pascals);
 
     /// <summary>The difference from ambient, in Pa.</summary>
     public Pressure AboveAmbient => SiUnits.Pressure(pascals);

@@ -13,6 +13,11 @@ internal static class SignificantFigures
 
     internal static string Write(double value, int figures, IFormatProvider provider)
     {
+        if (!double.IsFinite(value))
+        {
+            return value.ToString(provider);
+        }
+
         NumberFormatInfo format = NumberFormatInfo.GetInstance(provider);
         string exact = Math.Abs(value).ToString($"E{figures - 1}", CultureInfo.InvariantCulture);
         int mark = exact.IndexOf('E', StringComparison.Ordinal);

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using UnitsNet;
 
 namespace FuelMath.Joints;
@@ -6,13 +7,16 @@ namespace FuelMath.Joints;
 /// <remarks>For an asymmetric tolerance give the limits: the nominal is then their middle.</remarks>
 public sealed class TolerancedLength
 {
+    private const double Shortest = 1e-9;
+    private const double Longest = 1e3;
+
     /// <summary>Gives a length and its tolerance.</summary>
-    /// <param name="nominal">The nominal length; greater than zero.</param>
+    /// <param name="nominal">The nominal length, from 1 nm to 1 km.</param>
     /// <param name="tolerance">Allowed deviation to either side; not negative, and less than the length.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public TolerancedLength(Length nominal, Length tolerance)
     {
-        NominalSi = Guard.Positive(nominal, nominal.InSi());
+        NominalSi = OfAPart(nominal);
         ToleranceSi = Guard.NotNegative(tolerance, tolerance.InSi());
         if (ToleranceSi >= NominalSi)
         {
@@ -39,24 +43,29 @@ public sealed class TolerancedLength
     internal double ToleranceSi { get; }
 
     /// <summary>A length between two limits.</summary>
-    /// <param name="least">The least; greater than zero.</param>
-    /// <param name="greatest">The most; that or more.</param>
+    /// <param name="least">The least, from 1 nm to 1 km.</param>
+    /// <param name="greatest">The most, that or more, up to 1 km.</param>
     /// <returns>The length.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public static TolerancedLength FromLimits(Length least, Length greatest)
     {
-        double low = Guard.Positive(least, least.InSi());
-        double high = Guard.Positive(greatest, greatest.InSi());
+        double low = OfAPart(least);
+        double high = OfAPart(greatest);
         return high >= low
             ? new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2))
             : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}");
     }
 
     /// <summary>A length as measured on the part, without tolerance.</summary>
-    /// <param name="length">The length; greater than zero.</param>
+    /// <param name="length">The length, from 1 nm to 1 km.</param>
     /// <returns>The length.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The length is not greater than zero.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The length is not from 1 nm to 1 km.</exception>
     public static TolerancedLength Measured(Length length) => new(length, SiUnits.Length(0));
+
+    private static double OfAPart(Length length, [CallerArgumentExpression(nameof(length))] string paramName = "") =>
+        length.InSi() is >= Shortest and <= Longest and double meters
+            ? meters
+            : throw Guard.OutOfRange(length, "from 1 nm to 1 km", paramName);
 
     /// <summary>Formats length and tolerance in millimeters.</summary>
     /// <returns>The text.</returns>

@@ -36,12 +36,20 @@ internal static class CallRules
         {
             double number => double.IsFinite(number),
             IQuantity quantity => double.IsFinite((double)quantity.Value),
-            string => true,
+            string text => !text.Contains("NaN", StringComparison.Ordinal)
+                && !text.Contains("Infinity", StringComparison.Ordinal),
             IEnumerable many
                 when result.GetType().IsArray
                     || result.GetType().Name.StartsWith("Immutable", StringComparison.Ordinal) => many.Cast<object?>()
                 .Take(Looked)
                 .All(AreNumbers),
+            ValueType own when own.GetType().Assembly == House.PublicApi.Library => AreFieldsNumbers(own),
             _ => true,
         };
+
+    /// <summary>The library's own quantities keep their SI number in a field, which no unit library has looked at.</summary>
+    private static bool AreFieldsNumbers(ValueType own) =>
+        own.GetType()
+            .GetFields(BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic)
+            .All(f => f.GetValue(own) is not double number || double.IsFinite(number));
 }

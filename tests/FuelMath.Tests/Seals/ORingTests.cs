@@ -90,7 +90,7 @@ public sealed class ORingTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "nominal",
-            "Must be finite and greater than zero; it was 0 mm.",
+            "Must be from 1 nm to 1 km; it was 0 mm.",
             () => FitMeasures.Mm(0, 0)
         );
         Words.Refused<ArgumentOutOfRangeException>(
