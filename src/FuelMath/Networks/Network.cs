@@ -23,7 +23,7 @@ public sealed partial class Network
         IEnumerable<Node> nodes,
         IEnumerable<Line> lines,
         VehicleAcceleration acceleration,
-        NetworkNames? names
+        NetworkPlan? like
     )
     {
         ArgumentNullException.ThrowIfNull(nodes);
@@ -33,8 +33,8 @@ public sealed partial class Network
         NetworkChecks.All(allNodes, allLines);
         (Nodes, Lines, Acceleration) = ([.. allNodes], [.. allLines], acceleration);
         Node[] placed = acceleration.IsRest ? allNodes : Array.ConvertAll(allNodes, n => n.Under(acceleration));
-        plan = new NetworkPlan(placed, allLines, names);
-        switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some, plan.Names));
+        plan = new NetworkPlan(placed, allLines, like);
+        switched = SwitchedNetwork.Of(allLines, some => new NetworkPlan(placed, some, plan));
         parts = new LinesAtPoint(Lines, Nodes);
     }
 
@@ -63,10 +63,10 @@ public sealed partial class Network
     /// <param name="acceleration">How it speeds up.</param>
     /// <returns>The network; each node counts with its place: see <see cref="Node.AtPlace"/>.</returns>
     public Network Under(VehicleAcceleration acceleration) =>
-        acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration, plan.Names));
+        acceleration.IsRest && Acceleration.IsRest ? this : Moved(new Network(Nodes, Lines, acceleration, plan));
 
     /// <summary>The same network with lines of the same names and ends in the place of its own.</summary>
-    internal Network WithLines(IEnumerable<Line> lines) => new(Nodes, lines, Acceleration, plan.Names);
+    internal Network WithLines(IEnumerable<Line> lines) => new(Nodes, lines, Acceleration, plan);
 
     /// <summary>The same network later: each pump with a switch was running if it ran in a state.</summary>
     /// <param name="last">The state: of this network, or of one with the same names.</param>
@@ -77,7 +77,7 @@ public sealed partial class Network
         _ = plan.Like(last);
         return switched is null
             ? this
-            : Moved(new Network(Nodes, Lines.Select(l => SwitchedNetwork.After(l, last)), Acceleration, plan.Names));
+            : Moved(new Network(Nodes, Lines.Select(l => SwitchedNetwork.After(l, last)), Acceleration, plan));
     }
 
     /// <summary>The same network at conditions: all that can be asked of a network can then be asked of it.</summary>

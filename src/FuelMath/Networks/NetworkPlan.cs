@@ -19,8 +19,10 @@ internal sealed class NetworkPlan
     /// <summary>Prepares a network. The caller has checked names, ends and reach.</summary>
     /// <param name="nodes">The nodes.</param>
     /// <param name="links">The links.</param>
-    /// <param name="names">Their names, where another plan has them already.</param>
-    internal NetworkPlan(IReadOnlyList<Network.Node> nodes, IReadOnlyList<Line> links, NetworkNames? names = null)
+    /// <param name="like">
+    /// A plan of the same nodes and of lines between the same ones, whose names and order of elimination it shares.
+    /// </param>
+    internal NetworkPlan(IReadOnlyList<Network.Node> nodes, IReadOnlyList<Line> links, NetworkPlan? like = null)
     {
         (Density, Viscosity) = (double.NaN, double.NaN);
 
@@ -29,16 +31,23 @@ internal sealed class NetworkPlan
         Links = [.. links];
         MostSettings = Links.Max(l => l.Law.SettingCount);
         Unknown = nodes.Count(n => !n.IsFixed);
-        Names = names ?? new NetworkNames(Nodes, Links);
         Humps = [.. Links.Index().Where(l => l.Item.Law.HumpedCurve.Length > 0).Select(l => l.Index)];
-        From = [.. Links.Select(l => Names.Node(l.From))];
-        To = [.. Links.Select(l => Names.Node(l.To))];
-        ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);
-        linksAt = [.. Enumerable.Range(0, Nodes.Length).Select(i => around[i].ToArray())];
-        Order = new Elimination(
-            Unknown,
-            From.Zip(To).Where(e => e.First < Unknown && e.Second < Unknown).Select(e => (e.First, e.Second))
-        );
+        if (like is not null)
+        {
+            (Names, From, To, linksAt, Order) = (like.Names, like.From, like.To, like.linksAt, like.Order);
+        }
+        else
+        {
+            Names = new NetworkNames(Nodes, Links);
+            From = [.. Links.Select(l => Names.Node(l.From))];
+            To = [.. Links.Select(l => Names.Node(l.To))];
+            ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);
+            linksAt = [.. Enumerable.Range(0, Nodes.Length).Select(i => around[i].ToArray())];
+            Order = new Elimination(
+                Unknown,
+                From.Zip(To).Where(e => e.First < Unknown && e.Second < Unknown).Select(e => (e.First, e.Second))
+            );
+        }
 
         // Links of one law follow each other in one group.
         Groups = [.. Links.Index().GroupBy(l => l.Item.Law.Law).Select(g => g.Select(l => l.Index).ToArray())];

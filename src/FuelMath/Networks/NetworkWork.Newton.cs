@@ -62,7 +62,16 @@ internal sealed partial class NetworkWork<T>
     /// <summary>Solves the network.</summary>
     /// <param name="warm">Whether to start from the pressures and flows of the workspace.</param>
     /// <returns>Where a solution was found; see <see cref="Iterations"/> and <see cref="WorstError"/>.</returns>
-    internal Mask<T> Solve(bool warm)
+    internal Mask<T> Solve(bool warm) => Solve(warm, T.Of(0));
+
+    /// <summary>Solves the network, or comes near enough to its solution to go on from.</summary>
+    /// <param name="warm">Whether to start from the pressures and flows of the workspace.</param>
+    /// <param name="near">
+    /// A full step that changes no flow by more than this fraction of the greatest is the last one; zero for the solution.
+    /// Newton's method squares the error, so that about the square of this fraction is left.
+    /// </param>
+    /// <returns>Where a solution was found, or is near.</returns>
+    internal Mask<T> Solve(bool warm, T near)
     {
         Start(warm);
         int unknown = Plan.Unknown;
@@ -138,6 +147,11 @@ internal sealed partial class NetworkWork<T>
                 if (iteration < FullSteps)
                 {
                     balanced = full & T.Less(T.Max(sizes.Heave, sizes.Sway), steadily);
+                    done |= full & T.Less(change, near * scale);
+                    if (T.All(done))
+                    {
+                        break;
+                    }
                 }
             }
         }

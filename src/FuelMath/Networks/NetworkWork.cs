@@ -7,8 +7,8 @@ namespace FuelMath;
 /// at a time; rented from <see cref="NetworkPlan.Rent{T}"/> and returned by disposing of it.
 /// </summary>
 /// <remarks>
-/// All numbers are SI, pressures gauge. Set what differs from the description, call <see cref="Solve"/>, check
-/// <see cref="Sound"/> and <see cref="OutsideData"/>, then read. A second <see cref="Solve"/> on the same workspace may
+/// All numbers are SI, pressures gauge. Set what differs from the description, call <see cref="Solve(bool)"/>, check
+/// <see cref="Sound"/> and <see cref="OutsideData"/>, then read. A second <see cref="Solve(bool)"/> on the same workspace may
 /// be a warm start from the first. Nothing is allocated. For a lane that is not sound, a solve in <see cref="Real"/>
 /// and <see cref="NetworkVerdict.State"/> give the reason.
 /// </remarks>

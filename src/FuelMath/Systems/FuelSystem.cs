@@ -113,7 +113,7 @@ public sealed partial class FuelSystem
         (Power, Limits, Source) = (other.Power, other.Limits, other.Source);
         (Banks, UncertainInputs) = (other.Banks, other.UncertainInputs);
         (Network, Layout) = (running, other.Layout.Of(running));
-        Path = new SystemPath(this);
+        Path = new SystemPath(this, other.Path);
     }
 
     /// <summary>What was found when its network was looked over.</summary>

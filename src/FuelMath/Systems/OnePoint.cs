@@ -24,7 +24,7 @@ internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : IChosenPo
     public SolverState Begin(int point) => new(system.Path, at, null);
 
     /// <inheritdoc />
-    public void Solved(int point, SettledSolve solve) => state = SystemReport.Of(solve);
+    public void Solved(int point, SettledSolve solve) => state = new SystemState(solve);
 
     /// <inheritdoc />
     public void Refused(int point, Exception why) => refusal = why;

@@ -60,6 +60,17 @@ internal sealed class PumpReserve
             : null;
     }
 
+    /// <summary>Whether it is read from the curves of pumps, whose data may not reach there: no bypass regulator sends it back.</summary>
+    internal static bool NeedsCurves(FuelSystem system)
+    {
+        HashSet<string> rails = RailLines(system);
+        Line[] regulated =
+        [
+            .. system.Network.Lines.Where(l => system.Layout.LiftPumps.IsEmpty || rails.Contains(l.Name)),
+        ];
+        return !Array.Exists(regulated, l => l.Part is IRegulator { IsReducing: false });
+    }
+
     /// <summary>
     /// The parts without those of a lift circuit: it ends in its surge tank, so that what its pumps could give more, and what
     /// its regulator sends back, does not reach a rail.

@@ -3,6 +3,9 @@ namespace FuelMath;
 /// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve.</summary>
 internal sealed partial class SolverState
 {
+    /// <summary>A round after one that changed more than this need not solve its path to the end.</summary>
+    private const double Rough = 1e-5;
+
     private readonly FuelSystem system;
     private readonly StageModel[] fitted;
     private readonly double[] lastMiss;
@@ -182,9 +185,13 @@ internal sealed partial class SolverState
     /// <summary>Newton iterations on the fuel path over all rounds.</summary>
     internal int Iterations { get; set; }
 
-    internal void StartRound()
+    /// <summary>Whether the path of this round need not be solved to the end; such a round is never the last.</summary>
+    internal bool IsRough { get; private set; }
+
+    internal void StartRound(bool isLast)
     {
         Rounds++;
+        IsRough = Change > Rough && !isLast;
         Change = 0;
     }
 

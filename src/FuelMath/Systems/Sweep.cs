@@ -161,7 +161,7 @@ public sealed partial class Sweep
         public SolverState Begin(int point) => new(system.Path, conditions.At(SpeedOf(point), ManifoldOf(point)), null);
 
         /// <inheritdoc />
-        public void Solved(int point, SettledSolve solve) => Put(point, SystemReport.Of(solve), null);
+        public void Solved(int point, SettledSolve solve) => Put(point, new SystemState(solve), null);
 
         /// <inheritdoc />
         public void Refused(int point, Exception why) => Put(point, null, why);

@@ -17,7 +17,10 @@ internal sealed class SystemPath
     private readonly int[] steady;
     private readonly int[] moving;
 
-    internal SystemPath(FuelSystem system)
+    /// <summary>Prepares a system.</summary>
+    /// <param name="system">The system.</param>
+    /// <param name="like">A system that differs in which pumps run; null where there is none.</param>
+    internal SystemPath(FuelSystem system, SystemPath? like = null)
     {
         System = system;
         ImmutableArray<Line> lines = system.Network.Lines;
@@ -34,6 +37,7 @@ internal sealed class SystemPath
         BankOf = [.. Seats.Select(s => system.Banks[s.Chamber - 1] - 1)];
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
+        ReserveNeedsCurves = PumpReserve.NeedsCurves(system);
         MeasuresRail = system.Stages.Any(s => s.Belief.RailReference == RailPressure.Reference.Measured);
         Parts = [.. lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
         Tanks =
@@ -74,7 +78,8 @@ internal sealed class SystemPath
                         )
                     )
                     .Select((s, seat) => new Line(s.Name, s.Node, s.Space, Parts[Lines + seat])),
-            ]
+            ],
+            like?.Network
         );
         nodes = [.. places.Select(n => Network.Node(n.Name))];
         seatNodes = [.. Seats.Select(s => Network.Node(s.Node))];
@@ -147,6 +152,9 @@ internal sealed class SystemPath
 
     /// <summary>Whether a controller measures its rail.</summary>
     internal bool MeasuresRail { get; }
+
+    /// <summary>See <see cref="PumpReserve.NeedsCurves"/>.</summary>
+    internal bool ReserveNeedsCurves { get; }
 
     /// <summary>What every state rests on as an estimate or a rule of thumb, one sentence each.</summary>
     internal ImmutableArray<string> Estimates { get; }

@@ -4,13 +4,13 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Makes a <see cref="SystemState"/> of a settled solve.</summary>
+/// <summary>Makes the parts and the evidence of a <see cref="SystemState"/> of a settled solve.</summary>
 internal static class SystemReport
 {
     private const string BetweenVoltages =
         "A pump runs between two measured voltages, where flow and current are taken as linear in voltage: not proven.";
 
-    internal static SystemState Of(SettledSolve solve)
+    internal static SystemParts PartsOf(SettledSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         ImmutableArray<SystemState.InjectorResult> injectors = Injectors(solve);
@@ -34,18 +34,19 @@ internal static class SystemReport
                 ? null
                 : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
-        parts = parts.WithReserve(PumpReserve.Of(solve, parts));
-        var evidence = new SystemState.SolutionEvidence(
-            state.Rounds,
-            state.Iterations,
+        return parts.WithReserve(PumpReserve.Of(solve, parts));
+    }
+
+    internal static SystemState.SolutionEvidence EvidenceOf(SettledSolve solve) =>
+        new(
+            solve.State.Rounds,
+            solve.State.Iterations,
             solve.Network.WorstMassImbalance,
             solve.Network.WorstMassImbalanceNode,
             solve.Network.WorstPressureResidual,
             solve.Network.WorstPressureResidualLink,
-            Estimates(state)
+            Estimates(solve.State)
         );
-        return new SystemState(solve, parts, evidence, SystemFindings.Of(solve, parts));
-    }
 
     private static ImmutableArray<string> Estimates(SolverState state)
     {

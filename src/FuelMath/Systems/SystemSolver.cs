@@ -9,8 +9,9 @@ namespace FuelMath;
 /// </summary>
 /// <remarks>
 /// <para>
-/// A round is a guess: where its voltages and pressures leave the data of pumps and injectors, the ends of the data are held,
-/// and a path that could not be is gone on from. Only the state that the rounds settle on is judged.
+/// A round is a guess: its path is solved only nearly while voltages and pressures still change much, where they leave the
+/// data of pumps and injectors, the ends of the data are held, and a path that could not be is gone on from. Only the state
+/// that the rounds settle on is judged.
 /// </para>
 /// <para>
 /// The wiring is no part of the pressure network: a pump's current and an injector's dead time react weakly on the path,
@@ -29,6 +30,9 @@ internal sealed class SystemSolver<T> : IDisposable
 
     /// <summary>Largest relative change of a voltage or an injector differential pressure in the last round.</summary>
     private const double Settled = 1e-10;
+
+    /// <summary>How nearly the path of a rough round is solved: see <see cref="NetworkWork{T}.Solve(bool, T)"/>.</summary>
+    private const double NearlySolved = 1e-4;
 
     /// <summary>Change of a round below which an injector that no fuel can pass will not be passed by further rounds.</summary>
     private const double AllButSettled = 1e-6;
@@ -89,7 +93,7 @@ internal sealed class SystemSolver<T> : IDisposable
             }
 
             path.SetRound<T>(work, states);
-            Mask<T> solved = work.Solve(warm);
+            Mask<T> solved = work.Solve(warm, Near());
             if (warm && work is NetworkWork<Real> && !T.All(solved))
             {
                 // What the last round left may have been no state at all: begin the path afresh.
@@ -100,10 +104,22 @@ internal sealed class SystemSolver<T> : IDisposable
         }
     }
 
+    /// <summary>How nearly each path of a round must be solved; zero for a solution.</summary>
+    private T Near()
+    {
+        Span<double> near = stackalloc double[T.Count];
+        for (int n = 0; n < T.Count; n++)
+        {
+            near[n] = states[n].IsRough ? NearlySolved : 0;
+        }
+
+        return T.Load(near);
+    }
+
     /// <summary>What the parts and the injectors do in a round, by the voltages and pressures of the last one.</summary>
     private static void Ask(SolverState state)
     {
-        state.StartRound();
+        state.StartRound(isLast: state.Rounds == MostRounds - 1);
         for (int i = 0; i < state.Readings.Length; i++)
         {
             state.Readings[i]?.Set(state.InputsOf(i));
@@ -136,7 +152,7 @@ internal sealed class SystemSolver<T> : IDisposable
         SolverState state = states[n];
         FollowWiring(state);
         FollowPressures(state);
-        bool goesOn = !(state.Change <= (state.Blocked < 0 ? Settled : AllButSettled));
+        bool goesOn = state.IsRough || !(state.Change <= (state.Blocked < 0 ? Settled : AllButSettled));
         if (goesOn && state.Rounds < MostRounds)
         {
             return;

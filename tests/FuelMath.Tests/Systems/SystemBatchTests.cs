@@ -239,7 +239,7 @@ public sealed class SystemBatchTests
 
         public SolverState Begin(int point) => new(system.Path, points[point], null);
 
-        public void Solved(int point, SettledSolve solve) => Found[point] = (SystemReport.Of(solve), null);
+        public void Solved(int point, SettledSolve solve) => Found[point] = (new SystemState(solve), null);
 
         public void Refused(int point, Exception why) => Found[point] = (null, why);
     }

@@ -350,7 +350,7 @@ public sealed class SystemMonteCarloTests
 
         public SolverState Begin(int point) => new(system.Path, at, shifts);
 
-        public void Solved(int point, SettledSolve solve) => state = SystemReport.Of(solve);
+        public void Solved(int point, SettledSolve solve) => state = new SystemState(solve);
 
         public void Refused(int point, Exception why) => throw new InvalidOperationException("No state.", why);
     }
