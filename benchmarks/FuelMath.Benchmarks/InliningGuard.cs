@@ -4,8 +4,8 @@ using System.Diagnostics.Tracing;
 namespace FuelMath.Benchmarks;
 
 /// <summary>
-/// Listens for the compiler's refusal to inline into the laws of pipes in vectors. Near its limit of locals it makes calls of
-/// operators, and a batch takes twice as long.
+/// Listens for the compiler's refusal to inline into the laws of pipes in vectors, over points and over links. Near its limit
+/// of locals it makes calls of operators, and a solve takes up to twice as long.
 /// </summary>
 internal sealed class InliningGuard : EventListener
 {
@@ -22,6 +22,7 @@ internal sealed class InliningGuard : EventListener
         for (int i = 0; i < 20_000; i++)
         {
             network.Cold_WideLane();
+            network.Cold_Real();
         }
 
         Thread.Sleep(2000);
@@ -51,7 +52,11 @@ internal sealed class InliningGuard : EventListener
             eventData.EventName is { } name
             && name.StartsWith("MethodJitInliningFailed", StringComparison.Ordinal)
             && eventData.Payload is { Count: > 8 } payload
-            && $"{payload[0]}.{payload[1]}".Contains("LinkGroup", StringComparison.Ordinal)
+            && $"{payload[0]}.{payload[1]}" is { } into
+            && (
+                into.Contains("LinkGroup", StringComparison.Ordinal)
+                || into.Contains("PackedGroup", StringComparison.Ordinal)
+            )
         )
         {
             Interlocked.Increment(ref heard);
