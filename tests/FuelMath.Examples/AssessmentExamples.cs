@@ -8,8 +8,8 @@ public sealed class AssessmentExamples
     [Fact]
     public void Assessment()
     {
-        FuelSystem system = SystemExamples.Build();
-        OperatingPoint[] points = [Point("cruise", 2500, 55, 25), Point("cruise in summer traffic", 2500, 55, 70)];
+        FuelSystem system = BundledCar.System;
+        OperatingPoint[] points = BundledCar.Points;
 
         #region Assessment
         var assessment = new SystemAssessment(system, points);
@@ -19,85 +19,47 @@ public sealed class AssessmentExamples
             Console.WriteLine(point); // cruise: act first: ...
         }
 
-        Verdict.Outcome whole = assessment.Verdict.Kind;
+        Verdict.Outcome whole = assessment.Verdict.Kind; // DoNotRun
         #endregion
 
-        Assert.Equal(FuelMath.Verdict.Outcome.DoNotRun, whole); // gasoline boils in the tank at 70 °C
-        Assert.Equal(FindingCode.VaporMarginLow, assessment.Points[1].Verdict.Reasons[0].Code);
+        Assert.Equal(FuelMath.Verdict.Outcome.DoNotRun, whole); // E30 of 60 kPa boils in the tank at 55 °C
+        Assert.Equal(FindingCode.VaporMarginLow, assessment.Points[2].Verdict.Reasons[0].Code);
     }
 
     [Fact]
     public void Brief()
     {
-        string json = """
-            {
-              "document": "system brief",
-              "version": "1",
-              "name": "training car",
-              "cylinders": 4,
-              "displacement": "1800 cm3",
-              "fuel": "pump gasoline",
-              "injectorRating": {
-                "volumeFlow": "240 cm3/min",
-                "differentialPressure": "3 bar",
-                "fluid": "n-heptane",
-                "fluidTemperature": "20 degC",
-                "source": {"key": "Workshop-class", "locator": "invented"}
-              },
-              "pumpVoltage": "13.5 V",
-              "pumpPoints": [
-                {"pressureRise": "3 bar", "flow": "120 L/h"},
-                {"pressureRise": "5 bar", "flow": "80 L/h"}
-              ],
-              "setDifferentialPressure": "3 bar",
-              "reference": "manifold",
-              "points": [{"name": "peak power", "speed": "6500 rpm", "manifold": "97 kPa absolute", "lambda": 0.88}],
-              "deadTime": "0.95 ms"
-            }
-            """;
-
         #region Brief
-        SystemBrief brief = BriefDocument.Read(json);
-        var first = new BriefAssessment(brief); // 12 inputs estimated
+        SystemBrief brief = BriefDocument.ReadFile("data/circuit-car-brief.json");
+        var first = new BriefAssessment(brief);
+        int estimated = first.Influences.Length; // 13
 
-        Console.WriteLine(first.Assessment.Verdict);
+        Verdict.Outcome verdict = first.Assessment.Verdict.Kind; // Holds
         foreach (BriefAssessment.EstimateInfluence influence in first.Influences.Take(3))
         {
             Console.WriteLine(influence); // an estimate, its range, what it moves most, and what to measure instead
         }
         #endregion
 
-        Assert.Equal(12, first.Influences.Length);
+        Assert.Equal(13, first.Influences.Length);
+        Assert.Equal(FuelMath.Verdict.Outcome.Holds, verdict);
         Assert.NotEmpty(first.Influences[0].Movements);
     }
 
     [Fact]
     public void Verdict()
     {
-        SystemState state = SystemExamples.Build().Solve(Point("cruise", 2500, 55, 25));
+        FuelSystem system = BundledCar.System;
+        OperatingPoint[] points = BundledCar.Points;
 
         #region Verdict
-        Verdict verdict = state.Verdict;
+        Verdict verdict = system.Solve(points[6]).Verdict; // DoNotRun
         foreach (Finding reason in verdict.Reasons)
         {
-            Console.WriteLine($"{reason.Code} at {reason.Part}: {reason.Value}. {reason.Action}");
+            Console.WriteLine($"{reason.Code} at {reason.Part}: {reason.Value}. {reason.Action}"); // 0
         }
         #endregion
 
         Assert.Equal(verdict.Reasons.IsEmpty, verdict.Kind == FuelMath.Verdict.Outcome.Holds);
     }
-
-    private static OperatingPoint Point(string name, double rpm, double kilopascals, double celsius) =>
-        new(
-            name,
-            RotationalSpeed.FromRevolutionsPerMinute(rpm),
-            new IntakeAir(
-                manifold: new AbsolutePressure(Pressure.FromKilopascals(kilopascals)),
-                ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-                charge: Temperature.FromDegreesCelsius(30)
-            ),
-            fuel: Temperature.FromDegreesCelsius(celsius),
-            supply: ElectricPotential.FromVolts(13.8),
-            FuelCommand.HoldLambda(Lambda.FromRatio(1))
-        );
 }

@@ -52,7 +52,7 @@ public sealed class DocumentExamples
             "primaries",
             car.Stages[0].Seats.Select(s => s.Injector.WithFlowScale("cleaned", Ratio.FromPercent(103), car.Source))
         );
-        string text = SystemDocument.Write(cleaned);
+        string text = SystemDocument.Write(cleaned); // ... "name": "cleaned" ...
         #endregion
 
         Assert.Equal(text, SystemDocument.Write(SystemDocument.Read(text)));
@@ -62,22 +62,23 @@ public sealed class DocumentExamples
     [Fact]
     public void Refusal()
     {
-        string json = OperatingList.Replace("70 kPa absolute", "70 kPa", StringComparison.Ordinal);
+        string list = File.ReadAllText("data/time-trial-car-points.json");
 
         #region Refusal
+        string incomplete = list.Replace("70 kPa absolute", "70 kPa", StringComparison.Ordinal);
         string where = "";
         try
         {
-            OperatingListDocument.Read(json);
+            OperatingListDocument.Read(incomplete);
         }
         catch (DocumentException problem)
         {
-            where = $"{problem.Path}, line {problem.Line}: {problem.Allowed}"; // $.points[0].manifold, line 8: ...
+            where = $"{problem.Path}, line {problem.Line}: {problem.Allowed}"; // "$.points[3].manifold, line 38: ..."
         }
         #endregion
 
         Assert.StartsWith(
-            "$.points[0].manifold, line 8: \"kPa\" is a unit of pressure difference; allowed for absolute pressure are",
+            "$.points[3].manifold, line 38: \"kPa\" is a unit of pressure difference; allowed for absolute pressure are",
             where,
             StringComparison.Ordinal
         );

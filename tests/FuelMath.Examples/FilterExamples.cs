@@ -23,7 +23,7 @@ public sealed class FilterExamples
 
         Temperature warm = Temperature.FromDegreesCelsius(40);
         Fuel fuel = StandardFuels.PumpGasoline;
-        Pressure loss = filter.LossAt(VolumeFlow.FromLitersPerHour(200), fuel.DensityAt(warm), fuel.ViscosityAt(warm));
+        Pressure loss = filter.LossAt(VolumeFlow.FromLitersPerHour(200), fuel.DensityAt(warm), fuel.ViscosityAt(warm)); // 4.92 kPa
         #endregion
 
         // The points lie on 0.03 x + 0.0001 x2 (kPa, L/h): the thin fuel keeps the second term in the ratio of densities.
@@ -83,8 +83,8 @@ public sealed class FilterExamples
         );
 
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(180);
-        Pressure tired = clean.Loaded(loading, Mass.FromGrams(4)).LossAt(flow, density, viscosity);
-        Mass until = loading.MassUntil(clean, Pressure.FromKilopascals(30), flow, density, viscosity);
+        Pressure tired = clean.Loaded(loading, Mass.FromGrams(4)).LossAt(flow, density, viscosity); // 12.24 kPa
+        Mass until = loading.MassUntil(clean, Pressure.FromKilopascals(30), flow, density, viscosity); // 7.31 g
         FilterLoading.ServiceInterval lasts = new FilterLoading.DirtRate(
             MassFlow.FromGramsPerHour(0.02),
             MassFlow.FromGramsPerHour(0.1),
@@ -99,7 +99,8 @@ public sealed class FilterExamples
             ],
             workshop
         );
-        ImmutableArray<Finding> findings = rating.Check(Length.FromMicrometers(20), Ratio.FromPercent(99)); // 95.0 % at 10 µm
+        ImmutableArray<Finding> findings = rating.Check(Length.FromMicrometers(20), Ratio.FromPercent(99));
+        string retained = findings[0].Value; // 95.0 % at 10 µm
         #endregion
 
         // The dirt adds 4 kPa at 200 L/h to the term that goes with flow.
@@ -109,6 +110,6 @@ public sealed class FilterExamples
         Assert.Equal(5, lasts.Longest!.Value.Hours / lasts.Shortest.Hours, 1e-9);
 
         // At 10 micrometers, the coarsest tested that the passage lets through, 95 %.
-        Assert.Equal("95.0 % at 10 µm", Assert.Single(findings).Value);
+        Assert.Equal("95.0 % at 10 µm", retained);
     }
 }

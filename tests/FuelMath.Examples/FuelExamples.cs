@@ -24,7 +24,7 @@ public sealed class FuelExamples
 
         AirFuelRatio stoichiometric = blend.StoichiometricRatio; // 12.84, by mass, with standard dry air
         Density warm = blend.DensityAt(Temperature.FromDegreesCelsius(45)); // 730 kg/m³
-        AbsolutePressure vapor = blend.VaporPressureAt(Temperature.FromDegreesCelsius(45)); // 87 kPa, an estimate
+        AbsolutePressure vapor = blend.VaporPressureAt(Temperature.FromDegreesCelsius(45)); // 87 kPa absolute, an estimate
         Ratio error = blend.VaporPressure.ErrorAt(Temperature.FromDegreesCelsius(45)); // up to 6 % more
         #endregion
 
@@ -47,6 +47,7 @@ public sealed class FuelExamples
             PremixRatio.FromParts(50),
             Volume.FromLiters(5)
         );
+        (Volume addFuel, Volume addOil) = (topUp.Fuel, topUp.Oil); // 2.888 L and 0.112 L
 
         Fuel mix = ratio.ToFuel(
             "premix 32:1",
@@ -83,7 +84,11 @@ public sealed class FuelExamples
             LiquidVaporPressure.FromReid(new AbsolutePressure(Pressure.FromKilopascals(55))),
             analysis
         ).WithCautions(["Ignites easily."]);
+        AirFuelRatio stoichiometric = fuel.StoichiometricRatio; // 14.67
         #endregion
+
+        // By hand, per carbon atom: 1.48 O2 of 31.998 over 0.2314, for 12.011 + 1.92 x 1.008.
+        Assert.Equal(1.48 * 31.998 / 0.2314 / (12.011 + (1.92 * 1.008)), stoichiometric.ToMassRatio(), 0.02);
 
         Assert.Equal(738, fuel.DensityAt(Temperature.FromDegreesCelsius(15)).KilogramsPerCubicMeter, 1e-9);
     }

@@ -20,7 +20,8 @@ public sealed class FuelTopicExamples
         Lambda lambda = mixture.Lambda; // 0.830
         AirFuelRatio real = mixture.AirFuelRatio; // 8.8, not 12.2
         Ratio fuelFraction = mixture.FuelFraction; // 10 % of the mixture is fuel
-        Mixture onGasoline = mixture.With(StandardFuels.PumpGasoline); // the same lambda is 12.1 to one
+        Mixture onGasoline = mixture.With(StandardFuels.PumpGasoline);
+        AirFuelRatio sameLambda = onGasoline.AirFuelRatio; // 12.1
         string working = mixture.ReadingWorking(AirFuelDisplay.GasolineScale).ToString();
         #endregion
 
@@ -44,7 +45,7 @@ public sealed class FuelTopicExamples
             Duration.FromMilliseconds(12.4),
             Duration.FromMilliseconds(0.9),
             Duration.FromMilliseconds(17.1)
-        ); // 16.4 ms, 96 % of the period
+        ); // "16.37 ms, duty cycle 95.71 %, headroom 4.291 %"
         FuelChange.PumpHeadroom pump = change.PumpAtEqualLambda(
             VolumeFlow.FromLitersPerHour(140),
             VolumeFlow.FromLitersPerHour(175)
@@ -105,6 +106,7 @@ public sealed class FuelTopicExamples
     {
         #region PropertyWorking
         string working = StandardFuels.PumpGasoline.Density.WorkingAt(Temperature.FromDegreesCelsius(25)).ToString();
+        // ...
         // T = 298.15 K (thermodynamic temperature)
         // VCF = exp(...) ... [ASTM-D1250] equation of the volume correction factor
         // rho = 745 * VCF = ... kg/m3
@@ -127,8 +129,10 @@ public sealed class FuelTopicExamples
             ),
             certificate
         );
+        Density warm = fluid.DensityAt(Temperature.FromDegreesCelsius(40)); // 806.9 kg/m³
         #endregion
 
+        Assert.InRange(warm.KilogramsPerCubicMeter, 805, 810);
         Assert.Equal(825, fluid.DensityAt(Temperature.FromDegreesCelsius(15)).KilogramsPerCubicMeter, 1e-9);
     }
 }

@@ -22,9 +22,9 @@ public sealed class HoseExamples
         Temperature warm = Temperature.FromDegreesCelsius(40);
         Fuel fuel = StandardFuels.PumpGasoline;
         VolumeFlow flow = VolumeFlow.FromLitersPerHour(260);
-        Pressure loss = supply.LossAt(flow, fuel.DensityAt(warm), fuel.ViscosityAt(warm));
+        Pressure loss = supply.LossAt(flow, fuel.DensityAt(warm), fuel.ViscosityAt(warm)); // 2.94 kPa
         Speed speed = supply.VelocityAt(flow); // 0.864 m/s
-        Volume toPrime = supply.EnclosedVolume; // 0.267 L
+        Volume toPrime = supply.EnclosedVolume; // 0.268 L
         #endregion
 
         Assert.InRange(loss.Kilopascals, 1, 5);
@@ -55,11 +55,11 @@ public sealed class HoseExamples
         );
 
         GaugePressure allowed = tube.WorkingPressure; // 87.8 bar gauge
-        Volume swells = tube.VolumeGainAt(line.Length, new GaugePressure(Pressure.FromBars(5)));
+        Volume swells = tube.VolumeGainAt(line.Length, new GaugePressure(Pressure.FromBars(5))); // 0.008 mL
         Length least = VelocityGuideline.CommonPractice.LeastBore(
             VolumeFlow.FromLitersPerHour(260),
             VelocityGuideline.LineSide.Delivery
-        );
+        ); // 4.79 mm
         #endregion
 
         // 40 MPa (10^2 - 8^2) / (10^2 + 8^2).
@@ -98,9 +98,11 @@ public sealed class HoseExamples
             new GaugePressure(Pressure.FromBars(6)),
             Temperature.FromDegreesCelsius(105)
         );
+        string what = findings[0].What; // "Hose 'behind the engine' is bent too tight"
         #endregion
 
         // A radius of 100 mm where 110 mm is the least; 6 bar is far below the rating.
-        Assert.Equal("Hose 'behind the engine' is bent too tight", Assert.Single(findings).What);
+        Assert.Single(findings);
+        Assert.Equal("Hose 'behind the engine' is bent too tight", what);
     }
 }

@@ -40,7 +40,7 @@ public sealed class InjectorExamples
             StandardFuels.PumpGasoline.DensityAt(Temperature.FromDegreesCelsius(40)),
             ElectricPotential.FromVolts(13.5)
         );
-        Duration width = pulse.PulseWidth; // 1.05 ms of it dead time
+        Duration width = pulse.PulseWidth; // 4.5 ms, 1.05 ms of it dead time
         Ratio duty = pulse.DutyCycle;
         #endregion
 

@@ -18,8 +18,8 @@ public sealed class PumpExamples
             new DataSource("Workshop-class", "pump of the time-trial car")
         );
 
-        VolumeFlow flow = curve.FlowAt(Pressure.FromBars(4.5));
-        Pressure rise = curve.RiseAt(VolumeFlow.FromLitersPerHour(250));
+        VolumeFlow flow = curve.FlowAt(Pressure.FromBars(4.5)); // 275 L/h
+        Pressure rise = curve.RiseAt(VolumeFlow.FromLitersPerHour(250)); // 5.25 bar
         Power heat = curve.ElectricPowerAt(Pressure.FromBars(4)); // 141.75 W
         #endregion
 
@@ -109,7 +109,7 @@ public sealed class PumpExamples
             Density.FromKilogramsPerCubicMeter(745),
             workshop
         );
-        VolumeFlow back = relief.FlowAt(Pressure.FromBars(8), Density.FromKilogramsPerCubicMeter(745));
+        VolumeFlow back = relief.FlowAt(Pressure.FromBars(8), Density.FromKilogramsPerCubicMeter(745)); // 161 L/h
 
         var inlet = new PumpInlet(
             StandardFuels.NHeptane,
@@ -118,7 +118,7 @@ public sealed class PumpExamples
             Length.FromMeters(-0.15),
             Pressure.FromKilopascals(3)
         );
-        Length head = inlet.WithLoss(Pressure.FromKilopascals(8)).Margin.NetPositiveSuctionHead;
+        Length head = inlet.WithLoss(Pressure.FromKilopascals(8)).Margin.NetPositiveSuctionHead; // 10.4 m
         #endregion
 
         Assert.Equal(250 * Math.Sqrt(0.5 / 1.2), back.LitersPerHour, 1e-6);

@@ -34,7 +34,7 @@ public sealed class RegulatorExamples
             returnLine,
             bypassed,
             Density.FromKilogramsPerCubicMeter(745)
-        );
+        ); // Regulating
         #endregion
 
         // 2.96 bar at no flow, 0.05 bar for the slope, boost times 8/7.6, return line times 0.4/7.6.
@@ -49,7 +49,7 @@ public sealed class RegulatorExamples
             density
         );
         var crossovers = BypassRegulator.Crossovers.Of(regulator, boost, default, returnPath, density);
-        VolumeFlow mostBypassed = crossovers.FullyOpenFlow;
+        VolumeFlow mostBypassed = crossovers.FullyOpenFlow; // 655 L/h
 
         // Hose off and plugged, at idle: 3.35 bar at the rail, 0.1 bar behind the seat, 200 L/h bypassed.
         var seen = new BypassRegulator.Observation(
@@ -57,7 +57,7 @@ public sealed class RegulatorExamples
             new GaugePressure(Pressure.FromBars(0.1)),
             VolumeFlow.FromLitersPerHour(200)
         );
-        Pressure tooHigh = seen.DifferenceFrom(regulator, density);
+        Pressure tooHigh = seen.DifferenceFrom(regulator, density); // 0.295 bar
         BypassRegulator asFitted = seen.Corrected("rail regulator as fitted", regulator, density);
         #endregion
 
@@ -100,12 +100,12 @@ public sealed class RegulatorExamples
             default,
             new GaugePressure(Pressure.FromBars(5)),
             VolumeFlow.FromLitersPerHour(60)
-        );
+        ); // 3.489 bar gauge
         VolumeFlow starvedAbove = regulator.FullyOpenFlow(
             default,
             new GaugePressure(Pressure.FromBars(5)),
             Density.FromKilogramsPerCubicMeter(745)
-        );
+        ); // 378 L/h
         #endregion
 
         // 50 L/h more take 0.05 bar; a supply of 1 bar less gives 0.3/7.7 bar back.
@@ -123,8 +123,8 @@ public sealed class RegulatorExamples
             RegulatorReference.Manifold,
             new DataSource("Workshop-class", "gauge at the rail of the time-trial car, idling")
         );
-        GaugePressure held = regulator.HeldPressure(default, default, VolumeFlow.FromLitersPerHour(180)); // 3.05 bar
-        string? estimated = regulator.EstimateBasis;
+        GaugePressure held = regulator.HeldPressure(default, default, VolumeFlow.FromLitersPerHour(180)); // 3.05 bar gauge
+        string? estimated = regulator.EstimateBasis; // "...common practice, no source..."
         #endregion
 
         Assert.Equal(3.05, held.AboveAmbient.Bars, 1e-9);

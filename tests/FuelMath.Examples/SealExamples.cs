@@ -27,10 +27,12 @@ public sealed class SealExamples
             Length.FromMillimeters(1.1),
             Drawing
         );
+        string what = findings[0].What; // "Stack 'injector 1' can have too much play"
         #endregion
 
         Assert.Equal(0.8, play.Nominal.Millimeters, 1e-9);
-        Assert.Equal("Stack 'injector 1' can have too much play", Assert.Single(findings).What);
+        Assert.Single(findings);
+        Assert.Equal("Stack 'injector 1' can have too much play", what);
     }
 
     [Fact]
@@ -43,12 +45,13 @@ public sealed class SealExamples
         ORingFit asMade = new(ring, cup, ORingFit.Conditions.AsMade);
         ORingFit swollen = new(ring, cup, ORingFit.Conditions.FromSwell(Ratio.FromPercent(12)));
 
-        ORingFit.RatioBand squeeze = asMade.Squeeze;
+        Ratio least = asMade.Squeeze.WorstLeast; // 12.0 %
         ImmutableArray<Finding> findings = swollen.Check(ORingFit.Limits.RadialStatic);
+        string what = findings[0].What; // "top ring of the injector fills its groove"
         #endregion
 
-        Assert.InRange(squeeze.WorstLeast.Percent, 9, 15);
-        Assert.Contains(findings, f => f.What == "top ring of the injector fills its groove");
+        Assert.InRange(least.Percent, 9, 15);
+        Assert.Equal("top ring of the injector fills its groove", what);
     }
 
     private static TolerancedLength Mm(double nominal, double tolerance) =>

@@ -13,6 +13,7 @@ public sealed class SheetExamples
         #region Sheet
         TuningSheet sheet = TuningSheet.FromDated(assessment, new DateOnly(2026, 11, 20));
 
+        Verdict.Outcome verdict = sheet.Stages[0].Kind; // DoNotRun
         foreach (string line in sheet.ToLines(TuningSheet.PageWidth))
         {
             Console.WriteLine(line); // SHEET FOR TUNING, VERDICT, what to do, then the tables
@@ -31,7 +32,7 @@ public sealed class SheetExamples
         SheetTable table = sheet.Tables[0];
         string csv = table.ToCsv(); // flow,fluid,at [degC],across it [bar],...
         SheetTable back = SheetTable.FromCsv(table.Name, csv);
-        decimal? volumeFlow = back.Rows[0][4].Number; // cm3/min
+        decimal? volumeFlow = back.Rows[0][4].Number; // 570 cm3/min
         #endregion
 
         Assert.Equal(table.Rows[0][4].Number, volumeFlow);
@@ -43,6 +44,7 @@ public sealed class SheetExamples
         SystemAssessment assessment = Assess();
 
         #region Findings
+        string gravest = assessment.Findings[0].What; // "Fuel boils at 'tank'"
         foreach (SystemAssessment.GroupedFinding finding in assessment.Findings)
         {
             string where = string.Join("; ", finding.Occurrences.Select(o => $"{o.Place}: {o.Finding.Value}"));
@@ -50,25 +52,8 @@ public sealed class SheetExamples
         }
         #endregion
 
-        Assert.NotEmpty(assessment.Findings);
+        Assert.Equal("Fuel boils at 'tank'", gravest);
     }
 
-    private static SystemAssessment Assess() =>
-        new(
-            SystemExamples.Build(),
-            [
-                new(
-                    "cruise",
-                    RotationalSpeed.FromRevolutionsPerMinute(2500),
-                    new IntakeAir(
-                        manifold: new AbsolutePressure(Pressure.FromKilopascals(55)),
-                        ambient: new AbsolutePressure(Pressure.FromKilopascals(100)),
-                        charge: Temperature.FromDegreesCelsius(30)
-                    ),
-                    fuel: Temperature.FromDegreesCelsius(25),
-                    supply: ElectricPotential.FromVolts(13.8),
-                    FuelCommand.HoldLambda(Lambda.FromRatio(1))
-                ),
-            ]
-        );
+    private static SystemAssessment Assess() => new(BundledCar.System, BundledCar.Points);
 }

@@ -29,6 +29,8 @@ internal sealed partial class ShownExample
 
     internal string Region { get; }
 
+    internal string Name => $"{Page}#{Region}";
+
     internal string Usings { get; }
 
     internal string Code { get; }
@@ -53,20 +55,22 @@ internal sealed partial class ShownExample
     {
         Dictionary<SyntaxTree, ShownExample> trees = All.Select((e, i) => (Example: e, Tree: e.Program(i)))
             .ToDictionary(e => e.Tree, e => e.Example);
-        var compilation = CSharpCompilation.Create(
-            "Shown",
-            [.. trees.Keys, CSharpSyntaxTree.ParseText(ImplicitUsings)],
-            Platform,
-            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary)
-        );
-        return compilation
+        return Compile(trees.Keys)
             .GetDiagnostics()
             .Where(d => d.Severity == DiagnosticSeverity.Error)
             .Select(d => (trees[d.Location.SourceTree!], d.GetMessage(CultureInfo.InvariantCulture)))
             .Distinct();
     }
 
-    private SyntaxTree Program(int number)
+    internal static CSharpCompilation Compile(IEnumerable<SyntaxTree> trees) =>
+        CSharpCompilation.Create(
+            "Shown",
+            [.. trees, CSharpSyntaxTree.ParseText(ImplicitUsings)],
+            Platform,
+            new CSharpCompilationOptions(OutputKind.DynamicallyLinkedLibrary)
+        );
+
+    internal SyntaxTree Program(int number)
     {
         string members = string.Concat(
             All.Where(e => e.Page == Page && e.IsMembers).Select(e => e.Code + "\n").Distinct()

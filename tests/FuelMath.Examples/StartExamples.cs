@@ -158,9 +158,9 @@ public sealed class StartExamples
             )
         );
 
-        GaugePressure rail = state.PressureAt("rail");
-        Ratio duty = state.Stages[0].DutyCycle;
-        Verdict.Outcome verdict = state.Verdict.Kind;
+        GaugePressure rail = state.PressureAt("rail"); // 3.02 bar gauge
+        Ratio duty = state.Stages[0].DutyCycle; // 42 %
+        Verdict.Outcome verdict = state.Verdict.Kind; // Holds
         #endregion
 
         Assert.InRange(rail.AboveAmbient.Bars, 2.9, 3.2);
@@ -189,7 +189,7 @@ public sealed class StartExamples
         FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
 
         // 800 cm3/min at 300 kPa and 740 kg/m3; asked for at 400 kPa.
-        double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740);
+        double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740); // 923.76
 
         // The same, by a part that knows its fluid: density and units can't be mixed up.
         FlowRating rating = FlowRating.FromVolume(
@@ -199,7 +199,7 @@ public sealed class StartExamples
             Temperature.FromDegreesCelsius(20),
             new DataSource("Workshop-class", "invented")
         );
-        VolumeFlow carried = rating.VolumeFlowAt(Pressure.FromBars(4), Density.FromKilogramsPerCubicMeter(735));
+        VolumeFlow carried = rating.VolumeFlowAt(Pressure.FromBars(4), Density.FromKilogramsPerCubicMeter(735)); // 891 cm³/min
         #endregion
 
         // By hand: 800 times the root of 4/3; and 800 sqrt(4/3 x 683.8/735), the first density known to 0.3 %.
@@ -244,7 +244,7 @@ public sealed class StartExamples
         }
         catch (Exception refusal) when (refusal is IRefusal)
         {
-            said = refusal.Message;
+            said = refusal.Message; // "0"
         }
         #endregion
 

@@ -15,14 +15,16 @@ public sealed class TankExamples
         // The tank of the time-trial car: 45 L, with 12 L of gasoline in it.
         Tank tank = Tank.Empty(Volume.FromLiters(45), paddock).Add(gasoline, Volume.FromLiters(12), paddock);
 
-        Tank.FillPlan fill = tank.Reach(Ratio.FromPercent(30), can, paddock); // 7.5 L from the can
+        Tank.FillPlan fill = tank.Reach(Ratio.FromPercent(30), can, paddock);
+        Volume add = fill.Steps[0].Volume; // 7.50 L from the can
         string working = fill.ToWorking().ToString(); // V0 (y - x0)/(xa - y), with the numbers and the source
 
         // To a full tank of the same content, from two cans, in the order in which they are at hand.
         Tank.FillPlan full = tank.FillTo(Ratio.FromPercent(30), Volume.FromLiters(45), gasoline, can, paddock);
+        double[] liters = [.. full.Steps.Select(s => s.Volume.Liters)]; // 15.7 and 17.3
         #endregion
 
-        Assert.Equal(7.5, fill.Steps[0].Volume.Liters, 0.01);
+        Assert.Equal(7.5, add.Liters, 0.01);
         Assert.Contains("Va = V0", working, StringComparison.Ordinal);
         Assert.Equal(45, full.Steps.Sum(s => s.Volume.Liters) + 12, 1e-9);
         Assert.Equal(30, full.Result.EthanolContent.Percent, 1e-9);
@@ -61,9 +63,10 @@ public sealed class TankExamples
             .Add(wet, Volume.FromLiters(4), mild)
             .Add(Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline), Volume.FromLiters(34), mild);
 
-        Finding? finding = tank.PhaseSeparation(Temperature.FromDegreesCelsius(5)); // a layer may fall out
+        Finding? finding = tank.PhaseSeparation(Temperature.FromDegreesCelsius(5));
+        Severity? severity = finding?.Severity; // Warning: a layer may fall out
         #endregion
 
-        Assert.Equal(Severity.Warning, finding!.Severity);
+        Assert.Equal(Severity.Warning, severity);
     }
 }

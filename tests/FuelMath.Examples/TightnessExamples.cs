@@ -62,7 +62,7 @@ public sealed class TightnessExamples
             )
         );
 
-        VolumeFlow rate = test.Rate; // 18 mm³/min, half of it told by the thermometer alone
+        VolumeFlow rate = test.Rate; // 19 mm³/min, half of it told by the thermometer alone
         VolumeFlow expanded = test.ExpandedUncertainty; // 14 mm³/min
         string worst = test.Contributions[0].Input; // a temperature
         VolumeFlow limit = VolumeFlow.FromCubicMillimetersPerSecond(50 / 60.0);
@@ -88,7 +88,7 @@ public sealed class TightnessExamples
             resolutionDifference: Pressure.FromBars(0.05),
             steps: 3
         );
-        Duration time = wait.Time; // 3.3 min
+        Duration time = wait.Time; // 3.4 min
         TemperatureDelta hides = wait.HidingDrift; // 0.07 K of warming would hide it
         #endregion
 

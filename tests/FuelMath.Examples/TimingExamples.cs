@@ -64,7 +64,7 @@ public sealed class TimingExamples
             RotationalSpeed.FromRevolutionsPerMinute(7000),
             boost,
             Charge
-        );
+        ); // 81.0 %
         RotationalSpeed limit = timing.FirstSpeedAtDutyCycle(
             Ratio.FromPercent(85),
             Lambda.FromRatio(0.8),
@@ -72,7 +72,7 @@ public sealed class TimingExamples
             Charge,
             RotationalSpeed.FromRevolutionsPerMinute(2000),
             RotationalSpeed.FromRevolutionsPerMinute(9000)
-        );
+        ); // 7347 rpm
         IdleControl idle = timing.IdleAt(
             Lambda.FromRatio(1),
             RotationalSpeed.FromRevolutionsPerMinute(900),
@@ -80,8 +80,8 @@ public sealed class TimingExamples
             Charge,
             new ControllerTimer(Duration.FromMicroseconds(8))
         );
-        bool metersIdle = idle.IsControllable;
-        Ratio step = idle.WorstStepError;
+        bool metersIdle = idle.IsControllable; // true
+        Ratio step = idle.WorstStepError; // 0.27 %
         #endregion
 
         Assert.InRange(duty.Percent, 70, 85);
@@ -108,13 +108,13 @@ public sealed class TimingExamples
         );
 
         // Five rows across the transition: the total is the demand, and no pulse is shorter than it repeats.
-        Mass joins = schedule.JoinsBeyond(2);
+        Mass joins = schedule.JoinsBeyond(2); // 60.0 mg
         foreach (StageSchedule.StagedPulses row in schedule.Over(0.9 * joins, 1.3 * joins, 5))
         {
-            Duration primary = row.Stages[0].Pulse.PulseWidth;
-            bool shut = row.Stages[1].IsShut;
-            Duration secondary = row.Stages[1].Pulse.PulseWidth;
-            Mass total = row.Total;
+            Duration primary = row.Stages[0].Pulse.PulseWidth; // 9.27, 10.20, 10.20, 10.20 and 10.20 ms
+            bool shut = row.Stages[1].IsShut; // true, true, false, false, false
+            Duration secondary = row.Stages[1].Pulse.PulseWidth; // 0, 0, 1.68, 2.10 and 2.53 ms
+            Mass total = row.Total; // 54.0, 60.0, 66.0, 72.0 and 78.0 mg
         }
         #endregion
 
@@ -144,7 +144,7 @@ public sealed class TimingExamples
             Pressure.FromBars(3),
             StandardFuels.NHeptane,
             Temperature.FromDegreesCelsius(21)
-        );
+        ); // 642 cm³/min
         var idle = new InjectorSizing.IdleDemand(
             Lambda.FromRatio(1),
             RotationalSpeed.FromRevolutionsPerMinute(900),
@@ -161,7 +161,7 @@ public sealed class TimingExamples
             string verdict = sized.IsAccepted
                 ? $"{sized.Injector.Name}: idle pulse {sized.Idle!.PulseWidth.Milliseconds:0.00} ms"
                 : $"{sized.Injector.Name}: {string.Join("; ", sized.Reasons)}";
-            Console.WriteLine(verdict);
+            Console.WriteLine(verdict); // "A: idle pulse 2.26 ms", then "B: idle pulse 1.92 ms"
         }
         #endregion
 

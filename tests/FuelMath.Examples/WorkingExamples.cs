@@ -137,7 +137,7 @@ public sealed class WorkingExamples
         var hot = new Conductor(WireSize.FromAwg(10), Length.FromFeet(10), Temperature.FromDegreesCelsius(75));
         var circuit = new Circuit("pump", [hot], [hot], ElectricResistance.FromMilliohms(10));
 
-        Working drop = circuit.DropWorkingAt(ElectricCurrent.FromAmperes(20)); // 0.684 V
+        Working drop = circuit.DropWorkingAt(ElectricCurrent.FromAmperes(20)); // 0.686 V
         #endregion
 
         // The code's table: 1.21 ohm per 1000 ft, 20 ft of it and 10 mohm.

@@ -19,6 +19,7 @@ public sealed class FlowPlacement
 {
     private static readonly DataSource Alone = new("Definition", "static flows alone: no dead time is looked at");
     private readonly Placement placement;
+    private readonly double[] trims;
 
     /// <summary>Finds the placement.</summary>
     /// <param name="flows">
@@ -36,9 +37,10 @@ public sealed class FlowPlacement
         Stages = Guard.InRange(stages, 1, 8);
         KeyValuePair<string, VolumeFlow>[] all = [.. flows];
         Guard.DifferentNames(all.Select(f => f.Key), nameof(flows));
+        Ratio[] shares = [.. air];
         placement = new(
             all.Select(f => Only(f.Key, f.Value)),
-            air,
+            shares,
             [
                 new Placement.Point(
                     "long pulses",
@@ -50,6 +52,10 @@ public sealed class FlowPlacement
                 ),
             ]
         );
+        Dictionary<string, double> flowOf = all.ToDictionary(f => f.Key, f => f.Value.InSi());
+        double[] fuel = [.. Enumerable.Range(1, Chambers).Select(chamber => At(chamber).Sum(name => flowOf[name]))];
+        double mean = fuel.Sum() / shares.Sum(share => share.InSi());
+        trims = [.. fuel.Zip(shares, (flow, share) => mean * share.InSi() / flow)];
     }
 
     /// <summary>Number of injectors for each chamber.</summary>
@@ -76,6 +82,13 @@ public sealed class FlowPlacement
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     public ImmutableArray<string> At(int chamber) =>
         [.. Enumerable.Range(1, Stages).Select(stage => placement.At(chamber, stage).Name)];
+
+    /// <summary>The factor for a chamber's fuel that removes the imbalance which the placement leaves.</summary>
+    /// <param name="chamber">The chamber, from 1.</param>
+    /// <returns>Mean fuel per air of all chambers over that of this one; above 100 % where it gets too little.</returns>
+    /// <remarks>Source: [Definition] flows alone, for long pulses; <see cref="PredictedMixture.TrimFor"/> counts dead times too.</remarks>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
+    public Ratio TrimFor(int chamber) => SiUnits.Ratio(trims[Guard.InRange(chamber, 1, Chambers) - 1]);
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"imbalance {Imbalance} over {Chambers} chambers");

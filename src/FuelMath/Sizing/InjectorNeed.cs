@@ -60,6 +60,31 @@ public sealed class InjectorNeed
             );
     }
 
+    /// <summary>The duty cycle of injectors that are at hand.</summary>
+    /// <param name="rating">Their rating.</param>
+    /// <param name="differentialPressure">Pressure across them at that power; greater than zero.</param>
+    /// <param name="density">Density of the fuel there; greater than zero.</param>
+    /// <param name="deadTime">Dead time there; not negative.</param>
+    /// <param name="period">Time from one pulse to the next; greater than zero.</param>
+    /// <returns>The pulse width, dead time included, over the period. Above 100 % they are too small.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="rating"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    /// <exception cref="OutsideTableException">The rating's measured exponent does not cover that pressure.</exception>
+    public Ratio DutyCycle(
+        FlowRating rating,
+        Pressure differentialPressure,
+        Density density,
+        Duration deadTime,
+        Duration period
+    )
+    {
+        ArgumentNullException.ThrowIfNull(rating);
+        Real held = new(rating.MassFlowAt(differentialPressure, density).InSi());
+        Real dead = new(Guard.NotNegative(deadTime, deadTime.InSi()));
+        Real time = new(Guard.Positive(period, period.InSi()));
+        return SiUnits.Ratio(Pulse.DutyCycle(PulseTiming.PulseWidth(mean * time, held, dead), time).Value);
+    }
+
     /// <summary>The rating to look for: a static flow as a volume flow at the conditions of ratings.</summary>
     /// <param name="staticFlow">The static flow needed; greater than zero.</param>
     /// <param name="differentialPressure">Pressure across the injectors at that power; greater than zero.</param>

@@ -10,7 +10,7 @@ namespace FuelMath;
 /// <see cref="FuelSystem"/> then solves the parts together. Makers' data come first.
 /// </remarks>
 /// <example>
-/// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="ChooseParts" />
+/// <code source="../../../tests/FuelMath.Examples/EverydayPartExamples.cs" region="ChoosePump" />
 /// </example>
 public static partial class PartChoices
 {

@@ -40,6 +40,31 @@ public sealed class FlowPlacementTests
         Assert.Equal(0, placement.Imbalance.DecimalFractions, 1e-9);
     }
 
+    /// <summary>By hand: four injectors of 550 on average; the third chamber breathes half as much again as the others.</summary>
+    [Fact]
+    public void TrimFor_EachChamber_MakesFuelPerAirEven()
+    {
+        var equal = new FlowPlacement(Flows(560, 532, 553, 555), Equal, 1);
+        var unequal = new FlowPlacement(
+            Flows(500, 600, 600, 600),
+            [Ratio.FromPercent(100), Ratio.FromPercent(100), Ratio.FromPercent(150), Ratio.FromPercent(100)],
+            1
+        );
+
+        Assert.Equal(550 / 532.0, equal.TrimFor(2).DecimalFractions, 1e-9);
+        double[] flows = [.. Enumerable.Range(1, 4).Select(c => double.Parse(unequal.At(c)[0][1..4], null))];
+        Assert.Equal(2300 / 4.5 * 1.5 / flows[2], unequal.TrimFor(3).DecimalFractions, 1e-9);
+        Assert.Equal(2300 / 4.5 / flows[0], unequal.TrimFor(1).DecimalFractions, 1e-9);
+    }
+
+    [Fact]
+    public void TrimFor_NoSuchChamber_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "chamber",
+            "Must be from 1 to 4; it was 5.",
+            () => new FlowPlacement(Flows(500, 500, 500, 501), Equal, 1).TrimFor(5)
+        );
+
     [Fact]
     public void New_NoStage_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(

@@ -28,6 +28,71 @@ public sealed class InjectorNeedTests
             1e-9
         );
 
+    /// <summary>
+    /// By hand: 100 kW x 360 g/kWh in four are 2.5 g/s each. A rating of 5 g/s gives 10 g/s at four times the pressure in the
+    /// same fluid: a quarter of the time, and 1 ms of 20 ms dead.
+    /// </summary>
+    [Fact]
+    public void DutyCycle_RatingAtFourTimesThePressure_IsFlowOverFlowAndTheDeadTime()
+    {
+        FlowRating rating = Rated();
+        InjectorNeed four = new(
+            Power.FromKilowatts(100),
+            BrakeSpecificFuelConsumption.FromGramsPerKiloWattHour(360),
+            4,
+            Ratio.FromPercent(85)
+        );
+
+        Ratio duty = four.DutyCycle(
+            rating,
+            Pressure.FromBars(12),
+            rating.FluidDensity,
+            Duration.FromMilliseconds(1),
+            Duration.FromMilliseconds(20)
+        );
+
+        Assert.Equal(0.25 + 0.05, duty.DecimalFractions, 1e-9);
+    }
+
+    [Fact]
+    public void DutyCycle_NoPeriod_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "period",
+            "Must be finite and greater than zero; it was 0 ms.",
+            () =>
+                Six.DutyCycle(
+                    Rated(),
+                    Pressure.FromBars(3),
+                    Rated().FluidDensity,
+                    Duration.FromMilliseconds(1),
+                    Duration.FromMilliseconds(0)
+                )
+        );
+
+    [Fact]
+    public void DutyCycle_NegativeDeadTime_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "deadTime",
+            "Must be finite and not negative; it was -1 ms.",
+            () =>
+                Six.DutyCycle(
+                    Rated(),
+                    Pressure.FromBars(3),
+                    Rated().FluidDensity,
+                    Duration.FromMilliseconds(-1),
+                    Duration.FromMilliseconds(20)
+                )
+        );
+
+    private static FlowRating Rated() =>
+        FlowRating.FromMass(
+            MassFlow.FromGramsPerSecond(5),
+            Pressure.FromBars(3),
+            StandardFuels.NHeptane,
+            Temperature.FromDegreesCelsius(20),
+            new DataSource("Workshop-class", "invented")
+        );
+
     /// <summary>Source: the square-root law between two states, White 2003 section 6.12: four times the pressure, twice the flow.</summary>
     [Fact]
     public void Rating_QuarterOfThePressure_IsHalfOfTheMassFlow()
