@@ -140,6 +140,15 @@ public sealed class WireChoiceTests
                 )
         );
 
+    // The usual share is 80 % of the rating: 8 A of 10 A.
+    [Theory]
+    [InlineData(5, false)]
+    [InlineData(7.9, false)]
+    [InlineData(8.1, true)]
+    [Trait("Source", "Common-practice")]
+    public void Fuse_SteadyCurrent_IsHeldAgainstItsShareOfTheRating(double amperes, bool loaded) =>
+        Assert.Equal(loaded, Fuse(10, 20, amperes).Any(f => f.Code == FindingCode.FuseLoaded));
+
     private static System.Collections.Immutable.ImmutableArray<Finding> Fuse(
         double rating,
         double ampacity,
