@@ -14,6 +14,6 @@ internal static class BundledCar
     internal static OperatingPoint KeyOn { get; } =
         Points[3]
             .WithCommand(FuelCommand.Cut)
-            .At(RotationalSpeed.Zero, Points[3].Ambient)
+            .At(RotationalSpeed.Zero, Points[3].Air.Ambient)
             .WithSupply(ElectricPotential.FromVolts(12.2));
 }

@@ -181,7 +181,7 @@ public sealed class SystemExamples
         #region TankWarming
         OperatingPoint keyOn = points[3]
             .WithCommand(FuelCommand.Cut)
-            .At(RotationalSpeed.Zero, points[3].Ambient)
+            .At(RotationalSpeed.Zero, points[3].Air.Ambient)
             .WithSupply(ElectricPotential.FromVolts(12.2));
         TankWarming.Bounds tank = FuelMath.TankWarming.Bounds.FromState(
             system,

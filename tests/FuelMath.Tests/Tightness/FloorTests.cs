@@ -20,8 +20,7 @@ public sealed class FloorTests
             fuel,
             warm,
             Volume.FromLiters(1),
-            default,
-            default,
+            new ClosedVolume.ElasticWalls(default, default),
             Volume.Zero,
             new AbsolutePressure(Pressure.FromKilopascals(kilopascals))
         );
