@@ -86,7 +86,7 @@ public sealed class FlowPlacement
     /// <summary>The factor for a chamber's fuel that removes the imbalance which the placement leaves.</summary>
     /// <param name="chamber">The chamber, from 1.</param>
     /// <returns>Mean fuel per air of all chambers over that of this one; above 100 % where it gets too little.</returns>
-    /// <remarks>Source: [Definition] flows alone, for long pulses; <see cref="PredictedMixture.TrimFor"/> counts dead times too.</remarks>
+    /// <remarks>Source: [Definition] flows alone, for long pulses; the trims of a predicted mixture count dead times too.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">There is no such chamber.</exception>
     public Ratio TrimFor(int chamber) => SiUnits.Ratio(trims[Guard.InRange(chamber, 1, Chambers) - 1]);
 
