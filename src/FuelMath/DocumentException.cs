@@ -3,8 +3,10 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>Thrown when a document is invalid; states the place, what is allowed and what was found.</summary>
-public sealed class DocumentException : Exception
+public sealed class DocumentException : Exception, IExplained
 {
+    private readonly Refusal own;
+
     /// <summary>Creates an exception.</summary>
     /// <param name="path">The place in the document, as a JSON path, for example <c>$.hoses[1].bore</c>.</param>
     /// <param name="line">The line, counted from one.</param>
@@ -12,13 +14,14 @@ public sealed class DocumentException : Exception
     /// <param name="allowed">What is allowed there; a sentence.</param>
     /// <param name="found">What was found, as a noun.</param>
     public DocumentException(string path, int line, int column, string allowed, string found)
-        : this(path, line, column, allowed, found, null, null) { }
+        : this(RefusalCode.DocumentInvalid, path, line, column, allowed, found, null, null) { }
 
     internal DocumentException(
+        RefusalCode code,
         string path,
         int line,
         int column,
-        string allowed,
+        RefusalText allowed,
         string found,
         string? part,
         Exception? cause
@@ -26,16 +29,17 @@ public sealed class DocumentException : Exception
         : base(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{path}, line {line}, column {column}: {allowed} Found {found}.{Named(part, allowed)}"
+                $"{path}, line {line}, column {column}: {allowed} Found {found}.{Named(part, allowed.ToString())}"
             ),
             cause
         )
     {
+        own = allowed.ToRefusal(RefusalKind.Document, code, path, Message, part);
         Part = part;
         Path = path;
         Line = line;
         Column = column;
-        Allowed = allowed;
+        Allowed = allowed.ToString();
         Found = found;
     }
 
@@ -56,6 +60,8 @@ public sealed class DocumentException : Exception
 
     /// <summary>The part that the place belongs to, by its name; null where none around it has one.</summary>
     public string? Part { get; }
+
+    Refusal IExplained.Refusal => ((InnerException is { } cause ? Refusal.Of(cause) : null) ?? own).InDocument(this);
 
     private static string Named(string? part, string allowed) =>
         part is null || allowed.Contains("Part: '", StringComparison.Ordinal) ? "" : $" Part: '{part}'.";

@@ -5,7 +5,7 @@ namespace FuelMath;
 /// <summary>
 /// Thrown for a value outside the range of a table that is neither held nor extended beyond its ends.
 /// </summary>
-public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal
+public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal, IExplained
 {
     private readonly string sentence;
 
@@ -26,24 +26,31 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusa
     /// <param name="maximum">The largest value on the axis.</param>
     /// <param name="remedy">A remedy, in sentences; may be empty.</param>
     public OutsideTableException(string table, string axis, double value, double minimum, double maximum, string remedy)
-        : this(table, axis, value, minimum, maximum, remedy, null) { }
+        : this(table, axis, value, minimum, maximum, remedy, null, null) { }
 
     internal OutsideTableException(
-        string table,
+        RefusalText table,
         string axis,
         double value,
         double minimum,
         double maximum,
         string remedy,
-        string? paramName
+        string? paramName = null,
+        string? part = null
     )
         : base(paramName, value, null)
     {
-        sentence = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{table}: {axis} must be from {minimum:g7} to {maximum:g7}; it was {value:g7}.{(string.IsNullOrEmpty(remedy) ? "" : " ")}{remedy}"
-        );
-        Table = table;
+        int open = axis.EndsWith(')') ? axis.LastIndexOf(" (", StringComparison.Ordinal) : -1;
+        string unit = open < 0 ? "" : axis[(open + 2)..^1];
+        Quantity = open < 0 ? axis : axis[..open];
+        Sentence = table
+            .With(table.ToString(), "table")
+            .Then(
+                $": {Quantity:axis} must be from {new Amount(minimum, unit):least} to {new Amount(maximum, unit):most}; it was {new Amount(value, unit):value}."
+            );
+        sentence = RefusalWords.Of(remedy.Length == 0 ? Sentence : Sentence.Then($" {remedy:remedy}"), part);
+        Part = part;
+        Table = table.ToString();
         Axis = axis;
         Value = value;
         Minimum = minimum;
@@ -68,6 +75,16 @@ public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusa
 
     /// <summary>A remedy, in sentences; may be empty.</summary>
     public string Remedy { get; }
+
+    Refusal IExplained.Refusal =>
+        Sentence.ToRefusal(RefusalKind.Table, RefusalCode.OutsideData, Quantity, sentence, Part);
+
+    /// <summary>The axis without its unit.</summary>
+    private string Quantity { get; }
+
+    private RefusalText Sentence { get; }
+
+    private string? Part { get; }
 
     /// <inheritdoc />
     public override string Message => ParamName is null ? sentence : $"{sentence} (Parameter '{ParamName}')";

@@ -12,12 +12,16 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/RefusalExamples.cs" region="Refusal" />
 /// </example>
-public sealed class Refusal
+public sealed partial class Refusal
 {
-    internal Refusal(RefusalKind kind, string what, string message) => (Kind, What, Message) = (kind, what, message);
+    internal Refusal(RefusalKind kind, RefusalCode code, string what, string message) =>
+        (Kind, Code, What, Message) = (kind, code, what, message);
 
-    /// <summary>The kind of refusal.</summary>
+    /// <summary>The kind of exception.</summary>
     public RefusalKind Kind { get; }
+
+    /// <summary>What is wrong. Codes stay when words change.</summary>
+    public RefusalCode Code { get; }
 
     /// <summary>What was refused: a parameter, an axis of data, a property, what was sought, a kind of quantity.</summary>
     public string What { get; }
@@ -53,8 +57,26 @@ public sealed class Refusal
     /// <summary>Whether <see cref="Minimum"/> itself is excluded, as in "greater than zero".</summary>
     public bool IsMinimumExcluded { get; internal init; }
 
+    /// <summary>Whether <see cref="Maximum"/> itself is excluded, as in "less than the period".</summary>
+    public bool IsMaximumExcluded { get; internal init; }
+
     /// <summary>The unit of the numbers as the caller gave it; empty for a pure number or without numbers.</summary>
     public string Unit { get; internal init; } = "";
+
+    /// <summary>What was given where it is a text: a name, a choice, a kind of part; null where it is none.</summary>
+    public string? Given { get; internal init; }
+
+    /// <summary>What it does not fit, by its name; null where there is none.</summary>
+    public string? Other { get; internal init; }
+
+    /// <summary>The names, choices or units that are allowed; empty where they are no list.</summary>
+    public ImmutableArray<string> Allowed { get; internal init; } = [];
+
+    /// <summary>The place in a list, from zero; null where it is no list.</summary>
+    public int? Index { get; internal init; }
+
+    /// <summary>Whatever else the message shows, by name.</summary>
+    public ImmutableArray<Fact> Facts { get; internal init; } = [];
 
     /// <summary>The message for people.</summary>
     public string Message { get; }
@@ -66,61 +88,37 @@ public sealed class Refusal
     public static Refusal? Of(Exception exception)
     {
         ArgumentNullException.ThrowIfNull(exception);
-        return exception switch
-        {
-            IExplained explained => explained.Refusal,
-            OutsideTableException table => OfTable(table),
-            UnknownPropertyException property => new(RefusalKind.Property, property.Property, property.Message)
-            {
-                Part = Quoted(property.Property),
-            },
-            NoSolutionException solution => new(RefusalKind.Solution, solution.Sought, solution.Message)
-            {
-                Part = Quoted(solution.Sought),
-                Node = solution.Where.Length == 0 ? null : solution.Where,
-            },
-            DocumentException document => OfDocument(document),
-            _ => null,
-        };
+        return (exception as IExplained)?.Refusal;
     }
 
     /// <summary>Gives the message for people.</summary>
     /// <returns>The message.</returns>
     public override string ToString() => Message;
 
-    private static Refusal OfTable(OutsideTableException table)
-    {
-        int open = table.Axis.EndsWith(')') ? table.Axis.LastIndexOf(" (", StringComparison.Ordinal) : -1;
-        return new(RefusalKind.Table, open < 0 ? table.Axis : table.Axis[..open], table.Message)
-        {
-            Part = Quoted(table.Table),
-            Value = table.Value,
-            Minimum = table.Minimum,
-            Maximum = table.Maximum,
-            Unit = open < 0 ? "" : table.Axis[(open + 2)..^1],
-        };
-    }
-
-    private static Refusal OfDocument(DocumentException document)
-    {
-        Refusal? inner = document.InnerException is { } cause ? Of(cause) : null;
-        return new(RefusalKind.Document, inner?.What ?? document.Path, document.Message)
+    /// <summary>The same, at its place in a document.</summary>
+    internal Refusal InDocument(DocumentException document) =>
+        new(RefusalKind.Document, Code, What, document.Message)
         {
             DocumentPath = document.Path,
-            Part = inner?.Part ?? document.Part,
-            Node = inner?.Node,
-            Value = inner?.Value,
-            Minimum = inner?.Minimum,
-            Maximum = inner?.Maximum,
-            IsMinimumExcluded = inner is { IsMinimumExcluded: true },
-            Unit = inner?.Unit ?? "",
+            Part = Part ?? document.Part,
+            Parts = Part is null && document.Part is { } name ? [name] : Parts,
+            Node = Node,
+            Value = Value,
+            Minimum = Minimum,
+            Maximum = Maximum,
+            IsMinimumExcluded = IsMinimumExcluded,
+            IsMaximumExcluded = IsMaximumExcluded,
+            Unit = Unit,
+            Given = Given ?? document.Found,
+            Other = Other,
+            Allowed = Allowed,
+            Index = Index,
+            Facts =
+            [
+                .. Facts,
+                new Fact("line", NumberEcho.Of(document.Line), document.Line, ""),
+                new Fact("column", NumberEcho.Of(document.Column), document.Column, ""),
+                new Fact("found", document.Found, null, ""),
+            ],
         };
-    }
-
-    /// <summary>The name between quotes, as messages name a part.</summary>
-    private static string? Quoted(string text)
-    {
-        string[] pieces = text.Split('\'');
-        return pieces.Length > 2 ? pieces[1] : null;
-    }
 }

@@ -9,6 +9,9 @@ public enum RefusalKind
     /// <summary>A name, a list or a combination is not what is allowed: a <see cref="RefusedArgumentException"/>.</summary>
     Argument,
 
+    /// <summary>An object is in no state to give what is asked: a <see cref="RefusedOperationException"/>.</summary>
+    Operation,
+
     /// <summary>A value is outside the range of data: an <see cref="OutsideTableException"/>.</summary>
     Table,
 

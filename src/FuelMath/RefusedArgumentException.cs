@@ -10,14 +10,21 @@ namespace FuelMath;
 /// </remarks>
 public sealed class RefusedArgumentException : ArgumentException, IExplained
 {
-    internal RefusedArgumentException(string message)
-        : this(message, null, null) { }
-
-    internal RefusedArgumentException(string message, string? paramName)
-        : this(message, paramName, null) { }
-
-    internal RefusedArgumentException(string message, string? paramName, Exception? inner)
-        : base(message, paramName, inner) => Refusal = new(RefusalKind.Argument, paramName ?? "arguments", message);
+    internal RefusedArgumentException(
+        RefusalCode code,
+        RefusalText sentence,
+        string? paramName = null,
+        string? part = null,
+        Exception? inner = null
+    )
+        : base(RefusalWords.Of(sentence, part), paramName, inner) =>
+        Refusal = sentence.ToRefusal(
+            RefusalKind.Argument,
+            code,
+            paramName ?? "arguments",
+            RefusalWords.Of(sentence, part),
+            part
+        );
 
     /// <summary>What is refused, as data.</summary>
     public Refusal Refusal { get; }

@@ -7,31 +7,25 @@ namespace FuelMath;
 /// </remarks>
 public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplained
 {
-    private readonly string sentence;
-    private readonly RefusedRange range;
-
-    internal RefusedValueException(string paramName, object actualValue, RefusedRange range, string unit, string? part)
-        : base(paramName, actualValue, range.Sentence)
+    internal RefusedValueException(
+        RefusalCode code,
+        RefusalText sentence,
+        object actualValue,
+        string paramName,
+        string? part = null
+    )
+        : base(paramName, actualValue, sentence.ToString())
     {
-        this.range = range;
-        sentence = part is null ? range.Sentence : $"{range.Sentence} Part: '{part}'.";
-        Refusal = new(RefusalKind.Value, paramName, sentence)
-        {
-            Part = part,
-            Value = range.Value,
-            Minimum = range.Minimum,
-            Maximum = range.Maximum,
-            IsMinimumExcluded = range.IsMinimumExcluded,
-            Unit = unit,
-        };
+        Sentence = sentence;
+        Refusal = sentence.ToRefusal(RefusalKind.Value, code, paramName, RefusalWords.Of(sentence, part), part);
     }
 
     /// <summary>The refusal, as data.</summary>
     public Refusal Refusal { get; }
 
     /// <inheritdoc />
-    public override string Message => $"{sentence} (Parameter '{ParamName}')";
+    public override string Message => $"{Refusal.Message} (Parameter '{ParamName}')";
 
-    /// <summary>Value and range.</summary>
-    internal RefusedRange Range => range;
+    /// <summary>The sentence, without the part that refuses.</summary>
+    internal RefusalText Sentence { get; }
 }

@@ -37,14 +37,14 @@ public sealed class TableExamples
         }
         catch (OutsideTableException refusal)
         {
-            said = refusal.Message; // "pump: pressure (kPa) must be from 200 to 500; it was 510."
+            said = refusal.Message; // "pump: pressure must be from 200 kPa to 500 kPa; it was 510 kPa."
         }
         #endregion
 
         Assert.InRange(litersPerHour, 190, 235);
         Assert.Equal(200, flow.At(kilopascals), 1e-9);
         Assert.Equal(0.95, at13Volts, 1e-12);
-        Assert.StartsWith("pump: pressure (kPa) must be from 200 to 500; it was 510.", said);
+        Assert.StartsWith("pump: pressure must be from 200 kPa to 500 kPa; it was 510 kPa.", said);
         Assert.Equal(litersPerHour, flow.Read(new Real(350)).Value);
     }
 }

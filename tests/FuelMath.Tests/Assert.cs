@@ -1,3 +1,5 @@
+using FuelMath.Tests.Refusals;
+
 namespace FuelMath.Tests;
 
 /// <summary>
@@ -23,12 +25,22 @@ internal abstract class Assert : Xunit.Assert
     private static T Held<T>(Exception? thrown)
         where T : Exception
     {
+        if (thrown is not null && Refusal.Of(thrown) is { } told)
+        {
+            Equal([], German.Lost(told));
+        }
+
         if (thrown is RefusedArgumentException argument && typeof(T) == typeof(ArgumentException))
         {
             Equal(argument.ParamName ?? "arguments", argument.Refusal.What);
             StartsWith(argument.Refusal.Message, argument.Message, StringComparison.Ordinal);
             Same(argument.Refusal, Refusal.Of(argument));
             return (T)(object)argument;
+        }
+
+        if (thrown is RefusedOperationException operation && typeof(T) == typeof(InvalidOperationException))
+        {
+            return (T)(object)operation;
         }
 
         if (thrown is not RefusedValueException refused || typeof(T) != typeof(ArgumentOutOfRangeException))

@@ -30,7 +30,11 @@ public sealed class AirState
     {
         if (!(pressure.Si > 0))
         {
-            throw Guard.OutOfRange(pressure, pressure.Si, 0, null, $"Must be above vacuum; it was {pressure}.");
+            throw Guard.Outside(
+                pressure,
+                RefusalCode.OutOfRange,
+                $"Must be above vacuum, {new AbsolutePressure(0):above}; it was {pressure:value}."
+            );
         }
 
         double humidity = Guard.InRange(relativeHumidity, relativeHumidity.InSi(), 0, 1, SiUnits.Ratio);
@@ -44,12 +48,10 @@ public sealed class AirState
         water = humidity > 0 ? humidity * AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value : 0;
         if (!(water < pressure.Si))
         {
-            throw Guard.OutOfRange(
+            throw Guard.Outside(
                 pressure,
-                pressure.Si,
-                water,
-                null,
-                $"Must be above that of the water in the air, {new AbsolutePressure(water)}; it was {pressure}."
+                RefusalCode.OutOfRange,
+                $"Must be above that of the water in the air, {new AbsolutePressure(water):above}; it was {pressure:value}."
             );
         }
 

@@ -84,7 +84,8 @@ public sealed class Humidity
             ? water / ambient.Si
             : throw Guard.Outside(
                 ambient,
-                $"Must be above that of the water in the air, {WaterPressure}; it was {ambient}.",
+                RefusalCode.OutOfRange,
+                $"Must be above that of the water in the air, {WaterPressure:above}; it was {ambient:value}.",
                 paramName
             );
 
@@ -95,7 +96,11 @@ public sealed class Humidity
     ) =>
         charge.InSi() >= SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius) && double.IsFinite(charge.InSi())
             ? charge.InSi()
-            : throw Guard.OutOfRange(charge, "0 °C or more where the air is humid", paramName);
+            : throw Guard.OutOfRange(
+                charge,
+                $"{Amount.Celsius(273.15):least} or more where the air is humid",
+                paramName
+            );
 
     private static double Saturation(double kelvins) => AtmosphereModel.WaterVaporPressure(new Real(kelvins)).Value;
 }

@@ -57,9 +57,7 @@ public sealed partial class SystemAssessment
         ArgumentNullException.ThrowIfNull(inputs);
         inputs = Lists.NoNulls(inputs);
         UncertainInput[] all = [.. inputs];
-        return all.Length > 0
-            ? new(this, SharesOf(all))
-            : throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+        return all.Length > 0 ? new(this, SharesOf(all)) : throw Guard.Empty(nameof(inputs));
     }
 
     private ImmutableArray<PointShares> SharesOf(IReadOnlyCollection<UncertainInput> inputs) =>
@@ -90,7 +88,8 @@ public sealed partial class SystemAssessment
         )
         {
             throw new RefusedArgumentException(
-                $"Must have the stages of '{system.Name}' in their order: {string.Join(", ", system.Stages.Select(s => s.Name))}.",
+                RefusalCode.NotAlike,
+                $"Must have the stages of '{system.Name:part}' in their order: {system.Stages.Select(s => s.Name):allowed}.",
                 nameof(measured)
             );
         }
@@ -151,7 +150,8 @@ public sealed partial class SystemAssessment
         if (unknown is not null)
         {
             throw new RefusedArgumentException(
-                $"Must name one of: {string.Join(", ", stages)}; it was '{unknown}'.",
+                RefusalCode.NotOneOf,
+                $"Must name one of: {stages:allowed}; it was '{unknown:given}'.",
                 "sets"
             );
         }

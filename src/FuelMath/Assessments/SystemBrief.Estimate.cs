@@ -118,7 +118,8 @@ public sealed partial class SystemBrief
             if (quantity.GetType() != wanted)
             {
                 throw new RefusedArgumentException(
-                    $"The {Words(input)} must be of the kind {wanted.Name}; it was {quantity.GetType().Name}.",
+                    RefusalCode.WrongKind,
+                    $"The {Words(input):subject} must be of the kind {wanted.Name:allowed}; it was {quantity.GetType().Name:given}.",
                     paramName
                 );
             }
@@ -138,7 +139,8 @@ public sealed partial class SystemBrief
                 ? number
                 : throw Guard.Outside(
                     quantity,
-                    $"The {Words(input)} must be greater than zero; it was {Shown(quantity)}.",
+                    RefusalCode.OutOfRange,
+                    $"The {Words(input):subject} must be greater than zero; it was {quantity:value}.",
                     paramName
                 );
         }

@@ -23,7 +23,7 @@ public sealed partial class AcceptanceLimits
             double high = Guard.Positive(most, most.InSi());
             if (high <= low)
             {
-                throw Guard.OutOfRange(most, $"above the least of {Guard.Show(least, least.Unit)}");
+                throw Guard.OutOfRange(most, $"above the least, {least:above}");
             }
 
             (Least, Most, Source) = (least, most, source);

@@ -72,7 +72,11 @@ public sealed partial class BenchConditions
     public BenchConditions WithWidths(WidthCorrections widths) =>
         (widths & ~(WidthCorrections.Voltage | WidthCorrections.Pressure)) == 0
             ? new(this, Driver, widths)
-            : throw Guard.Outside(widths, $"Must be None, Voltage, Pressure or both; it was {widths}.");
+            : throw Guard.Outside(
+                widths,
+                RefusalCode.NotOneOf,
+                $"Must be {WidthCorrections.None:allowed}, {WidthCorrections.Voltage:allowed}, {WidthCorrections.Pressure:allowed} or both; it was {widths:given}."
+            );
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{DifferentialPressure}, {Fluid} at {FluidTemperature}");

@@ -34,10 +34,7 @@ public sealed class BenchRecord
     /// <exception cref="ArgumentException">There is no such injector.</exception>
     public BenchedInjector Injector(string name) =>
         Injectors.FirstOrDefault(i => i.Name == name)
-        ?? throw new RefusedArgumentException(
-            $"Must be one of {string.Join(", ", Injectors.Select(i => i.Name))}; it was '{name}'.",
-            nameof(name)
-        );
+        ?? throw Guard.NoName(name, Injectors.Select(i => i.Name), nameof(name));
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Name}: {Injectors.Length} injectors");

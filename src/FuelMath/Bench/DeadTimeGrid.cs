@@ -15,8 +15,8 @@ internal sealed class DeadTimeGrid
         if (readings.FirstOrDefault(r => (r.Conditions.Widths & WidthCorrections.Voltage) != 0) is { } corrected)
         {
             throw new RefusedArgumentException(
-                "Must come from widths that were not corrected for voltage, else it is what the correction leaves over; "
-                    + $"one has {Guard.Show(corrected.AtInjector, corrected.AtInjector.Unit)}, {corrected.Conditions.Driven}.",
+                RefusalCode.CorrectedAlready,
+                $"Must come from widths that were not corrected for voltage, else it is what the correction leaves over; one has {corrected.AtInjector:voltage}, {corrected.Conditions.Driven:given}.",
                 paramName
             );
         }
@@ -24,7 +24,8 @@ internal sealed class DeadTimeGrid
         if (readings.FirstOrDefault(r => !SameDriver(r, readings[0])) is { } other)
         {
             throw new RefusedArgumentException(
-                $"Must share one driver; one has {other.Conditions.Driven}; another {readings[0].Conditions.Driven}.",
+                RefusalCode.NotAlike,
+                $"Must share one driver; one has {other.Conditions.Driven:given}; another {readings[0].Conditions.Driven:other}.",
                 paramName
             );
         }
@@ -48,9 +49,8 @@ internal sealed class DeadTimeGrid
                 if (found == 0 || (refuseRepeats && found > 1))
                 {
                     throw new RefusedArgumentException(
-                        FormattableString.Invariant(
-                            $"Must hold one for each voltage and pressure; {found} at {Voltage(volts)} and {Differential(pascals)}."
-                        ),
+                        RefusalCode.Count,
+                        $"Must hold {1:exactly} for each voltage and pressure; {found:value} at {Voltage(volts):voltage} and {Differential(pascals):pressure}.",
                         paramName
                     );
                 }

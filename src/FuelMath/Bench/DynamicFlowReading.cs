@@ -30,14 +30,18 @@ public sealed class DynamicFlowReading
         ArgumentNullException.ThrowIfNull(conditions);
         if (collected.IsNothing)
         {
-            throw new RefusedArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+            throw new RefusedArgumentException(
+                RefusalCode.Missing,
+                "Must be a collected volume or mass; nothing was.",
+                nameof(collected)
+            );
         }
 
         WidthSi = Guard.Positive(pulseWidth, pulseWidth.InSi());
         double seconds = Guard.Positive(period, period.InSi());
         if (WidthSi >= seconds)
         {
-            throw Guard.OutOfRange(pulseWidth, $"shorter than the period of {Guard.Show(period, period.Unit)}");
+            throw Guard.OutOfRange(pulseWidth, $"shorter than the period, {period:below}");
         }
 
         Pulses = Guard.InRange(pulses, 1, MostPulses);

@@ -27,6 +27,7 @@ public sealed partial class FilledDeadTimes
         if (proportional && !grid.AllPositive)
         {
             throw new RefusedArgumentException(
+                RefusalCode.OutOfRange,
                 "Must be greater than zero, each of them, for a pattern that multiplies.",
                 paramName
             );
@@ -52,7 +53,11 @@ public sealed partial class FilledDeadTimes
 
         if (Estimates == 0)
         {
-            throw new RefusedArgumentException("Must have a pair that was not read; all of them were.", paramName);
+            throw new RefusedArgumentException(
+                RefusalCode.NothingToFill,
+                "Must have a pair that was not read; all of them were.",
+                paramName
+            );
         }
 
         Table = grid.ToTable(seconds, outside, source).WithEstimates(marks);
@@ -86,10 +91,9 @@ public sealed partial class FilledDeadTimes
         if (seconds < 0)
         {
             throw Guard.NoSolution(
+                RefusalCode.EstimateNegative,
                 "an estimate of dead time",
-                FormattableString.Invariant(
-                    $"At {voltage} and {pressure} it would be {seconds * 1000:0.###} ms: read that pair."
-                )
+                $"At {voltage:voltage} and {pressure:pressure} it would be {Amount.Milliseconds(seconds):value}: read that pair."
             );
         }
     }

@@ -25,7 +25,8 @@ public sealed partial class Placement
             if (Stages.Distinct().Count() < Stages.Length)
             {
                 throw new RefusedArgumentException(
-                    $"Stages must differ; they were {string.Join(", ", Stages)}.",
+                    RefusalCode.Duplicate,
+                    $"Stages must differ; they were {Stages:given}.",
                     nameof(stages)
                 );
             }

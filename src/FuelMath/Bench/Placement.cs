@@ -60,7 +60,11 @@ public sealed partial class Placement
         stages = Points[0].PulseWidths.Length;
         if (Points.Any(p => p.PulseWidths.Length != stages))
         {
-            throw new RefusedArgumentException("All points must have the same number of stages.", nameof(points));
+            throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
+                "All points must have the same number of stages.",
+                nameof(points)
+            );
         }
 
         Chambers = airs.Length;
@@ -76,6 +80,7 @@ public sealed partial class Placement
         )
         {
             throw new RefusedArgumentException(
+                RefusalCode.NoFuel,
                 "Every candidate must deliver in the first stage at every point.",
                 nameof(points)
             );
@@ -84,6 +89,7 @@ public sealed partial class Placement
         int[] start =
             PlacementStart.Find(allowed, Chambers)
             ?? throw new RefusedArgumentException(
+                RefusalCode.TooFewForSeats,
                 "Must hold enough that may go to each stage; there is no way to fill all seats.",
                 nameof(candidates)
             );

@@ -20,9 +20,8 @@ internal sealed class PlacementGroups
         if (count > Most)
         {
             throw new RefusedArgumentException(
-                FormattableString.Invariant(
-                    $"Must be so few that at most {Most} groups can fill a chamber; {Injectors} injectors in {Stages} stages make {count}."
-                ),
+                RefusalCode.TooManyCombinations,
+                $"Must be so few that at most {Most:most} groups can fill a chamber; {Injectors:injectors} injectors in {Stages:stages} stages make {count:value}.",
                 paramName
             );
         }

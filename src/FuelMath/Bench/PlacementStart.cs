@@ -16,9 +16,8 @@ internal static class PlacementStart
                 if (stage > stages)
                 {
                     throw new RefusedArgumentException(
-                        FormattableString.Invariant(
-                            $"A stage must be from 1 to {stages}; one of '{restricted![i].Injector.Name}' was {stage}."
-                        ),
+                        RefusalCode.OutOfRange,
+                        $"A stage must be from {1:least} to {stages:most}; one of '{restricted![i].Injector.Name:part}' was {stage:value}.",
                         paramName
                     );
                 }

@@ -45,9 +45,8 @@ public sealed class PressureExponentFit
         if (pressures < 3)
         {
             throw new RefusedArgumentException(
-                FormattableString.Invariant(
-                    $"A power of pressure needs readings at 3 or more different pressures; {Readings.Length} readings at {pressures} given."
-                ),
+                RefusalCode.TooFewReadings,
+                $"A power of pressure needs readings at {3:least} or more different pressures; {Readings.Length:readings} readings at {pressures:value} given.",
                 nameof(readings)
             );
         }
@@ -55,7 +54,8 @@ public sealed class PressureExponentFit
         if (Readings.FirstOrDefault(r => r.Conditions.Fluid.Name != Readings[0].Conditions.Fluid.Name) is { } other)
         {
             throw new RefusedArgumentException(
-                $"Must share one fluid; one has {other.Conditions.Fluid.Name}, another {Readings[0].Conditions.Fluid.Name}.",
+                RefusalCode.NotAlike,
+                $"Must share one fluid; one has {other.Conditions.Fluid.Name:given}, another {Readings[0].Conditions.Fluid.Name:other}.",
                 nameof(readings)
             );
         }
@@ -152,10 +152,9 @@ public sealed class PressureExponentFit
         catch (ArgumentOutOfRangeException)
         {
             throw Guard.NoSolution(
+                RefusalCode.OutOfRange,
                 "a measured power of pressure",
-                FormattableString.Invariant(
-                    $"The readings give {line.Slope:0.###}, and an opening follows 0.3 to 1: look for a reading that is off."
-                )
+                $"The readings give {line.Slope:value}, and an opening follows {0.3:least} to {1:most}: look for a reading that is off."
             );
         }
     }

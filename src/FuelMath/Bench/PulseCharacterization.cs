@@ -77,16 +77,14 @@ public sealed partial class PulseCharacterization
         (Scatter, LinearityTolerance, Confidence) = (scatter, linearityTolerance, confidence);
         (Line, int first, int end, worst) =
             LinearRange.Find(Readings, tolerance, scatter)
-            ?? throw new NoSolutionException(
+            ?? throw Guard.NoSolution(
+                RefusalCode.NoLine,
                 "a linear range",
-                "No three neighboring pulse widths lie on one line within the tolerance.",
-                "",
-                double.NaN,
-                0
+                "No three neighboring pulse widths lie on one line within the tolerance."
             );
         if (Line.Slope <= 0)
         {
-            throw new NoSolutionException("a static flow", "Mass does not rise with pulse width.", "", double.NaN, 0);
+            throw Guard.NoSolution(RefusalCode.MustRise, "a static flow", "Mass does not rise with pulse width.");
         }
 
         zero = Line.ZeroInterval(confidence);

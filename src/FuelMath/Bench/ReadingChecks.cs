@@ -17,10 +17,8 @@ internal static class ReadingChecks
         if (widths < 3)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A line through pulses needs readings at 3 or more different pulse widths; {all.Length} readings at {widths} given."
-                ),
+                RefusalCode.TooFewReadings,
+                $"A line through pulses needs readings at {3:least} or more different pulse widths; {all.Length:readings} readings at {widths:value} given.",
                 paramName
             );
         }
@@ -32,8 +30,8 @@ internal static class ReadingChecks
         return other is null
             ? all
             : throw new RefusedArgumentException(
-                "All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has "
-                    + $"{Show(other)}; another {Show(first)}.",
+                RefusalCode.NotAlike,
+                $"All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has {Show(other):given}; another {Show(first):other}.",
                 paramName
             );
     }

@@ -56,7 +56,7 @@ public sealed class RobustCharacterization
         line = new(x, y);
         if (line.Slope <= 0)
         {
-            throw new NoSolutionException("a static flow", "Mass does not rise with pulse width.", "", double.NaN, 0);
+            throw Guard.NoSolution(RefusalCode.MustRise, "a static flow", "Mass does not rise with pulse width.");
         }
 
         // Masses come from the line, not from the readings, so that an outlier does not set its own weight; from the

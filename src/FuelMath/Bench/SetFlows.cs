@@ -35,7 +35,8 @@ internal sealed class SetFlows
         if (injectors.FirstOrDefault(i => i.Readings.IsEmpty) is { } silent)
         {
             throw new RefusedArgumentException(
-                $"Must have readings of static flow, each of them; '{silent.Name}' has none.",
+                RefusalCode.Missing,
+                $"Must have readings of static flow, each of them; '{silent.Name:part}' has none.",
                 nameof(injectors)
             );
         }

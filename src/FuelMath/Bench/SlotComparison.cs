@@ -129,10 +129,5 @@ public sealed partial class SlotComparison
     }
 
     private static string Checked(ImmutableArray<string> names, string name, string paramName) =>
-        names.Contains(name)
-            ? name
-            : throw new RefusedArgumentException(
-                $"Must be one of {string.Join(", ", names)}; it was '{name}'.",
-                paramName
-            );
+        names.Contains(name) ? name : throw Guard.NoName(name, names, paramName);
 }

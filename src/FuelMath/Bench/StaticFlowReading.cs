@@ -19,7 +19,11 @@ public sealed class StaticFlowReading
         ArgumentNullException.ThrowIfNull(conditions);
         if (collected.IsNothing)
         {
-            throw new RefusedArgumentException("Must be a collected volume or mass; nothing was.", nameof(collected));
+            throw new RefusedArgumentException(
+                RefusalCode.Missing,
+                "Must be a collected volume or mass; nothing was.",
+                nameof(collected)
+            );
         }
 
         Guard.Positive(collectionTime, collectionTime.InSi());

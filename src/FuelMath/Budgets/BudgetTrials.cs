@@ -68,14 +68,15 @@ internal sealed class BudgetTrials
     {
         if (budget.Lines.All(l => l.Input.StandardUncertainty == 0))
         {
-            throw new InvalidOperationException("An input must be uncertain; all are exact.");
+            throw new RefusedOperationException(RefusalCode.InputExact, "An input must be uncertain; all are exact.");
         }
 
         if (budget.Groups.FirstOrDefault(g => g.Members.Length > 1 && !(g.IsNormal && g.HasOneDegree)) is { } group)
         {
             string names = string.Join(", ", group.Members.Select(i => budget.Lines[i].Input.Name));
-            throw new InvalidOperationException(
-                $"Inputs that err together must all be normal, with the same degrees of freedom, to be drawn; {names} are not."
+            throw new RefusedOperationException(
+                RefusalCode.CorrelatedNotNormal,
+                $"Inputs that err together must all be normal, with the same degrees of freedom, to be drawn; {names:given} are not."
             );
         }
     }
@@ -178,11 +179,9 @@ internal sealed class BudgetTrials
         if (summaries.Count < 2)
         {
             throw Guard.NoSolution(
+                RefusalCode.TrialsRefused,
                 "the trials of a budget",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{missing} of {total} lie outside the ranges of the formula or have no finite result."
-                )
+                $"{missing:value} of {total:total} lie outside the ranges of the formula or have no finite result."
             );
         }
 

@@ -27,7 +27,8 @@ internal static class CorrelationMatrix
             if (!seen.Add((Math.Min(i, j), Math.Max(i, j))))
             {
                 throw new RefusedArgumentException(
-                    $"Must give each pair once; '{c.One}' and '{c.Other}' are there twice.",
+                    RefusalCode.Duplicate,
+                    $"Must give each pair once; '{c.One:given}' and '{c.Other:given}' are there twice.",
                     paramName
                 );
             }
@@ -39,10 +40,8 @@ internal static class CorrelationMatrix
         return least >= -Rounding * inputs.Length
             ? matrix
             : throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must be coefficients that can hold together, a matrix without negative eigenvalues; the least was {least:G6}."
-                ),
+                RefusalCode.CorrelationsImpossible,
+                $"Must be coefficients that can hold together, a matrix without negative eigenvalues; the least was {least:value}.",
                 paramName
             );
     }
@@ -56,14 +55,16 @@ internal static class CorrelationMatrix
                 return inputs[i].StandardUncertainty > 0
                     ? i
                     : throw new RefusedArgumentException(
-                        $"Must be between uncertain inputs; '{name}' is exact.",
+                        RefusalCode.InputExact,
+                        $"Must be between uncertain inputs; '{name:given}' is exact.",
                         paramName
                     );
             }
         }
 
         throw new RefusedArgumentException(
-            $"Must name inputs ({string.Join(", ", inputs.Select(i => i.Name))}); it was '{name}'.",
+            RefusalCode.NotOneOf,
+            $"Must name inputs ({inputs.Select(i => i.Name):allowed}); it was '{name:given}'.",
             paramName
         );
     }

@@ -51,7 +51,10 @@ public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
     /// <exception cref="InvalidOperationException">It is unlimited.</exception>
     public double ToNumber() =>
         IsUnlimited
-            ? throw new InvalidOperationException("The degrees of freedom must be limited to be a number.")
+            ? throw new RefusedOperationException(
+                RefusalCode.FreedomUnknown,
+                "The degrees of freedom must be limited to be a number."
+            )
             : 1 / Reciprocal;
 
     /// <inheritdoc />

@@ -20,7 +20,8 @@ public sealed partial class UncertaintyBudget
             if (one == other)
             {
                 throw new RefusedArgumentException(
-                    $"Must name another input than the first; it was '{other}' again.",
+                    RefusalCode.NotDifferent,
+                    $"Must name another input than the first; it was '{other:given}' again.",
                     nameof(other)
                 );
             }
@@ -56,7 +57,8 @@ public sealed partial class UncertaintyBudget
             if (a.Length != b.Length)
             {
                 throw new RefusedArgumentException(
-                    $"Must be {a.Length} readings, as of '{one}'; there are {b.Length}.",
+                    RefusalCode.Count,
+                    $"Must be {a.Length:exactly} readings, as of '{one:other}'; there are {b.Length:value}.",
                     nameof(others)
                 );
             }
@@ -65,6 +67,7 @@ public sealed partial class UncertaintyBudget
             if (first.StandardDeviation == 0 || second.StandardDeviation == 0)
             {
                 throw new RefusedArgumentException(
+                    RefusalCode.AllAlike,
                     "Must be readings that are not all the same.",
                     first.StandardDeviation == 0 ? nameof(readings) : nameof(others)
                 );

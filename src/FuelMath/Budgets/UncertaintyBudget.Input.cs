@@ -118,7 +118,11 @@ public sealed partial class UncertaintyBudget
             double reach = SpreadShapes.HalfWidth(shape);
             if (double.IsInfinity(reach))
             {
-                throw new RefusedArgumentException($"Must be a shape that has limits; it was {shape}.", nameof(shape));
+                throw new RefusedArgumentException(
+                    RefusalCode.NotOneOf,
+                    $"Must be a shape that has limits; it was {shape:given}.",
+                    nameof(shape)
+                );
             }
 
             double u = Guard.NotNegative(halfWidth) / reach;

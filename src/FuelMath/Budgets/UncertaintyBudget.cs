@@ -118,7 +118,8 @@ public sealed partial class UncertaintyBudget
         if (!given.Select(i => i.Name).Order().SequenceEqual(wanted.Order()))
         {
             throw new RefusedArgumentException(
-                $"Must be one for each argument ({string.Join(", ", wanted)}); they were {string.Join(", ", given.Select(i => i.Name))}.",
+                RefusalCode.NotOneOf,
+                $"Must be one for each argument ({wanted:allowed}); they were {given.Select(i => i.Name):given}.",
                 nameof(inputs)
             );
         }
@@ -160,7 +161,7 @@ public sealed partial class UncertaintyBudget
         ImmutableArray<Input> given = [.. Lists.NoNulls(inputs)];
         if (given.IsEmpty)
         {
-            throw new RefusedArgumentException("Must be one or more inputs; none given.", nameof(inputs));
+            throw Guard.Empty(nameof(inputs));
         }
 
         try
@@ -171,9 +172,10 @@ public sealed partial class UncertaintyBudget
         catch (IndexOutOfRangeException inner)
         {
             throw new RefusedArgumentException(
-                $"Must be as many as the function reads; there are {given.Length}.",
+                RefusalCode.Count,
+                $"Must be as many as the function reads; there are {given.Length:value}.",
                 nameof(inputs),
-                inner
+                inner: inner
             );
         }
     }
@@ -191,7 +193,8 @@ public sealed partial class UncertaintyBudget
         double share = Student.Checked(confidence);
         DegreesOfFreedom degrees =
             EffectiveDegreesOfFreedom
-            ?? throw new InvalidOperationException(
+            ?? throw new RefusedOperationException(
+                RefusalCode.FreedomUnknown,
                 "The effective degrees of freedom must be known; inputs that err together have different ones. Give all of a group the same, or none a limit."
             );
         return degrees.IsUnlimited
@@ -224,6 +227,7 @@ public sealed partial class UncertaintyBudget
         if (!Lines.Select(l => l.Input).SequenceEqual(other.Lines.Select(l => l.Input)) || !matrix.Equals(other.matrix))
         {
             throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
                 "Must be of the same inputs, in the same order, with the same correlations.",
                 nameof(other)
             );
@@ -250,10 +254,7 @@ public sealed partial class UncertaintyBudget
     /// Trials run in blocks of 10 000, more for a coverage beyond 99 %, until mean, standard uncertainty and both ends
     /// are stable to a fifth of the numerical tolerance. Source: [JCGM-101] sections 7.9 and 8.1.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">
-    /// <paramref name="coverage"/>, <paramref name="significantDigits"/> or <paramref name="mostTrials"/> is outside
-    /// its range.
-    /// </exception>
+    /// <exception cref="ArgumentOutOfRangeException">Coverage, digits or trials are outside their range.</exception>
     /// <exception cref="InvalidOperationException">
     /// No input is uncertain, correlated inputs are not all normal with the same degrees of freedom, or the effective
     /// degrees of freedom are not known.
@@ -290,5 +291,9 @@ public sealed partial class UncertaintyBudget
     private static double Known(double number, string what) =>
         double.IsFinite(number)
             ? number
-            : throw Guard.NoSolution("a budget of uncertainty", $"{what} must be finite at the estimates.");
+            : throw Guard.NoSolution(
+                RefusalCode.NotFinite,
+                "a budget of uncertainty",
+                $"{what:subject} must be finite at the estimates."
+            );
 }

@@ -11,10 +11,8 @@ internal static class ColumnChecks
         if (column.Length != results.Length)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must have as many rows as {resultsName}, {results.Length}; it has {column.Length}."
-                ),
+                RefusalCode.Count,
+                $"Must have as many rows as {resultsName:other}, {results.Length:exactly}; it has {column.Length:value}.",
                 name
             );
         }
@@ -22,7 +20,8 @@ internal static class ColumnChecks
         if (results.Overlaps(column, out int offset) && offset != 0)
         {
             throw new RefusedArgumentException(
-                $"Must be the same memory as {resultsName} or lie apart from it; it overlaps in part.",
+                RefusalCode.MemoryOverlaps,
+                $"Must be the same memory as {resultsName:other} or lie apart from it; it overlaps in part.",
                 name
             );
         }

@@ -37,10 +37,8 @@ public static partial class FormulaColumns
         if (inputs.Length != formula.Arguments.Length || inputs.Length > MostArguments)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must be {formula.Arguments.Length}, one for each argument of {formula.Name}, and at most {MostArguments}; there are {inputs.Length}."
-                ),
+                RefusalCode.Count,
+                $"Must be {formula.Arguments.Length:exactly}, one for each argument of {formula.Name:part}, and at most {MostArguments:mostArguments}; there are {inputs.Length:value}.",
                 nameof(inputs)
             );
         }
@@ -74,10 +72,8 @@ public static partial class FormulaColumns
         {
             throw Guard.Outside(
                 report.FirstBadRow ?? 0,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Every row must have a result of {formula.Name}; {report.BadRows} of {report.Rows} have none, the first in row {row}."
-                ),
+                RefusalCode.NoResult,
+                $"Every row must have a result of {formula.Name:part}; {report.BadRows:badRows} of {report.Rows:rows} have none, the first in row {row:index}.",
                 nameof(inputs)
             );
         }

@@ -82,12 +82,7 @@ public sealed class ControllerBelief
     /// <returns>A new belief.</returns>
     /// <exception cref="ArgumentOutOfRangeException">There is no such reference.</exception>
     public ControllerBelief WithRailReference(RailPressure.Reference reference) =>
-        Enum.IsDefined(reference)
-            ? new(this, reference)
-            : throw Guard.Outside(
-                reference,
-                $"Must be one of: {string.Join(", ", Enum.GetNames<RailPressure.Reference>())}; it was {(int)reference}."
-            );
+        Enum.IsDefined(reference) ? new(this, reference) : throw Guard.NoChoice(reference);
 
     /// <summary>The pressure across the injectors as believed by the controller; null where it measures it.</summary>
     /// <param name="discharge">Absolute pressure into which the injectors discharge.</param>

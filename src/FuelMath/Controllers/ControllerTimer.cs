@@ -63,9 +63,6 @@ public sealed class ControllerTimer
         double width = effectiveWidth.InSi();
         return width > step / 2 && double.IsFinite(width)
             ? PulseTiming.WorstStepError(new Real(step), new Real(width)).Value
-            : throw Guard.OutOfRange(
-                effectiveWidth,
-                $"longer than half a step, {Guard.Show(SiUnits.Duration(step / 2), effectiveWidth.Unit)}"
-            );
+            : throw Guard.OutOfRange(effectiveWidth, $"longer than half a step, {SiUnits.Duration(step / 2):above}");
     }
 }

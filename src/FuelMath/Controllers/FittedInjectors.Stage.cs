@@ -32,7 +32,8 @@ public sealed partial class FittedInjectors
             if (Fitted.IsEmpty || Fitted.Contains(null!))
             {
                 throw new RefusedArgumentException(
-                    $"Stage '{name}' needs an injector for each chamber.",
+                    RefusalCode.Count,
+                    $"Stage '{name:part}' needs an injector for each chamber; {0:value} given.",
                     nameof(fitted)
                 );
             }
@@ -60,7 +61,8 @@ public sealed partial class FittedInjectors
             return other.Fitted.Length == Fitted.Length
                 ? other
                 : throw new RefusedArgumentException(
-                    $"Stage '{Name}' feeds {Fitted.Length} chambers; {other.Fitted.Length} injectors given.",
+                    RefusalCode.Count,
+                    $"Stage '{Name:part}' feeds {Fitted.Length:exactly} chambers; {other.Fitted.Length:value} injectors given.",
                     nameof(fitted)
                 );
         }

@@ -59,7 +59,8 @@ public sealed partial class FittedInjectors
         if (Stages.FirstOrDefault(s => s.Fitted.Length != ChamberCount) is { } odd)
         {
             throw new RefusedArgumentException(
-                $"All stages must feed the same {ChamberCount} chambers; stage '{odd.Name}' feeds {odd.Fitted.Length}.",
+                RefusalCode.Count,
+                $"All stages must feed the same {ChamberCount:exactly} chambers; stage '{odd.Name:part}' feeds {odd.Fitted.Length:value}.",
                 nameof(stages)
             );
         }
@@ -67,7 +68,8 @@ public sealed partial class FittedInjectors
         if (Banks.Length != ChamberCount)
         {
             throw new RefusedArgumentException(
-                $"Must name a bank for each of {ChamberCount} chambers; {Banks.Length} given.",
+                RefusalCode.Count,
+                $"Must name a bank for each of {ChamberCount:exactly} chambers; {Banks.Length:value} given.",
                 nameof(banks)
             );
         }
@@ -135,7 +137,8 @@ public sealed partial class FittedInjectors
         return widths.Length == Stages.Length
             ? delivery.Report(false, _ => new(1, false, widths))
             : throw new RefusedArgumentException(
-                $"Must be a width for each of {Stages.Length} stages; {widths.Length} given.",
+                RefusalCode.Count,
+                $"Must be a width for each of {Stages.Length:exactly} stages; {widths.Length:value} given.",
                 nameof(pulseWidths)
             );
     }
@@ -165,9 +168,7 @@ public sealed partial class FittedInjectors
     /// <param name="bank">The bank.</param>
     /// <returns>The factor to enter for the bank.</returns>
     /// <exception cref="ArgumentException">There is no such bank.</exception>
-    /// <exception cref="NoSolutionException">
-    /// No factor meets the lambda: the injectors are too small, or too large for a repeatable pulse.
-    /// </exception>
+    /// <exception cref="NoSolutionException">The injectors are too small, or too large for a repeatable pulse.</exception>
     public Ratio NeededCorrection(MixturePoint point, int bank)
     {
         PointDelivery delivery = At(point);
@@ -175,21 +176,20 @@ public sealed partial class FittedInjectors
         if (chambers.Length == 0)
         {
             throw new RefusedArgumentException(
-                $"Must be one of: {string.Join(", ", Banks.Distinct().Order())}; it was {bank}.",
+                RefusalCode.NotOneOf,
+                $"Must be one of: {Banks.Distinct().Order():allowed}; it was {bank:value}.",
                 nameof(bank)
             );
         }
 
         (double factor, bool isAtLimit) = delivery.Correction(chambers, 1e-3, 1e3);
         return isAtLimit
-            ? throw new NoSolutionException(
-                $"a correction for bank {bank} at '{point.Name}'",
+            ? throw Guard.NoSolution(
+                factor > 1 ? RefusalCode.TooLittleFuel : RefusalCode.TooMuchFuel,
+                $"a correction for bank {bank:bank} at '{point.Name:point}'",
                 factor > 1
                     ? "the injectors held open do not give the fuel that is asked for."
-                    : "the smallest pulses that repeat give more fuel than is asked for.",
-                "",
-                double.NaN,
-                0
+                    : "the smallest pulses that repeat give more fuel than is asked for."
             )
             : SiUnits.Ratio(factor);
     }
@@ -237,8 +237,9 @@ public sealed partial class FittedInjectors
         Guard.InRange(chamber, 1, ChamberCount);
         return Stages.Length == 1
             ? MixtureWorking.Of(this, point, chamber - 1)
-            : throw new InvalidOperationException(
-                $"A working is for one stage; there are {Stages.Length}, which share the fuel by a schedule."
+            : throw new RefusedOperationException(
+                RefusalCode.OneStageOnly,
+                $"A working is for one stage; there are {Stages.Length:value}, which share the fuel by a schedule."
             );
     }
 
@@ -259,8 +260,9 @@ public sealed partial class FittedInjectors
         Guard.InRange(chamber, 1, ChamberCount);
         return Stages.Length == 1
             ? MixtureBudget.Of(this, point, chamber - 1, known)
-            : throw new InvalidOperationException(
-                $"A budget is for one stage; there are {Stages.Length}, which share the fuel by a schedule."
+            : throw new RefusedOperationException(
+                RefusalCode.OneStageOnly,
+                $"A budget is for one stage; there are {Stages.Length:value}, which share the fuel by a schedule."
             );
     }
 

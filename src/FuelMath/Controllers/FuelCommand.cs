@@ -35,7 +35,8 @@ public sealed partial class FuelCommand
         if (Kind == CommandKind.PulseWidths && PulseWidths.Length != stages)
         {
             throw new RefusedArgumentException(
-                $"The command must give a pulse width for each of {stages} stages; it gives {PulseWidths.Length}.",
+                RefusalCode.Count,
+                $"The command must give a pulse width for each of {stages:exactly} stages; it gives {PulseWidths.Length:value}.",
                 paramName
             );
         }

@@ -27,7 +27,11 @@ public sealed partial class InjectorSwap
         (Before, After) = (before, after);
         if (!before.Banks.SequenceEqual(after.Banks))
         {
-            throw new RefusedArgumentException("Must have the same banks as the set before.", nameof(after));
+            throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
+                "Must have the same banks as the set before.",
+                nameof(after)
+            );
         }
 
         Points = [.. Lists.NoNulls(points).Select(p => SwapPoint.Of(before, after, p))];

@@ -101,7 +101,8 @@ public sealed class MixturePoint
         Lambda target =
             point.Command.Lambda
             ?? throw new RefusedArgumentException(
-                $"Must have a command that aims at a lambda; that of '{point.Name}' is {point.Command}.",
+                RefusalCode.WrongKind,
+                $"Must have a command that aims at a lambda; that of '{point.Name:point}' is {point.Command.ToString():given}.",
                 nameof(point)
             );
         Mass dry = engine.AirMassPerChamberCycle(point.Speed, air.Manifold, air.Charge);
@@ -180,7 +181,8 @@ public sealed class MixturePoint
         return believed.Length == Injectors.DifferentialPressures.Length
             ? new(this, ChamberAir, BelievedAirRatio, believed)
             : throw new RefusedArgumentException(
-                $"Must be a pressure for each of {Injectors.DifferentialPressures.Length} stages; {believed.Length} given.",
+                RefusalCode.Count,
+                $"Must be a pressure for each of {Injectors.DifferentialPressures.Length:exactly} stages; {believed.Length:value} given.",
                 nameof(differentialPressures)
             );
     }
@@ -211,11 +213,16 @@ public sealed class MixturePoint
 
         return belief.ToldSi(DischargeGaugeSi ?? double.NaN) is > 0 and var told
             ? SiUnits.Pressure(told)
-            : throw new RefusedArgumentException(
+            : throw (
                 DischargeGaugeSi is null
-                    ? $"Must say what the injectors spray against, because the controller believes in a fixed rail: make '{Name}' with "
-                        + $"{nameof(FromEngine)}, or give {nameof(WithBelievedPressures)}."
-                    : $"Must have a manifold below the fixed rail that the controller believes in, {Guard.Show(belief.DifferentialPressure, belief.DifferentialPressure.Unit)}; at '{Name}' it is not."
+                    ? new RefusedArgumentException(
+                        RefusalCode.Missing,
+                        $"Must say what the injectors spray against, because the controller believes in a fixed rail: make '{Name:part}' with {nameof(FromEngine):remedy}, or give {nameof(WithBelievedPressures):remedy}."
+                    )
+                    : new RefusedArgumentException(
+                        RefusalCode.NoFuelPasses,
+                        $"Must have a manifold below the fixed rail that the controller believes in, {belief.DifferentialPressure:below}; at '{Name:part}' it is not."
+                    )
             );
     }
 

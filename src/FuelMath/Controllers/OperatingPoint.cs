@@ -82,7 +82,11 @@ public sealed class OperatingPoint
         double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
         if (turning == 0 && command.Kind is not (FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen))
         {
-            throw Guard.OutOfRange(speed, "greater than zero when fuel is metered", paramName);
+            throw Guard.OutOfRange(
+                speed,
+                $"greater than {SiUnits.RotationalSpeed(0):above} when fuel is metered",
+                paramName
+            );
         }
     }
 

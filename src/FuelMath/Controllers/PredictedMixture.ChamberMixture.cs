@@ -51,7 +51,10 @@ public sealed partial class PredictedMixture
         /// <exception cref="InvalidOperationException">There is no fuel, and so no lambda.</exception>
         public Working LambdaWorking() =>
             Lambda is null
-                ? throw new InvalidOperationException($"Chamber {Chamber} gets no fuel, so that it has no lambda.")
+                ? throw new RefusedOperationException(
+                    RefusalCode.NoFuel,
+                    $"Chamber {Chamber:chamber} gets no fuel, so that it has no lambda."
+                )
                 : MixtureError
                     .MeanLambda<Traced>(
                         [Traced.Input(BeliefSymbols.Air, Air.InSi())],

@@ -44,8 +44,9 @@ public sealed partial class PredictedMixture
         Guard.InRange(chamber, 1, Chambers.Length);
         return Chambers[chamber - 1].Lambda is { } lambda
             ? SiUnits.Ratio(lambda.Si / Point.Target.Si)
-            : throw new InvalidOperationException(
-                $"Chamber {chamber} gets no fuel at '{Point.Name}': no factor helps it."
+            : throw new RefusedOperationException(
+                RefusalCode.NoFuel,
+                $"Chamber {chamber:chamber} gets no fuel at '{Point.Name:point}': no factor helps it."
             );
     }
 

@@ -53,13 +53,10 @@ public sealed partial class RailPressure
         double difference = IsReferenced ? pascals : pascals + ambient.Si - discharge.Si;
         return difference > 0
             ? difference
-            : throw Guard.OutOfRange(
+            : throw Guard.Outside(
                 discharge,
-                discharge.Si,
-                0,
-                pascals + ambient.Si,
-                $"Must be below the rail, which is fixed at {new AbsolutePressure(SiUnits.Pressure(pascals + ambient.Si))}; "
-                    + $"it was {discharge}: no fuel flows."
+                RefusalCode.NoFuelPasses,
+                $"Must be below the rail, which is fixed at {new AbsolutePressure(SiUnits.Pressure(pascals + ambient.Si)):below}; it was {discharge:value}: no fuel flows."
             );
     }
 }

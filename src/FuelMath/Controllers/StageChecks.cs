@@ -12,10 +12,8 @@ internal static class StageChecks
         if (transitions.Length != stages - 1)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{stages} stages need {stages - 1} transitions; {transitions.Length} given."
-                ),
+                RefusalCode.Count,
+                $"{stages:stages} stages need {stages - 1:exactly} transitions; {transitions.Length:value} given.",
                 paramName
             );
         }
@@ -25,10 +23,8 @@ internal static class StageChecks
             if (transitions[i].TransitionDutyCycle.InSi() < transitions[i - 1].TransitionDutyCycle.InSi())
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"Transitions must not fall from stage to stage; at index {i} they do."
-                    ),
+                    RefusalCode.MustNotFall,
+                    $"Transitions must not fall from stage to stage; at index {i:index} they do.",
                     paramName
                 );
             }
@@ -40,12 +36,7 @@ internal static class StageChecks
     {
         string[] all = [.. names];
         int at = Array.IndexOf(all, name);
-        return at >= 0
-            ? at
-            : throw new RefusedArgumentException(
-                $"Must be one of: {string.Join(", ", all)}; it was '{name}'.",
-                paramName
-            );
+        return at >= 0 ? at : throw Guard.NoName(name, all, paramName);
     }
 
     /// <summary>Checks that the point gives a pressure for each stage, and air for all chambers or for each.</summary>
@@ -55,7 +46,8 @@ internal static class StageChecks
         if (point.Injectors.DifferentialPressures.Length != stages)
         {
             throw new RefusedArgumentException(
-                $"'{point.Name}' must give a differential pressure for each of {stages} stages; it gives {point.Injectors.DifferentialPressures.Length}.",
+                RefusalCode.Count,
+                $"'{point.Name:part}' must give a differential pressure for each of {stages:exactly} stages; it gives {point.Injectors.DifferentialPressures.Length:value}.",
                 nameof(point)
             );
         }
@@ -63,7 +55,8 @@ internal static class StageChecks
         if (point.ChamberAir.Length != 1 && point.ChamberAir.Length != chambers)
         {
             throw new RefusedArgumentException(
-                $"'{point.Name}' must give one air mass, or one for each of {chambers} chambers; it gives {point.ChamberAir.Length}.",
+                RefusalCode.Count,
+                $"'{point.Name:part}' must give one air mass, or one for each of {chambers:exactly} chambers; it gives {point.ChamberAir.Length:value}.",
                 nameof(point)
             );
         }

@@ -119,8 +119,9 @@ internal sealed class StageModel
         if (!(volts > 0))
         {
             throw Guard.NoSolution(
-                $"the pulse of injector '{injector.Name}'",
-                $"no voltage is left at it: {Show.Volts(volts)}."
+                RefusalCode.NoVoltageLeft,
+                $"the pulse of injector '{injector.Name:part}'",
+                $"no voltage is left at it: {Amount.Volts(volts):value}."
             );
         }
 
@@ -132,8 +133,9 @@ internal sealed class StageModel
         if (longer < 0 && injector.DeadTime.HeldAt(volts, pascals) + longer is var dead and < 0)
         {
             throw Guard.NoSolution(
-                $"the pulse of injector '{injector.Name}'",
-                $"its dead time must not be negative; it was {Show.Milliseconds(dead)}."
+                RefusalCode.EstimateNegative,
+                $"the pulse of injector '{injector.Name:part}'",
+                $"its dead time must not be negative; it was {Amount.Milliseconds(dead):value}."
             );
         }
     }
@@ -166,7 +168,11 @@ internal sealed class StageModel
         (double least, double most) = (MassAt(low), MassAt(high));
         if (!(mass <= Guard.Largest && most <= Guard.Largest && high <= Guard.Largest))
         {
-            throw Guard.NoSolution("a pulse width", "the fuel and the longest pulse must be at most 1E+150 kg and s.");
+            throw Guard.NoSolution(
+                RefusalCode.OutOfRange,
+                "a pulse width",
+                $"the fuel and the longest pulse must be at most {Guard.Largest:most} kg and s."
+            );
         }
 
         if (mass <= least)

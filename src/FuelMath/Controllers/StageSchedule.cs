@@ -47,7 +47,8 @@ public sealed partial class StageSchedule
         if (Stages.GroupBy(s => s.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
         {
             throw new RefusedArgumentException(
-                $"Stage names must be unique; '{twice.Key}' is there twice.",
+                RefusalCode.Duplicate,
+                $"Stage names must be unique; '{twice.Key:given}' is there twice.",
                 nameof(stages)
             );
         }
@@ -128,7 +129,7 @@ public sealed partial class StageSchedule
         (double first, double last) = (from.InSi(), to.InSi());
         if (!(last > first))
         {
-            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}");
+            throw Guard.OutOfRange(to, $"above {from:above}");
         }
 
         return
@@ -154,7 +155,7 @@ public sealed partial class StageSchedule
             {
                 throw Guard.OutOfRange(
                     Cycle,
-                    $"long enough for stage '{Stages[i].Name}', whose smallest pulse and closing time take {Show.Milliseconds(needed)} of {Show.Milliseconds(models[i].Period)}",
+                    $"long enough for stage '{Stages[i].Name:part}', whose smallest pulse and closing time take {Amount.Milliseconds(needed):needed} of {Amount.Milliseconds(models[i].Period):period}",
                     paramName
                 );
             }
@@ -170,7 +171,8 @@ public sealed partial class StageSchedule
             if (duties[t] > highest)
             {
                 throw new RefusedArgumentException(
-                    $"Transition {t + 1} must be at most {Show.Percent(highest)}, so that the injectors before it still close; it was {Show.Percent(duties[t])}.",
+                    RefusalCode.OutOfRange,
+                    $"Transition {t + 1:transition} must be at most {Amount.Percent(highest):most}, so that the injectors before it still close; it was {Amount.Percent(duties[t]):value}.",
                     paramName
                 );
             }
@@ -197,11 +199,11 @@ public sealed partial class StageSchedule
                 ? "no transition has room for it: fit smaller injectors in it"
                 : $"it has room from {Show.Percent(Rising.Root(d => StageSplit.MassAt(group, d), needed, 0, highest))} on";
         throw new RefusedArgumentException(
-            $"Stage '{Stages[joining].Name}' cannot join at {Show.Percent(duties[joining - 1])}: its smallest pulses give {Text(Least(joining))}, "
-                + $"and the stages before give {Text(StageSplit.MassAt(before, duties[joining - 1]))} there, no less than {Text(Least(0))} at all; {way}.",
+            RefusalCode.StageCannotJoin,
+            $"Stage '{Stages[joining].Name:part}' cannot join at {Amount.Percent(duties[joining - 1]):value}: its smallest pulses give {Milligrams(Least(joining)):smallestPulse}, and the stages before give {Milligrams(StageSplit.MassAt(before, duties[joining - 1])):before} there, no less than {Milligrams(Least(0)):least} at all; {way:way}.",
             paramName
         );
     }
 
-    private static string Text(double kilograms) => Guard.Show(SiUnits.Mass(kilograms), MassUnit.Milligram);
+    private static Amount Milligrams(double kilograms) => new(kilograms * 1e6, "mg");
 }

@@ -95,7 +95,11 @@ public sealed partial class MixtureDiagnosis
         ArgumentNullException.ThrowIfNull(cause);
         return Causes.Contains(cause)
             ? ranking.WorkingFor(cause.Cause, cause.Chamber, Guard.InRange(reading, 0, Readings.Length - 1))
-            : throw new RefusedArgumentException("Must be a cause of this diagnosis.", nameof(cause));
+            : throw new RefusedArgumentException(
+                RefusalCode.NotOneOf,
+                "Must be a cause of this diagnosis.",
+                nameof(cause)
+            );
     }
 
     /// <summary>A cause of all chambers by its name.</summary>
@@ -105,7 +109,11 @@ public sealed partial class MixtureDiagnosis
     /// <exception cref="ArgumentOutOfRangeException">There is no such cause.</exception>
     public RankedCause Of(Cause cause) =>
         CauseKind.Of(Guard.Known(cause)).IsOfOneChamber
-            ? throw new RefusedArgumentException($"{cause} belongs to one chamber, which must be named.", nameof(cause))
+            ? throw new RefusedArgumentException(
+                RefusalCode.ChamberNeeded,
+                $"{cause:given} belongs to one chamber, which must be named.",
+                nameof(cause)
+            )
             : Find(cause, null);
 
     /// <summary>A cause of one chamber.</summary>
@@ -117,12 +125,20 @@ public sealed partial class MixtureDiagnosis
     public RankedCause Of(Cause cause, int chamber) =>
         CauseKind.Of(Guard.Known(cause)).IsOfOneChamber
             ? Find(cause, chamber)
-            : throw new RefusedArgumentException($"{cause} belongs to all chambers.", nameof(cause));
+            : throw new RefusedArgumentException(
+                RefusalCode.ChamberNotAllowed,
+                $"{cause:given} belongs to all chambers.",
+                nameof(cause)
+            );
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{(Causes.IsEmpty ? "no cause" : Causes[0].Name)}");
 
     private RankedCause Find(Cause cause, int? chamber) =>
         Causes.FirstOrDefault(c => c.Cause == cause && c.Chamber == chamber)
-        ?? throw new RefusedArgumentException($"Not tried: {string.Join("; ", NotTried)}.", nameof(cause));
+        ?? throw new RefusedArgumentException(
+            RefusalCode.NotTried,
+            $"Not tried: {string.Join("; ", NotTried):reason}.",
+            nameof(cause)
+        );
 }

@@ -126,7 +126,8 @@ public sealed partial class MixtureObservation
         return measured.Length == BelievedDifferentialPressures.Length
             ? new(this) { MeasuredDifferentialPressures = measured }
             : throw new RefusedArgumentException(
-                $"Must be a pressure for each of {BelievedDifferentialPressures.Length} stages; {measured.Length} given.",
+                RefusalCode.Count,
+                $"Must be a pressure for each of {BelievedDifferentialPressures.Length:exactly} stages; {measured.Length:value} given.",
                 nameof(differentialPressures)
             );
     }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -20,8 +19,8 @@ internal static class ObservedChecks
             if (!set.Banks.Contains(bank.Bank))
             {
                 throw Wrong(
-                    observation,
-                    $"must name banks of the set ({string.Join(", ", set.Banks.Distinct().Order())}); it names {bank.Bank}"
+                    RefusalCode.NotOneOf,
+                    $"'{observation.Name:part}' must name banks of the set ({set.Banks.Distinct().Order():allowed}); it names {bank.Bank:value}."
                 );
             }
 
@@ -36,23 +35,26 @@ internal static class ObservedChecks
             if (chamber.Chamber > set.ChamberCount)
             {
                 throw Wrong(
-                    observation,
-                    $"must name chambers from 1 to {set.ChamberCount}; it names {chamber.Chamber}"
+                    RefusalCode.OutOfRange,
+                    $"'{observation.Name:part}' must name chambers from {1:least} to {set.ChamberCount:most}; it names {chamber.Chamber:value}."
                 );
             }
 
             if (!observation.Banks.Any(b => b.Bank == set.Banks[chamber.Chamber - 1]))
             {
                 throw Wrong(
-                    observation,
-                    $"must give the pulse widths of bank {set.Banks[chamber.Chamber - 1]}, to which chamber {chamber.Chamber} belongs"
+                    RefusalCode.Missing,
+                    $"'{observation.Name:part}' must give the pulse widths of bank {set.Banks[chamber.Chamber - 1]:bank}, to which chamber {chamber.Chamber:chamber} belongs."
                 );
             }
         }
 
         if (observation.Chambers.IsEmpty && !observation.Banks.Any(b => b.HasSensor))
         {
-            throw Wrong(observation, "must have a sensor: it holds no reading of lambda or correction");
+            throw Wrong(
+                RefusalCode.SensorNeeded,
+                $"'{observation.Name:part}' must have a sensor: it holds no reading of lambda or correction."
+            );
         }
     }
 
@@ -64,20 +66,16 @@ internal static class ObservedChecks
         if (all((stage, width) => width <= stage.SmallestWidth * (1 + Guard.EdgeTolerance)))
         {
             throw Wrong(
-                observation,
-                $"must have pulses of bank {bank.Bank} longer than the smallest that repeats, "
-                    + $"{string.Join(", ", told.Select(t => Show.Milliseconds(t.SmallestWidth)))}; they were "
-                    + $"{string.Join(", ", bank.WidthsSi.Select(Show.Milliseconds))}: at the smallest one they no longer show how much fuel was meant"
+                RefusalCode.PulsesTooShort,
+                $"'{observation.Name:part}' must have pulses of bank {bank.Bank:bank} longer than the smallest that repeats, {told.Select(t => Amount.Milliseconds(t.SmallestWidth)):above}; they were {bank.WidthsSi.Select(Amount.Milliseconds):value}: at the smallest one they no longer show how much fuel was meant."
             );
         }
 
         if (all((stage, width) => width > stage.LargestWidth * (1 + Guard.EdgeTolerance)))
         {
             throw Wrong(
-                observation,
-                $"must have pulses of bank {bank.Bank} after which the injectors close, up to "
-                    + $"{string.Join(", ", told.Select(t => Show.Milliseconds(t.LargestWidth)))}; they were "
-                    + $"{string.Join(", ", bank.WidthsSi.Select(Show.Milliseconds))}: held open they no longer show how much fuel was meant"
+                RefusalCode.PulsesTooLong,
+                $"'{observation.Name:part}' must have pulses of bank {bank.Bank:bank} after which the injectors close, up to {told.Select(t => Amount.Milliseconds(t.LargestWidth)):most}; they were {bank.WidthsSi.Select(Amount.Milliseconds):value}: held open they no longer show how much fuel was meant."
             );
         }
     }
@@ -102,9 +100,8 @@ internal static class ObservedChecks
             if (!(MixturePrediction.Fuel<Real>(set, reading, default, 1).Value > 0))
             {
                 throw Wrong(
-                    state.Observation,
-                    $"must have pulses that outlast the presumed dead time; those of {reading.Place}, "
-                        + $"{string.Join(", ", reading.Widths.Select(Show.Milliseconds))}, give no fuel"
+                    RefusalCode.NoFuel,
+                    $"'{state.Observation.Name:part}' must have pulses that outlast the presumed dead time; those of {reading.Place:place}, {reading.Widths.Select(Amount.Milliseconds):value}, give no fuel."
                 );
             }
         }
@@ -121,9 +118,8 @@ internal static class ObservedChecks
         if (bank.CorrectionSi <= low * (1 + slack) || bank.CorrectionSi >= high * (1 - slack))
         {
             throw Wrong(
-                observation,
-                $"must give the lambda that bank {bank.Bank} showed: its correction, {Show.Percent(bank.CorrectionSi)}, is at the limit of "
-                    + $"{Show.Percent(low)} to {Show.Percent(high)} and doesn't show how much was needed"
+                RefusalCode.CorrectionAtLimit,
+                $"'{observation.Name:part}' must give the lambda that bank {bank.Bank:bank} showed: its correction, {Amount.Percent(bank.CorrectionSi):value}, is at the limit of {Amount.Percent(low):above} to {Amount.Percent(high):below} and doesn't show how much was needed."
             );
         }
     }
@@ -133,18 +129,15 @@ internal static class ObservedChecks
         if (given != needed)
         {
             throw Wrong(
-                observation,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"must give one {what} for each of {needed} {of}; it gives {given}"
-                )
+                RefusalCode.Count,
+                $"'{observation.Name:part}' must give one {what:subject} for each of {needed:exactly} {of:each}; it gives {given:value}."
             );
         }
     }
 
     private static RefusedArgumentException Wrong(
-        MixtureObservation observation,
-        string what,
+        RefusalCode code,
+        RefusalText sentence,
         string paramName = "observations"
-    ) => new($"'{observation.Name}' {what}.", paramName);
+    ) => new(code, sentence, paramName);
 }

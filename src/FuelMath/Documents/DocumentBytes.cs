@@ -20,6 +20,7 @@ internal static class DocumentBytes
         return broken < 0
             ? bytes
             : throw new JsonSource(bytes).Refuse(
+                RefusalCode.BrokenCharacter,
                 "$",
                 Encoding.UTF8.GetByteCount(json.AsSpan(0, broken)),
                 "A text must hold complete surrogate pairs.",

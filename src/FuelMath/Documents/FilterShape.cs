@@ -82,7 +82,8 @@ internal static class FilterShape
                 if (f.Has(loading) != f.Has(retained))
                 {
                     throw new RefusedArgumentException(
-                        $"A loading test and the mass retained belong together; filter '{f.Of(name)}' has one of them."
+                        RefusalCode.BelongTogether,
+                        $"A loading test and the mass retained belong together; filter '{f.Of(name):part}' has one of them."
                     );
                 }
 

@@ -10,7 +10,7 @@ internal sealed class LambdaShape : Shape<Lambda>
     internal override Lambda Read(JsonItem item)
     {
         double value = NumberShape.Instance.Read(Expect(item, JsonItemKind.Number));
-        return value > 0 ? Lambda.FromRatio(value) : throw item.Refuse($"Must be {Wanted}.");
+        return value > 0 ? Lambda.FromRatio(value) : throw item.RefuseKind(Wanted);
     }
 
     internal override JsonText Write(Lambda value) => NumberShape.Instance.Write(value.ToRatio());

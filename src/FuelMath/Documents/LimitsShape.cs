@@ -116,7 +116,7 @@ internal static class LimitsShape
             $"{Words.Wanted}, or {InFull.Wanted}, or an object with \"{Own}\" limits alone";
 
         internal override Limits Read(JsonItem item) =>
-            item.Kind == JsonItemKind.Text ? Words.Find(item.Text) ?? throw item.Refuse($"Must be {Wanted}.")
+            item.Kind == JsonItemKind.Text ? Words.Find(item.Text) ?? throw item.RefuseKind(Wanted)
             : item.Kind == JsonItemKind.Object && item.Items.All(i => i.Name == Own) && item.Items.Any()
                 ? OverPractice.Read(item)
             : InFull.Read(item);

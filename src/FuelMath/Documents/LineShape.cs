@@ -59,7 +59,8 @@ internal static class LineShape
                     : f.Of(hose) is { } bare
                         ? new(f.Of(name), f.Of(from), f.Of(to), new FittedHose(bare, f.Of(fittings)))
                     : throw new RefusedArgumentException(
-                        $"Only a hose carries fittings; line '{f.Of(name)}' has no hose."
+                        RefusalCode.HoseNeeded,
+                        $"Only a hose carries fittings; line '{f.Of(name):part}' has no hose."
                     );
             };
 
@@ -80,7 +81,8 @@ internal static class LineShape
         if (!words.Any(w => w.IsIn(line)))
         {
             throw new RefusedArgumentException(
-                $"A document can't hold the part of line '{line.Name}', a {line.Part.GetType().Name.Split('`')[0]}: it holds {JsonItem.Quoted(words.Select(w => w.Name))}."
+                RefusalCode.NotWritable,
+                $"A document can't hold the part of line '{line.Name:part}', a {line.Part.GetType().Name.Split('`')[0]:given}: it holds {words.Select(w => JsonItem.Quote(w.Name)):allowed}."
             );
         }
     }

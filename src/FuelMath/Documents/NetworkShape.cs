@@ -31,6 +31,7 @@ internal static class NetworkShape
     internal static Network Read(JsonItem item) =>
         item.Member("version") is { Text: "1" } old
             ? throw old.Refuse(
+                RefusalCode.OldVersion,
                 "Must be \"2\". Version 1 described links by kind; now \"conditions\" hold \"density\" and \"viscosity\", and \"links\" are \"lines\", each with its part under one word in place of \"kind\": \"pipe\" (\"check pipe\" with \"checkValve\": \"present\"), \"curvedPipe\", \"plainFitting\", \"plainFilter\", \"plainPump\" (its \"switch\" beside it), \"plainBypassRegulator\", \"plainReducingRegulator\", \"checkValve\" (\"relief valve\", too), \"nozzle\" (\"orifice\") or \"injectorDraw\" (\"capped orifice\"). A part that loses with the fluid names its \"density\", a filter its \"viscosity\" too: those of the network"
             )
             : Shape.Read(item);

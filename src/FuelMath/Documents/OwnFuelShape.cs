@@ -101,7 +101,8 @@ internal static class OwnFuelShape
     private static string NameOf(Fuel fuel) =>
         fuel.HeatCapacity.IsKnown || fuel.BulkModulus.IsKnown
             ? throw new RefusedArgumentException(
-                $"The fuel '{fuel.Name}' can't be written, because documents do not hold heat capacity and bulk modulus.",
+                RefusalCode.NotWritable,
+                $"The fuel '{fuel.Name:part}' can't be written, because documents do not hold heat capacity and bulk modulus.",
                 nameof(fuel)
             )
             : fuel.Name;

@@ -65,6 +65,7 @@ internal static class PlainRegulatorShape
             if (f.Has(slope) != f.Has(slopeFlow))
             {
                 throw new RefusedArgumentException(
+                    RefusalCode.BelongTogether,
                     "A slope needs both its pressure difference and its flow.",
                     nameof(f)
                 );

@@ -33,11 +33,13 @@ internal static class PowerSupplyShape
                     && !f.Has(injectors)
                         ? PowerSupply.FromMesh(whole, node, forPumps, forInjectors)
                         : throw new RefusedArgumentException(
+                            RefusalCode.BelongTogether,
                             "Beside \"mesh\" there must be \"source\", \"pumpLoad\" and \"injectorLoad\", and no \"injectors\"."
                         )
                     : f.Of(injectors) is { } circuit && !f.Has(source) && !f.Has(pumpLoad) && !f.Has(injectorLoad)
                         ? new(f.Of(pumps)!, circuit)
                         : throw new RefusedArgumentException(
+                            RefusalCode.BelongTogether,
                             "Beside \"pumps\" there must be \"injectors\", and nothing that belongs to a mesh."
                         );
                 return f.Has(feeds) ? plain.WithFeeds(f.Of(feeds)) : plain;

@@ -20,7 +20,7 @@ internal sealed class PremixRatioShape : Shape<PremixRatio>
             && int.TryParse(text[..^One.Length], NumberStyles.None, CultureInfo.InvariantCulture, out int parts)
             && parts is >= 1 and <= MostParts
             ? PremixRatio.FromParts(parts)
-            : throw item.Refuse($"Must be {Wanted}.");
+            : throw item.RefuseKind(Wanted);
     }
 
     internal override JsonText Write(PremixRatio value) => JsonText.Of(value.ToString());

@@ -24,7 +24,8 @@ internal static class PropertyPointsShape
         GivenPoints<TValue> Given(TProperty property) =>
             points(property)
             ?? throw new RefusedArgumentException(
-                $"The {name} of a fuel can't be written, because it was not made from points.",
+                RefusalCode.NotWritable,
+                $"The {name:subject} of a fuel can't be written, because it was not made from points.",
                 nameof(property)
             );
 

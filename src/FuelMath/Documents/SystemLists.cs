@@ -33,7 +33,8 @@ internal static class SystemLists
         );
         return listed.FirstOrDefault(f => StandardFuelShapes.Words.Words.Contains(f.Name)) is { } taken
             ? throw new RefusedArgumentException(
-                $"A fuel must not be called '{taken.Name}', which is the name of one that the library knows.",
+                RefusalCode.Duplicate,
+                $"A fuel must not be called '{taken.Name:given}', which is the name of one that the library knows.",
                 paramName
             )
             : listed;
@@ -65,7 +66,8 @@ internal static class SystemLists
             )
             {
                 throw new RefusedArgumentException(
-                    $"Two {what} are called '{nameOf(value)}' and differ, so that a document could not tell them apart.",
+                    RefusalCode.Duplicate,
+                    $"Two {what:subject} are called '{nameOf(value):given}' and differ, so that a document could not tell them apart.",
                     paramName
                 );
             }

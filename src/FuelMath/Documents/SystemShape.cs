@@ -87,7 +87,8 @@ internal static class SystemShape
             : all.SequenceEqual(Enumerable.Range(1, chambers))
                 ? [.. Enumerable.Range(1, chambers).Select(c => banks.IndexOf(banks.First(b => b.Contains(c))) + 1)]
             : throw new RefusedArgumentException(
-                $"Must name each of chambers 1 to {chambers} once; named were {string.Join(", ", all)}.",
+                RefusalCode.ChambersNotOnce,
+                $"Must name each of chambers {1:least} to {chambers:most} once; named were {all:given}.",
                 nameof(banks)
             );
     }

@@ -35,7 +35,8 @@ internal static class TableShapes
             if (rows[i].Length != rows[0].Length)
             {
                 throw new RefusedArgumentException(
-                    $"Rows must have equal lengths; row 0 has {rows[0].Length} values, row {i} has {rows[i].Length}.",
+                    RefusalCode.Count,
+                    $"Rows must have equal lengths; row {0:firstRow} has {rows[0].Length:exactly} values, row {i:index} has {rows[i].Length:value}.",
                     paramName
                 );
             }

@@ -17,12 +17,15 @@ internal sealed class WireSizeShape : Shape<WireSize>
         try
         {
             return text.EndsWith(Suffix, StringComparison.Ordinal)
-                ? WireSize.FromAwg(Gauge(text[..^Suffix.Length]) ?? throw item.Refuse($"Must be {Wanted}."))
+                ? WireSize.FromAwg(Gauge(text[..^Suffix.Length]) ?? throw item.RefuseKind(Wanted))
                 : WireSize.FromArea(QuantityShapes.Area.Read(item));
         }
         catch (ArgumentOutOfRangeException)
         {
-            throw item.Refuse("Must be a gauge from 4/0 AWG to 40 AWG, or an area greater than zero.");
+            throw item.Refuse(
+                RefusalCode.NoGauge,
+                "Must be a gauge from 4/0 AWG to 40 AWG, or an area greater than zero."
+            );
         }
     }
 

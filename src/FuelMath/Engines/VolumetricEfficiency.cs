@@ -31,7 +31,7 @@ public sealed class VolumetricEfficiency
     /// <param name="outside">The behavior beyond the edges.</param>
     /// <param name="source">Where the values come from.</param>
     /// <exception cref="ArgumentException">The axes or the values do not have the stated shape.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %, or a speed is negative.</exception>
     public VolumetricEfficiency(
         IEnumerable<RotationalSpeed> speeds,
         IEnumerable<AbsolutePressure> manifoldPressures,
@@ -56,12 +56,19 @@ public sealed class VolumetricEfficiency
 
         grid = new Grid(
             "Volumetric efficiency",
-            new Grid.Axis("engine speed in rpm", Speeds.Select(Rpm)),
+            new Grid.Axis("engine speed in rpm", Speeds.Select(s => Rpm(NotBackwards(s)))),
             new Grid.Axis("manifold pressure in kPa absolute", ManifoldPressures.Select(Kilopascals)),
             numbers,
             outside
         );
         Source = source;
+    }
+
+    /// <summary>A speed of the table: an engine does not run backwards.</summary>
+    private static RotationalSpeed NotBackwards(RotationalSpeed speed)
+    {
+        Guard.NotNegative(speed, speed.InSi(), "speeds");
+        return speed;
     }
 
     private VolumetricEfficiency(
@@ -101,7 +108,7 @@ public sealed class VolumetricEfficiency
     /// <param name="source">Where the values come from.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentException">The axes or the values do not have the stated shape.</exception>
-    /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A value is not above 0 % and up to 200 %, or a speed is negative.</exception>
     public static VolumetricEfficiency FromSpeeds(
         IEnumerable<RotationalSpeed> speeds,
         AbsolutePressure takenAt,
@@ -118,7 +125,7 @@ public sealed class VolumetricEfficiency
         return new(
             Grid.FromFirstAxis(
                 "Volumetric efficiency",
-                new Grid.Axis("engine speed in rpm", knots.Select(Rpm)),
+                new Grid.Axis("engine speed in rpm", knots.Select(s => Rpm(NotBackwards(s)))),
                 new Grid.Axis("manifold pressure in kPa absolute", [Kilopascals(takenAt)]),
                 given.Select(v => Efficiency(v, nameof(values))),
                 outside

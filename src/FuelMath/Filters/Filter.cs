@@ -211,7 +211,7 @@ public sealed partial class Filter : FlowPart
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
         double cubicMetersPerSecond = Guard.InTable(
-            $"Filter '{Name}'",
+            $"Filter '{Name:part}'",
             "flow",
             flow,
             flow.InSi(),
@@ -228,7 +228,7 @@ public sealed partial class Filter : FlowPart
             CollapseDifferentialPressure is { } collapse && Math.Abs(loss) > collapse.InSi() * (1 + Guard.EdgeTolerance)
             ? throw Guard.OutOfRange(
                 flow,
-                $"a flow at which it loses at most {Guard.Show(collapse, collapse.Unit)}, where its element collapses; it would lose {Guard.Show(SiUnits.Pressure(loss), collapse.Unit)}",
+                $"a flow at which it loses at most {collapse:mostLoss}, where its element collapses; it would lose {SiUnits.Pressure(loss).ToUnit(collapse.Unit):loss}",
                 part: Name
             )
             : SiUnits.Pressure(loss);

@@ -26,7 +26,7 @@ public sealed partial class FilterLoading
             double low = Guard.NotNegative(least, least.InSi());
             if (!(Guard.Positive(greatest, greatest.InSi()) >= low))
             {
-                throw Guard.OutOfRange(greatest, $"at least the least, {Guard.Show(least, greatest.Unit)}");
+                throw Guard.OutOfRange(greatest, $"at least the least, {least:least}");
             }
 
             (Least, Greatest, Source) = (least, greatest, source);

@@ -47,7 +47,8 @@ public sealed partial class FilterLoading
         if (masses[0] != 0)
         {
             throw new RefusedArgumentException(
-                $"The first point must be the clean element; it holds {Guard.Show(Points[0].Retained, Points[0].Retained.Unit)}.",
+                RefusalCode.CleanPointNeeded,
+                $"The first point must be the clean element, {Amount.Of(default(Mass)).Number:exactly}; it holds {Points[0].Retained:value}.",
                 nameof(points)
             );
         }
@@ -104,7 +105,7 @@ public sealed partial class FilterLoading
         {
             throw Guard.OutOfRange(
                 limitLoss,
-                $"greater than that of the clean filter, {Guard.Show(SiUnits.Pressure(first), limitLoss.Unit)}"
+                $"greater than that of the clean filter, {SiUnits.Pressure(first):above}"
             );
         }
 

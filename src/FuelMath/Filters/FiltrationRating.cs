@@ -36,8 +36,10 @@ public sealed partial class FiltrationRating
             if (Points[i].BetaRatio.InSi() < Points[i - 1].BetaRatio.InSi())
             {
                 throw new RefusedArgumentException(
-                    $"A filter holds back coarse particles no worse than fine ones; at {Show(Points[i].Size)} its beta ratio falls.",
-                    nameof(points)
+                    RefusalCode.MustNotFall,
+                    $"A filter holds back coarse particles no worse than fine ones; at {Points[i].Size:size} its beta ratio falls.",
+                    nameof(points),
+                    name
                 );
             }
         }
@@ -107,7 +109,8 @@ public sealed partial class FiltrationRating
         return shared.Count > 0
             ? new(name, shared, source)
             : throw new RefusedArgumentException(
-                $"Beta ratios multiply at one particle size only, and '{first.Name}' ({Sizes(first)}) shares none with '{second.Name}' ({Sizes(second)}).",
+                RefusalCode.NoCommonRange,
+                $"Beta ratios multiply at one particle size only, and '{first.Name:part}' ({Sizes(first):sizes}) shares none with '{second.Name:other}' ({Sizes(second):otherSizes}).",
                 nameof(second)
             );
     }
@@ -125,7 +128,7 @@ public sealed partial class FiltrationRating
             return point.BetaRatio;
         }
 
-        throw Guard.OutOfRange(size, $"a size that '{Name}' was tested at ({Sizes(this)})");
+        throw Guard.OutOfRange(size, $"a size that '{Name:part}' was tested at ({Sizes(this):sizes})");
     }
 
     /// <summary>Checks the rating against the smallest passage behind the filter.</summary>
@@ -141,7 +144,7 @@ public sealed partial class FiltrationRating
         double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi());
         if (!(least < 1))
         {
-            throw Guard.OutOfRange(leastEfficiency, "less than 100 %: no filter holds back all");
+            throw Guard.OutOfRange(leastEfficiency, $"less than {SiUnits.Ratio(1):below}: no filter holds back all");
         }
 
         if (NominalSize is { } nominal)

@@ -126,7 +126,7 @@ public sealed class Strainer : FlowPart
     {
         double most = GreatestFlow(density, viscosity).InSi();
         double q = Guard.Finite(flow, flow.InSi());
-        q = Guard.InTable($"Strainer '{Name}'", "flow", flow, q, -most, most, SiUnits.VolumeFlow);
+        q = Guard.InTable($"Strainer '{Name:part}'", "flow", flow, q, -most, most, SiUnits.VolumeFlow);
         return SiUnits.Pressure(
             PorousMedium
                 .PressureLoss(

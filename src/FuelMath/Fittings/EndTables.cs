@@ -148,10 +148,8 @@ internal static class EndTables
             ? thread
             : throw Guard.Outside(
                 size,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{what} must be one of {string.Join(", ", table.Keys)}; it was {size}. Describe others by their thread."
-                ),
+                RefusalCode.NotOneOf,
+                $"{what:subject} must be one of {table.Keys.Select(k => $"{k}"):allowed}; it was {$"{size}":given}. Describe others by their thread.",
                 paramName
             );
 

@@ -49,10 +49,11 @@ public sealed partial class Fitting : FlowPart
         new SquareSettings { SquarePerDensity = PartMath.PerDensity(LossCoefficient.InSi(), Bore.InSi()) };
 
     /// <inheritdoc />
-    internal override string? WhyNoLine =>
+    internal override RefusalText? WhyNoLine =>
         coefficient > 0
             ? null
-            : $"A fitting by itself must lose something; the coefficient of '{Name}' is zero. Join its two nodes into one.";
+            : (RefusalText)
+                $"A fitting by itself must lose something; the coefficient of '{Name:part}' is zero. Join its two nodes into one.";
 
     /// <inheritdoc />
     internal override ImmutableArray<string> Estimated => Basis == LossBasis.Estimate ? [Name] : [];

@@ -184,7 +184,7 @@ public sealed partial class FittingEnd
         Guard.Known(form);
         return EndWords.HasThread(form)
             ? new(form, gender, thread.Designation, thread, thread.MajorDiameter, source, null)
-            : throw Guard.Outside(form, $"Must be a form with a thread; it was {form}.");
+            : throw Guard.Outside(form, RefusalCode.NotOneOf, $"Must be a form with a thread; it was {form:given}.");
     }
 
     /// <summary>A quick connect. Male is the tube end, female the coupler.</summary>

@@ -133,7 +133,7 @@ public static class HoseEnds
             ? Math.Min(angle, HalfTurn)
             : throw Guard.OutOfRange(
                 turn,
-                $"greater than zero and up to {Guard.Show(SiUnits.Angle(HalfTurn), turn.Unit)}"
+                $"greater than {SiUnits.Angle(0):above} and up to {SiUnits.Angle(HalfTurn):most}"
             );
     }
 

@@ -90,11 +90,7 @@ public static class Reducers
         double large = widerBore.InSi();
         return large >= small * (1 - Guard.EdgeTolerance) && double.IsFinite(large)
             ? Math.Min(1, small / large * (small / large))
-            : throw Guard.OutOfRange(
-                widerBore,
-                $"finite and at least {Guard.Show(bore, widerBore.Unit)}, the narrower bore",
-                widerName
-            );
+            : throw Guard.OutOfRange(widerBore, $"finite and at least {bore:least}, the narrower bore", widerName);
     }
 
     private static Real Areas(Length bore, Length widerBore) =>
@@ -107,7 +103,7 @@ public static class Reducers
             ? Math.Min(angle, Math.PI)
             : throw Guard.OutOfRange(
                 included,
-                $"greater than zero and up to {Guard.Show(SiUnits.Angle(Math.PI), included.Unit)}"
+                $"greater than {SiUnits.Angle(0):above} and up to {SiUnits.Angle(Math.PI):most}"
             );
     }
 }

@@ -36,7 +36,7 @@ public sealed partial class ScrewThread : IEquatable<ScrewThread>
         this.pitch = Guard.Positive(pitch, pitch.InSi());
         if (this.pitch >= diameter / 3)
         {
-            throw Guard.OutOfRange(pitch, "less than a third of the diameter");
+            throw Guard.OutOfRange(pitch, $"less than a third of the diameter, {SiUnits.Length(diameter / 3):below}");
         }
 
         (MajorDiameter, Pitch) = (majorDiameter, pitch);

@@ -40,7 +40,7 @@ public sealed partial class Tee
         this.branchBore = Guard.Positive(branchBore, branchBore.InSi());
         if (this.branchBore > this.bore * (1 + Guard.EdgeTolerance))
         {
-            throw Guard.OutOfRange(branchBore, $"not wider than the run, {Guard.Show(bore, branchBore.Unit)}");
+            throw Guard.OutOfRange(branchBore, $"not wider than the run, {bore:most}");
         }
 
         areaRatio = Math.Min(1, this.branchBore / this.bore * (this.branchBore / this.bore));
@@ -98,7 +98,8 @@ public sealed partial class Tee
         {
             throw Guard.Outside(
                 branchShare,
-                $"Some flow must go the way {path}; at a branch share of {Guard.Show(branchShare, branchShare.Unit)} none does."
+                RefusalCode.NoFlow,
+                $"Some flow must go the way {path:path}; at a branch share of {branchShare:value} none does."
             );
         }
 
@@ -107,9 +108,8 @@ public sealed partial class Tee
         {
             throw Guard.Outside(
                 branchShare,
-                FormattableString.Invariant(
-                    $"The way {path} must lose pressure to be a fitting; at this share its coefficient is {combined:0.####}. Leave it out, which is on the safe side."
-                )
+                RefusalCode.NoLoss,
+                $"The way {path:path} must lose pressure to be a fitting; at this share its coefficient is {combined:coefficient}. Leave it out, which is on the safe side."
             );
         }
 

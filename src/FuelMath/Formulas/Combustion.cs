@@ -210,7 +210,8 @@ public static class Combustion
         )
         {
             throw new RefusedArgumentException(
-                "Must have as many densities and properties as volume fractions, one or more.",
+                RefusalCode.Count,
+                $"Must have as many densities and properties as volume fractions, {1:least} or more.",
                 nameof(volumeFractions)
             );
         }

@@ -107,7 +107,7 @@ public static class EngineAir
     {
         if (lambdas.IsEmpty)
         {
-            throw new RefusedArgumentException("Must have one or more lambdas; it has none.", nameof(lambdas));
+            throw Guard.Empty(nameof(lambdas));
         }
 
         T fuel = 1 / lambdas[0];

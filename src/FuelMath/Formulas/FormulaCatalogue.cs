@@ -72,7 +72,8 @@ public static class FormulaCatalogue
     public static FormulaInfo Named(string name) =>
         Find(name)
         ?? throw new RefusedArgumentException(
-            $"Must be the name of a listed formula; it was {Echo.Quote(name)}.",
+            RefusalCode.NotOneOf,
+            $"Must be the name of a listed formula; it was {Echo.Quote(name):given}.",
             nameof(name)
         );
 

@@ -113,7 +113,10 @@ internal sealed class FormulaChecks
             }
         }
 
-        throw new RefusedArgumentException($"A bound must name arguments of {formula.Name}; \"{name}\" is none.");
+        throw new RefusedArgumentException(
+            RefusalCode.NotOneOf,
+            $"A bound must name arguments of {formula.Name:part}; \"{name:given}\" is none."
+        );
     }
 
     private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];

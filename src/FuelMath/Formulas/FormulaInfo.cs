@@ -110,7 +110,8 @@ public sealed partial class FormulaInfo
         if (example.Arguments.Length != arguments.Length)
         {
             throw new RefusedArgumentException(
-                $"Must have {arguments.Length} arguments, as the formula has; it has {example.Arguments.Length}.",
+                RefusalCode.Count,
+                $"Must have {arguments.Length:exactly} arguments, as the formula has; it has {example.Arguments.Length:value}.",
                 nameof(example)
             );
         }
@@ -256,7 +257,8 @@ public sealed partial class FormulaInfo
         if (units.Length != Arguments.Length)
         {
             throw new RefusedArgumentException(
-                $"Must have {Arguments.Length} units; it has {units.Length}.",
+                RefusalCode.Count,
+                $"Must have {Arguments.Length:exactly} units; it has {units.Length:value}.",
                 nameof(units)
             );
         }
@@ -292,8 +294,5 @@ public sealed partial class FormulaInfo
     private static void NotEmpty<T>(
         ImmutableArray<T> items,
         [CallerArgumentExpression(nameof(items))] string name = ""
-    ) =>
-        _ = items.IsDefaultOrEmpty
-            ? throw new RefusedArgumentException("Must have one or more; it has none.", name)
-            : items;
+    ) => _ = items.IsDefaultOrEmpty ? throw Guard.Empty(name) : items;
 }

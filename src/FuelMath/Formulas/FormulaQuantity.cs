@@ -153,7 +153,8 @@ public sealed partial class FormulaQuantity
         ArgumentNullException.ThrowIfNull(unit, paramName);
         return UnitKind.Find(unit)
             ?? throw new RefusedArgumentException(
-                $"Must be a unit of {Kind} ({UnitKind.Allowed}); it was {Echo.Quote(unit)}.",
+                RefusalCode.NotOneOf,
+                $"Must be a unit of {Kind:kind} ({UnitKind.Units.Select(u => u.Symbol):allowed}); it was {Echo.Quote(unit):given}.",
                 paramName
             );
     }

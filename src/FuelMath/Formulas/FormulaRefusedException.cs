@@ -14,13 +14,21 @@ public sealed class FormulaRefusedException : ArgumentException, IExplained
     public FormulaRefusal Refusal { get; }
 
     Refusal IExplained.Refusal =>
-        new(RefusalKind.Formula, Refusal.Argument?.Name ?? Refusal.Formula.Name, Message)
+        new(RefusalKind.Formula, Code(Refusal.Problem), Refusal.Argument?.Name ?? Refusal.Formula.Name, Message)
         {
             Part = Refusal.Formula.Name,
             Value = Refusal.Value,
             Minimum = Limit(Refusal.Minimum),
             Maximum = Limit(Refusal.Maximum),
             Unit = Refusal.Unit == "1" ? "" : Refusal.Unit,
+        };
+
+    private static RefusalCode Code(FormulaRefusal.FormulaProblem problem) =>
+        problem switch
+        {
+            FormulaRefusal.FormulaProblem.Count => RefusalCode.Count,
+            FormulaRefusal.FormulaProblem.NoResult => RefusalCode.NoResult,
+            _ => RefusalCode.OutOfRange,
         };
 
     private static double? Limit(double limit) => double.IsInfinity(limit) ? null : limit;

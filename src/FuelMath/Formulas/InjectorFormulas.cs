@@ -38,10 +38,8 @@ public static class InjectorFormulas
             if (value < 0)
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"Dead times must not be negative; one was {value:g6} s."
-                    ),
+                    RefusalCode.OutOfRange,
+                    $"Dead times must not be negative, {new Amount(0, "s"):least} or more; one was {new Amount(value, "s"):value}.",
                     nameof(deadTime)
                 );
             }
@@ -93,10 +91,8 @@ public static class InjectorFormulas
         return knots[0] >= least && knots[^1] <= most
             ? (isBounded ? knots[0] : least, isBounded ? knots[^1] : most)
             : throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A {what} of the table must be from {least:g6} to {most:g6}; they are {knots[0]:g6} to {knots[^1]:g6}."
-                ),
+                RefusalCode.OutOfRange,
+                $"A {what:subject} of the table must be from {least:least} to {most:most}; they are {knots[0]:first} to {knots[^1]:last}.",
                 nameof(deadTime)
             );
     }

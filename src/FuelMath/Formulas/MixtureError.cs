@@ -56,7 +56,8 @@ public static class MixtureError
         if (airMasses.IsEmpty || airMasses.Length != fuelMasses.Length)
         {
             throw new RefusedArgumentException(
-                "Must have as many fuel masses as air masses, one or more.",
+                RefusalCode.Count,
+                $"Must have as many fuel masses as air masses, {1:least} or more.",
                 nameof(airMasses)
             );
         }

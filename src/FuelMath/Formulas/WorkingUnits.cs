@@ -18,7 +18,8 @@ public static class WorkingUnits
         return found is not null
             ? working.EndingIn(ReaderUnits.Traceable(found))
             : throw new RefusedArgumentException(
-                $"Must be a unit that {working.ResultUnit} is converted to ({string.Join(", ", kinds.SelectMany(k => k.Units).Select(u => u.Symbol).Distinct())}); it was \"{unit}\".",
+                RefusalCode.NotOneOf,
+                $"Must be a unit that {working.ResultUnit:resultUnit} is converted to ({kinds.SelectMany(k => k.Units).Select(u => u.Symbol).Distinct():allowed}); it was \"{unit:given}\".",
                 nameof(unit)
             );
     }

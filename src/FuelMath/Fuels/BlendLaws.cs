@@ -94,8 +94,8 @@ internal static class BlendLaws
                 {
                     throw new UnknownPropertyException(
                         "The viscosity of the blend",
-                        $"that of '{fuel.Name}' is too low for the blending rule, "
-                            + "which needs more than 0.2 mm²/s of every part."
+                        $"that of '{fuel.Name:part}' is too low for the blending rule, which needs more than {new Amount(0.2, "mm²/s"):above} of every part.",
+                        nameof(Fuel.Viscosity)
                     );
                 }
             }

@@ -196,9 +196,8 @@ internal static class BlendRules
                 laws.SelectMany(l => l.Estimates).Concat(estimates)
             )
             : throw new RefusedArgumentException(
-                $"{property} of the blend is known nowhere: that of one part begins at "
-                    + $"{Guard.Show(SiUnits.Temperature(low.Lowest), TemperatureUnit.DegreeCelsius)}, that of another ends at "
-                    + $"{Guard.Show(SiUnits.Temperature(high.Highest), TemperatureUnit.DegreeCelsius)}."
+                RefusalCode.NoCommonRange,
+                $"{property:subject} of the blend is known nowhere: that of one part begins at {Amount.Celsius(low.Lowest):begin}, that of another ends at {Amount.Celsius(high.Highest):end}."
             );
     }
 }

@@ -104,9 +104,8 @@ public sealed class CalibrationFluid
             KinematicViscosityUnit unit = KinematicViscosityUnit.Centistokes;
             throw Guard.Outside(
                 viscosity,
-                $"Must be from {Guard.Show(LowestViscosity, unit)} to {Guard.Show(HighestViscosity, unit)} at "
-                    + $"{Guard.Show(ViscosityTemperature, TemperatureUnit.DegreeCelsius)}; it was "
-                    + $"{Guard.Show(SiUnits.KinematicViscosity(Math.Round(kinematic, 12)), unit)}."
+                RefusalCode.OutOfRange,
+                $"Must be from {LowestViscosity.ToUnit(unit):least} to {HighestViscosity.ToUnit(unit):most} at {ViscosityTemperature.ToUnit(TemperatureUnit.DegreeCelsius):temperature}; it was {SiUnits.KinematicViscosity(Math.Round(kinematic, 12)).ToUnit(unit):value}."
             );
         }
 

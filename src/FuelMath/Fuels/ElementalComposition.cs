@@ -40,10 +40,8 @@ public sealed class ElementalComposition
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Mass fractions of the elements must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."
-                ),
+                RefusalCode.Sum,
+                $"Mass fractions of the elements must add up to {Amount.Percent(1):exactly}; they add up to {Amount.Percent(sum):value}, which is {Amount.Percent(Math.Abs(sum - 1)):difference} too {(sum < 1 ? "little" : "much"):side}.",
                 nameof(carbon)
             );
         }
@@ -59,6 +57,7 @@ public sealed class ElementalComposition
         if (!(burns > oxygen / (2 * OxygenMass) * (1 + Guard.EdgeTolerance)))
         {
             throw new RefusedArgumentException(
+                RefusalCode.NothingBurns,
                 "Must take up oxygen when it burns; this composition already holds as much as it can.",
                 nameof(oxygen)
             );
@@ -148,7 +147,7 @@ public sealed class ElementalComposition
                 n * NitrogenMass / mass,
                 s * SulfurMass / mass
             )
-            : throw new RefusedArgumentException("Must have at least one atom.", nameof(c));
+            : throw new RefusedArgumentException(RefusalCode.Missing, "Must have at least one atom.", nameof(c));
     }
 
     private static double Fraction(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>

@@ -72,7 +72,7 @@ public sealed class EthanolWater
         double rest = Guard.NotNegative(water, water.InSi()) * DensityOf(0, celsius);
         return alcohol + rest > 0
             ? new(alcohol / (alcohol + rest))
-            : throw Guard.OutOfRange(ethanol, "more than nothing where there is no water");
+            : throw Guard.OutOfRange(ethanol, $"more than {SiUnits.Volume(0):above} where there is no water");
     }
 
     /// <summary>Density of the mixture.</summary>
@@ -116,9 +116,9 @@ public sealed class EthanolWater
     {
         if (!(massFraction >= LeastFuelMassFraction))
         {
-            throw new InvalidOperationException(
-                $"Must hold 80 % of ethanol or more by mass to count as a fuel; it holds "
-                    + $"{Guard.Show(MassFraction, UnitsNet.Units.RatioUnit.Percent)}."
+            throw new RefusedOperationException(
+                RefusalCode.TooLittleEthanol,
+                $"Must hold {Amount.Percent(0.8):least} of ethanol or more by mass to count as a fuel; it holds {MassFraction.ToUnit(UnitsNet.Units.RatioUnit.Percent):value}."
             );
         }
 

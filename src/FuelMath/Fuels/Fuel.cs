@@ -131,7 +131,12 @@ public sealed partial class Fuel
     /// <exception cref="UnknownPropertyException">The lower heating value is not known.</exception>
     public SpecificEnergy LowerHeatingValue =>
         SiUnits.SpecificEnergy(
-            lowerHeatingValue ?? throw new UnknownPropertyException($"The lower heating value of '{Name}'", "")
+            lowerHeatingValue
+                ?? throw new UnknownPropertyException(
+                    $"The lower heating value of '{Name:part}'",
+                    "",
+                    nameof(LowerHeatingValue)
+                )
         );
 
     /// <summary>The class of E85 that it is sold as; null for other fuels, and where nobody told.</summary>
@@ -154,7 +159,10 @@ public sealed partial class Fuel
     public AirFuelRatio StoichiometricRatioIfOilUnburned =>
         StoichiometricWithoutOilSi > 0
             ? AirFuelRatio.FromMassRatio(StoichiometricWithoutOilSi)
-            : throw new InvalidOperationException($"'{Name}' is oil and nothing else: without it nothing burns.");
+            : throw new RefusedOperationException(
+                RefusalCode.NothingBurns,
+                $"'{Name:part}' is oil and nothing else: without it nothing burns."
+            );
 
     internal bool HoldsOil => Oil.MassFraction > 0;
 
@@ -215,7 +223,11 @@ public sealed partial class Fuel
     public AbsolutePressure VaporPressureAt(Temperature temperature) =>
         HasVaporPressure
             ? VaporPressure.At(temperature)
-            : throw new UnknownPropertyException($"The vapor pressure of '{Name}'", VaporPressure.ReasonUnknown);
+            : throw new UnknownPropertyException(
+                $"The vapor pressure of '{Name:part}'",
+                $"{VaporPressure.ReasonUnknown:explanation}",
+                nameof(VaporPressure)
+            );
 
     /// <summary>The working of the stoichiometric ratio: formula, inserted values, result, source.</summary>
     /// <param name="air">The air model.</param>

@@ -110,10 +110,8 @@ public static partial class FuelBlend
         if (!(Math.Abs(sum - 1) <= SumTolerance))
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Fractions of a blend must add up to 100 %; they add up to {100 * sum:0.#####} %, which is {Math.Abs(100 * (sum - 1)):0.#####} % too {(sum < 1 ? "little" : "much")}."
-                ),
+                RefusalCode.Sum,
+                $"Fractions of a blend must add up to {Amount.Percent(1):exactly}; they add up to {Amount.Percent(sum):value}, which is {Amount.Percent(Math.Abs(sum - 1)):difference} too {(sum < 1 ? "little" : "much"):side}.",
                 nameof(parts)
             );
         }

@@ -47,7 +47,13 @@ public abstract class LiquidProperty
     /// <exception cref="UnknownPropertyException">It is not known.</exception>
     public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
 
-    internal TemperatureLaw Law => law ?? throw new UnknownPropertyException(name, ReasonUnknown);
+    internal TemperatureLaw Law =>
+        law
+        ?? throw new UnknownPropertyException(
+            name,
+            ReasonUnknown.Length == 0 ? "" : (RefusalText)$"{ReasonUnknown:explanation}",
+            GetType().Name["Liquid".Length..]
+        );
 
     /// <summary>
     /// How far the figure at a temperature may be off, as a share of it, where it is an estimate of known size; zero where it is

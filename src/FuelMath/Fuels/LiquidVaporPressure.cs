@@ -158,7 +158,8 @@ public sealed class LiquidVaporPressure : LiquidProperty
         {
             throw Guard.Outside(
                 reid,
-                $"Must be from {new AbsolutePressure(LeastReid)} to {new AbsolutePressure(MostReid)}; it was {reid}."
+                RefusalCode.OutOfRange,
+                $"Must be from {new AbsolutePressure(LeastReid):least} to {new AbsolutePressure(MostReid):most}; it was {reid:value}."
             );
         }
 

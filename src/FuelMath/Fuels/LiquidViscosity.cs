@@ -84,16 +84,13 @@ public sealed class LiquidViscosity : LiquidProperty
         double hot = at100Celsius.InSi();
         if (!(hot >= LeastOil && double.IsFinite(hot)))
         {
-            throw Guard.OutOfRange(
-                at100Celsius,
-                $"at least {Guard.Show(SiUnits.KinematicViscosity(LeastOil), at100Celsius.Unit)}"
-            );
+            throw Guard.OutOfRange(at100Celsius, $"at least {SiUnits.KinematicViscosity(LeastOil):least}");
         }
 
         double cold = at40Celsius.InSi();
         if (!(cold > hot && double.IsFinite(cold)))
         {
-            throw Guard.OutOfRange(at40Celsius, $"above that at 100 °C, {Guard.Show(at100Celsius, at40Celsius.Unit)}");
+            throw Guard.OutOfRange(at40Celsius, $"above that at 100 °C, {at100Celsius:above}");
         }
 
         double first = SiUnits.KelvinsFromCelsius(40);

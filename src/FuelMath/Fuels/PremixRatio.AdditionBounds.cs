@@ -62,15 +62,16 @@ public readonly partial struct PremixRatio
             double most = mostRemaining.InSi();
             if (!(most >= least && double.IsFinite(most)))
             {
-                throw Guard.OutOfRange(
-                    mostRemaining,
-                    $"at least the least, {Guard.Show(leastRemaining, mostRemaining.Unit)}"
-                );
+                throw Guard.OutOfRange(mostRemaining, $"at least the least, {leastRemaining:least}");
             }
 
             if (leanest.Fraction > richest.Fraction)
             {
-                throw Guard.Outside(leanest, $"Must hold no more oil than the richest, {richest}; it was {leanest}.");
+                throw Guard.Outside(
+                    leanest,
+                    RefusalCode.MoreOilThanRichest,
+                    $"Must hold no more oil than the richest, {richest.ToString():other}; it was {leanest.ToString():given}."
+                );
             }
 
             return new([

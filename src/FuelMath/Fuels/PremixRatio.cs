@@ -98,10 +98,7 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
         double after = finalVolume.InSi();
         if (!(after >= before && double.IsFinite(after)))
         {
-            throw Guard.OutOfRange(
-                finalVolume,
-                $"at least what is in the tank, {Guard.Show(remaining, finalVolume.Unit)}"
-            );
+            throw Guard.OutOfRange(finalVolume, $"at least what is in the tank, {remaining:least}");
         }
 
         Real[] balance = [new(after), new(Fraction), new(before), new(remainingRatio.Fraction)];
@@ -111,12 +108,16 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
         if (oil < -rounding)
         {
             double enough = before * remainingRatio.Fraction / Fraction;
-            throw Guard.OutOfRange(
-                finalVolume,
-                double.IsFinite(enough)
-                    ? $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more oil than {this} allows"
-                    : "reached without oil, and the tank already holds some: drain it"
-            );
+            throw double.IsFinite(enough)
+                ? Guard.OutOfRange(
+                    finalVolume,
+                    $"at least {SiUnits.Volume(enough):least}, because the tank already holds more oil than {ToString():other} allows"
+                )
+                : Guard.Outside(
+                    finalVolume,
+                    RefusalCode.DrainFirst,
+                    $"Must be reached without oil, and the tank already holds some: drain it; it was {finalVolume:value}."
+                );
         }
 
         if (fuel < -rounding)
@@ -124,7 +125,7 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
             double enough = before * (1 - remainingRatio.Fraction) / (1 - Fraction);
             throw Guard.OutOfRange(
                 finalVolume,
-                $"at least {Guard.Show(SiUnits.Volume(enough), finalVolume.Unit)}, because the tank already holds more fuel than {this} allows"
+                $"at least {SiUnits.Volume(enough):least}, because the tank already holds more fuel than {ToString():other} allows"
             );
         }
 
@@ -146,7 +147,10 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
         double allOil = (before * Fraction) + Guard.NotNegative(oil, oil.InSi());
         if (!(allFuel > 0))
         {
-            throw Guard.OutOfRange(fuel, "more than nothing where the tank holds none: oil alone is no mix");
+            throw Guard.OutOfRange(
+                fuel,
+                $"more than {SiUnits.Volume(0):above} where the tank holds none: oil alone is no mix"
+            );
         }
 
         return FromVolumes(SiUnits.Volume(allFuel), SiUnits.Volume(allOil));

@@ -22,7 +22,8 @@ internal static class PropertyPoints
         if (kelvins.Length != numbers.Length)
         {
             throw new RefusedArgumentException(
-                $"{what} needs as many values as temperatures; {kelvins.Length} temperatures and {numbers.Length} values given.",
+                RefusalCode.Count,
+                $"{what:subject} needs as many values as temperatures; {kelvins.Length:exactly} temperatures and {numbers.Length:value} values given.",
                 paramName
             );
         }

@@ -109,13 +109,10 @@ public sealed class VaporMargin
         double high = law.AtKelvins(law.Highest);
         return pressure >= low && pressure <= high
             ? SiUnits.Temperature(Rising.Root(law.AtKelvins, pressure, law.Lowest, law.Highest))
-            : throw new NoSolutionException(
-                $"the boiling temperature of '{Fuel.Name}'",
-                $"its vapor pressure is known from {new AbsolutePressure(low)} to {new AbsolutePressure(high)}, and the "
-                    + $"pressure is {new AbsolutePressure(Math.Max(0, pressure))}.",
-                "",
-                double.NaN,
-                0
+            : throw Guard.NoSolution(
+                RefusalCode.OutsideData,
+                $"the boiling temperature of '{Fuel.Name:part}'",
+                $"its vapor pressure is known from {new AbsolutePressure(low):least} to {new AbsolutePressure(high):most}, and the pressure is {new AbsolutePressure(Math.Max(0, pressure)):value}."
             );
     }
 

@@ -278,10 +278,7 @@ public sealed partial class Hose : FlowPart
             ? (flow.InSi(), density.InSi(), viscosity.InSi())
             : throw Guard.OutOfRange(
                 flow,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"a flow of a Reynolds number of at most {greatest:0} in this coil, for which its friction was measured; it would have {reynolds:0}"
-                ),
+                $"a flow of a Reynolds number of at most {Math.Round(greatest):mostReynolds} in this coil, for which its friction was measured; it would have {Math.Round(reynolds):reynolds}",
                 part: Name
             );
     }

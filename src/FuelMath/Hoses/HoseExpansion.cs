@@ -70,7 +70,7 @@ public sealed partial class HoseExpansion
 
     private double Place(GaugePressure pressure) =>
         Guard.InTable(
-            $"Expansion of '{Name}'",
+            $"Expansion of '{Name:part}'",
             "pressure",
             pressure.AboveAmbient,
             pressure.Si,

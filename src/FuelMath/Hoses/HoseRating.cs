@@ -49,8 +49,8 @@ public sealed partial class HoseRating
             if (pascals[i] > pascals[i - 1])
             {
                 throw new RefusedArgumentException(
-                    "Working pressure must not rise with temperature; it goes from "
-                        + $"{Show.Bar(pascals[i - 1])} to {Show.Bar(pascals[i])}.",
+                    RefusalCode.MustNotRise,
+                    $"Working pressure must not rise with temperature; it goes from {Amount.Bar(pascals[i - 1]):most} to {Amount.Bar(pascals[i]):value}.",
                     nameof(points)
                 );
             }
@@ -76,7 +76,7 @@ public sealed partial class HoseRating
     public GaugePressure WorkingPressureAt(Temperature temperature)
     {
         double at = Guard.InTable(
-            $"Rating of '{Name}'",
+            $"Rating of '{Name:part}'",
             "temperature",
             temperature,
             temperature.InSi(),

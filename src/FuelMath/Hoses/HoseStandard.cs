@@ -124,10 +124,8 @@ public sealed class HoseStandard
             ? SiUnits.Length(sixteenths * Sixteenth)
             : throw Guard.Outside(
                 dash,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{Name} must be one of dash {string.Join(", ", Dashes)}; it was {dash}."
-                )
+                RefusalCode.NotOneOf,
+                $"{Name:subject} must be one of dash {Dashes:allowed}; it was {dash:value}."
             );
 
     /// <inheritdoc />

@@ -40,10 +40,7 @@ public sealed partial class Tube
         bore = outside - (2 * thickness);
         if (!(bore > 0))
         {
-            throw Guard.OutOfRange(
-                wall,
-                $"less than half the outside diameter, {Guard.Show(SiUnits.Length(outside / 2), wall.Unit)}"
-            );
+            throw Guard.OutOfRange(wall, $"less than half the outside diameter, {SiUnits.Length(outside / 2):below}");
         }
 
         (OutsideDiameter, Wall, Material, Source) = (outsideDiameter, wall, material, source);
@@ -96,12 +93,10 @@ public sealed partial class Tube
         double limit = WorkingPressure.Si;
         return pressure.Si >= 0 && pressure.Si <= limit * (1 + Guard.EdgeTolerance)
             ? SiUnits.Volume(Math.PI / 4 * bore * bore * meters * Compliance * pressure.Si)
-            : throw Guard.OutOfRange(
+            : throw Guard.Outside(
                 pressure,
-                pressure.Si,
-                0,
-                limit,
-                $"Must be from 0 bar to {Show.Bar(limit)}; it was {Show.Bar(pressure.Si)}."
+                RefusalCode.OutOfRange,
+                $"Must be from {Amount.Bar(0):least} to {Amount.Bar(limit):most}; it was {Amount.Bar(pressure.Si):value}."
             );
     }
 

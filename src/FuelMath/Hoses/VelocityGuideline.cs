@@ -18,7 +18,7 @@ public sealed partial class VelocityGuideline
         Guard.Positive(suction, suction.InSi());
         if (!(Guard.Positive(delivery, delivery.InSi()) >= suction.InSi()))
         {
-            throw Guard.OutOfRange(delivery, $"at least that ahead of the pump, {Guard.Show(suction, delivery.Unit)}");
+            throw Guard.OutOfRange(delivery, $"at least that ahead of the pump, {suction:least}");
         }
 
         (Suction, Delivery, Source) = (suction, delivery, source);
@@ -56,7 +56,7 @@ public sealed partial class VelocityGuideline
         {
             LineSide.Suction => Suction,
             LineSide.Delivery => Delivery,
-            _ => throw Guard.Outside(side, $"Must be a known side; it was {side}."),
+            _ => throw Guard.NoChoice(side),
         };
 
     /// <summary>The smallest bore in which a flow meets the guideline.</summary>

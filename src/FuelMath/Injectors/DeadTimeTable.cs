@@ -176,10 +176,8 @@ public sealed class DeadTimeTable
         if (estimated.GetLength(0) != Voltages.Length || estimated.GetLength(1) != DifferentialPressures.Length)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must have a row for each of {Voltages.Length} voltages and a column for each of {DifferentialPressures.Length} pressures; there are {estimated.GetLength(0)} rows and {estimated.GetLength(1)} columns."
-                ),
+                RefusalCode.Count,
+                $"Must have a row for each of {Voltages.Length:rows} voltages and a column for each of {DifferentialPressures.Length:columns} pressures; there are {estimated.GetLength(0):givenRows} rows and {estimated.GetLength(1):givenColumns} columns.",
                 nameof(estimated)
             );
         }
@@ -187,7 +185,11 @@ public sealed class DeadTimeTable
         int marks = estimated.Cast<bool>().Count(e => e);
         return marks > 0 && marks < estimated.Length
             ? new(this, (bool[,])estimated.Clone())
-            : throw new RefusedArgumentException("Must mark some values and not all of them.", nameof(estimated));
+            : throw new RefusedArgumentException(
+                RefusalCode.AllAlike,
+                "Must mark some values and not all of them.",
+                nameof(estimated)
+            );
     }
 
     /// <summary>The dead time.</summary>
@@ -284,10 +286,8 @@ public sealed class DeadTimeTable
                 if (grid.ValueAt(i, j) > grid.ValueAt(i - 1, j))
                 {
                     throw new RefusedArgumentException(
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"Dead time must not rise with voltage; at row {i}, column {j} it does. Rows are voltages, columns are pressures."
-                        ),
+                        RefusalCode.MustNotRise,
+                        $"Dead time must not rise with voltage; at row {i:row}, column {j:column} it does. Rows are voltages, columns are pressures.",
                         paramName
                     );
                 }

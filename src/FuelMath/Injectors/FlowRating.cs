@@ -37,7 +37,7 @@ public sealed partial class FlowRating
     {
         ArgumentNullException.ThrowIfNull(source);
         this.given = given;
-        reference = Guard.Positive(differentialPressure, differentialPressure.InSi());
+        reference = Guard.Positive(differentialPressure, differentialPressure.InSi(), part: Label);
         (this.massFlow, this.volumeFlow, referenceDensity) = (massFlow, volumeFlow, density);
         (IsByVolume, DifferentialPressure, Fluid) = (isByVolume, differentialPressure, fluid);
         (FluidTemperature, Exponent, Source) = (fluidTemperature, exponent, source);
@@ -69,6 +69,9 @@ public sealed partial class FlowRating
 
     /// <summary>Where the rating comes from.</summary>
     public DataSource Source { get; }
+
+    /// <summary>Its name in refusals.</summary>
+    private string Label => given is null ? "Flow rating" : $"Flow rating of {Amount.Of(given).Text()}";
 
     internal double MassFlowSi => massFlow;
 
@@ -166,7 +169,7 @@ public sealed partial class FlowRating
                         new Real(reference),
                         new Real(referenceDensity),
                         new Real(Differential(differentialPressure)),
-                        new Real(Guard.Positive(density, density.InSi()))
+                        new Real(Guard.Positive(density, density.InSi(), part: Label))
                     )
                     .Value
                 : MassFlowSiAt(differentialPressure, density) / density.InSi()
@@ -190,7 +193,7 @@ public sealed partial class FlowRating
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public FlowRating WithFlowScale(Ratio scale, DataSource source)
     {
-        return With(Guard.Positive(scale, scale.InSi()), Exponent, source);
+        return With(Guard.Positive(scale, scale.InSi(), part: Label), Exponent, source);
     }
 
     /// <inheritdoc />
@@ -201,7 +204,7 @@ public sealed partial class FlowRating
     internal double MassFlowSiAt(Pressure differentialPressure, Density density)
     {
         double pascals = Differential(differentialPressure);
-        double kilograms = Guard.Positive(density, density.InSi());
+        double kilograms = Guard.Positive(density, density.InSi(), part: Label);
         return Carried(Exponent?.Checked(differentialPressure, pascals) ?? pascals, kilograms);
     }
 
@@ -250,14 +253,17 @@ public sealed partial class FlowRating
             factor == 1 ? given : null
         );
 
-    private static double Differential(Pressure differentialPressure)
+    private double Differential(Pressure differentialPressure)
     {
         double pascals = differentialPressure.InSi();
         return pascals >= 0 && double.IsFinite(pascals)
             ? pascals
             : throw Guard.OutOfRange(
                 differentialPressure,
-                "finite and not negative, because no fuel flows when the rail lies below the discharge pressure"
+                Guard
+                    .FromZero(Echo.Symbol(differentialPressure))
+                    .Then(", because no fuel flows when the rail lies below the discharge pressure"),
+                part: Label
             );
     }
 }

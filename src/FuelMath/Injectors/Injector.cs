@@ -154,8 +154,7 @@ public sealed partial class Injector
         {
             throw Guard.OutOfRange(
                 wanted,
-                $"at most {Show(most, wanted)}, which a pulse can measure out in a period of "
-                    + $"{Guard.Show(period, period.Unit)} (held open it would be {Show(flow * seconds, wanted)})",
+                $"at most {SiUnits.Mass(most):most}, which a pulse can measure out in a period of {period:period} (held open it would be {SiUnits.Mass(flow * seconds):heldOpen})",
                 part: Name
             );
         }
@@ -165,7 +164,7 @@ public sealed partial class Injector
         {
             throw Guard.OutOfRange(
                 wanted,
-                $"zero or at least {Show(least, wanted)}, the least that injector '{Name}' repeats",
+                $"zero or at least {SiUnits.Mass(least):least}, the least that injector '{Name:part}' repeats",
                 part: Name
             );
         }

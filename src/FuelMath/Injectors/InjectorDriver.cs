@@ -63,7 +63,7 @@ public sealed partial class InjectorDriver
         double held = Guard.Positive(hold, hold.InSi());
         return held <= most
             ? new(DriverKind.PeakAndHold, 0, most, held)
-            : throw Guard.OutOfRange(hold, $"at most the peak of {Guard.Show(peak, peak.Unit)}");
+            : throw Guard.OutOfRange(hold, $"at most the peak, {peak:most}");
     }
 
     /// <summary>The largest current through a coil: that of its circuit, or the peak where that is less.</summary>

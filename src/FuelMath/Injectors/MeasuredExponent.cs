@@ -47,13 +47,17 @@ public sealed class MeasuredExponent
         {
             throw Guard.OutOfRange(
                 highestDifferentialPressure,
-                $"above the lowest of {Guard.Show(lowestDifferentialPressure, lowestDifferentialPressure.Unit)}"
+                $"above the lowest, {lowestDifferentialPressure:above}"
             );
         }
 
         if (outside is not (OutsideRange.Refuse or OutsideRange.Extend))
         {
-            throw new RefusedArgumentException($"Must be Refuse or Extend; it was {outside}.", nameof(outside));
+            throw new RefusedArgumentException(
+                RefusalCode.NotOneOf,
+                $"Must be {OutsideRange.Refuse:allowed} or {OutsideRange.Extend:allowed}; it was {outside:given}.",
+                nameof(outside)
+            );
         }
 
         (Exponent, LowestDifferentialPressure) = (exponent, lowestDifferentialPressure);

@@ -113,10 +113,8 @@ public sealed class ShortPulseCorrection
         if (x.Length != y.Length)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must be as many as the effective widths, {x.Length - 1}; {y.Length - 1} given."
-                ),
+                RefusalCode.Count,
+                $"Must be as many as the effective widths, {x.Length - 1:exactly}; {y.Length - 1:value} given.",
                 paramName
             );
         }
@@ -126,10 +124,8 @@ public sealed class ShortPulseCorrection
             if (x[i] + y[i] < 0)
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"A correction must not take away more than its effective width; at index {i - 1} it does."
-                    ),
+                    RefusalCode.CorrectionTooLarge,
+                    $"A correction must not take away more than its effective width; at index {i - 1:index} it does.",
                     paramName
                 );
             }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace FuelMath;
@@ -14,7 +13,11 @@ internal static partial class Guard
     {
         if (names.CountBy(n => n).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
         {
-            throw new RefusedArgumentException($"Names must differ; '{twice}' is there twice.", paramName);
+            throw new RefusedArgumentException(
+                RefusalCode.Duplicate,
+                $"Names must differ; '{twice:given}' is there twice.",
+                paramName
+            );
         }
     }
 
@@ -23,11 +26,16 @@ internal static partial class Guard
         if (count < minimum)
         {
             throw new RefusedArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"{what} needs {minimum} or more points; {count} given."),
+                RefusalCode.Count,
+                $"{what:subject} needs {minimum:least} or more points; {count:value} given.",
                 paramName
             );
         }
     }
+
+    /// <summary>The exception for a list without anything in it.</summary>
+    internal static RefusedArgumentException Empty(string paramName, string? part = null) =>
+        new(RefusalCode.Count, $"Must have {1:least} or more; it has {0:value}.", paramName, part);
 
     /// <summary>What a number beyond <see cref="Largest"/> must be.</summary>
     internal static string Allowed(double beyond) => double.IsFinite(beyond) ? "at most 1E+150 in size" : "finite";
@@ -42,9 +50,9 @@ internal static partial class Guard
         {
             if (!(Math.Abs(values[i]) <= Largest))
             {
-                string text = values[i].ToString(CultureInfo.InvariantCulture);
                 throw new RefusedArgumentException(
-                    $"{what} must be {Allowed(values[i])}; at index {i} it was {text}.",
+                    double.IsFinite(values[i]) ? RefusalCode.OutOfRange : RefusalCode.NotFinite,
+                    $"{what:subject} must be {Allowed(values[i]):rule}; at index {i:index} it was {values[i]:value}.",
                     paramName
                 );
             }
@@ -55,23 +63,29 @@ internal static partial class Guard
         ReadOnlySpan<double> values,
         string what,
         [CallerArgumentExpression(nameof(values))] string paramName = ""
-    ) => Ordered(values, 1, $"{what} must rise", paramName);
+    ) => Ordered(values, 1, RefusalCode.MustRise, $"{what:subject} must rise", paramName);
 
     internal static void StrictlyFalling(
         ReadOnlySpan<double> values,
         string what,
         [CallerArgumentExpression(nameof(values))] string paramName = ""
-    ) => Ordered(values, -1, $"{what} must fall", paramName);
+    ) => Ordered(values, -1, RefusalCode.MustFall, $"{what:subject} must fall", paramName);
 
-    private static void Ordered(ReadOnlySpan<double> values, int sign, string rule, string paramName)
+    private static void Ordered(
+        ReadOnlySpan<double> values,
+        int sign,
+        RefusalCode code,
+        RefusalText rule,
+        string paramName
+    )
     {
         for (int i = 1; i < values.Length; i++)
         {
             if (!(sign * values[i] > sign * values[i - 1]))
             {
-                string index = i.ToString(CultureInfo.InvariantCulture);
                 throw new RefusedArgumentException(
-                    $"{rule} from point to point; at index {index} it does not.",
+                    code,
+                    rule.Then($" from point to point; at index {i:index} it does not."),
                     paramName
                 );
             }

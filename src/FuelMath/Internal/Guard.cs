@@ -34,9 +34,7 @@ internal static partial class Guard
         string? part = null
     )
         where T : struct, IQuantity =>
-        Math.Abs(si) <= LargestQuantity
-            ? si
-            : throw Refused(value, si, Sized(si, "finite"), null, false, paramName, part);
+        Math.Abs(si) <= LargestQuantity ? si : throw OutOfRange(value, Sized(si, "finite"), paramName, part);
 
     internal static double NotNegative<T>(
         T value,
@@ -47,7 +45,7 @@ internal static partial class Guard
         where T : struct, IQuantity =>
         si is >= 0 and <= LargestQuantity
             ? si
-            : throw Refused(value, si, Sized(si, "finite and not negative"), 0, false, paramName, part);
+            : throw OutOfRange(value, Sized(si, FromZero(Echo.Symbol(value))), paramName, part);
 
     internal static double Positive<T>(
         T value,
@@ -58,7 +56,7 @@ internal static partial class Guard
         where T : struct, IQuantity =>
         si is >= SmallestQuantity and <= LargestQuantity
             ? si
-            : throw Refused(value, si, Sized(si, "finite and greater than zero"), 0, true, paramName, part);
+            : throw OutOfRange(value, Sized(si, AboveZero(Echo.Symbol(value))), paramName, part);
 
     /// <summary>A closed range with a tolerance at its edges; the returned number lies inside.</summary>
     internal static double InRange<T>(
@@ -73,22 +71,9 @@ internal static partial class Guard
         where T : struct, IQuantity
     {
         double slack = EdgeTolerance * (max - min);
-        if (si >= min - slack && si <= max + slack)
-        {
-            return Math.Clamp(si, min, max);
-        }
-
-        string unit = UnitOf(value, value.Unit);
-        var range = new RefusedRange(
-            value.NumberIn(value.Unit),
-            si,
-            fromSi(min).NumberIn(value.Unit),
-            fromSi(max).NumberIn(value.Unit),
-            min,
-            max,
-            Suffix(unit)
-        );
-        throw new RefusedValueException(paramName, value, range, unit, part);
+        return si >= min - slack && si <= max + slack
+            ? Math.Clamp(si, min, max)
+            : throw OutOfRange(value, $"from {fromSi(min):least} to {fromSi(max):most}", paramName, part);
     }
 
     /// <summary>
@@ -96,7 +81,7 @@ internal static partial class Guard
     /// the caller's unit.
     /// </summary>
     internal static double InTable<T>(
-        string table,
+        RefusalText table,
         string axis,
         T value,
         double si,
@@ -127,26 +112,23 @@ internal static partial class Guard
         double min,
         double max,
         [CallerArgumentExpression(nameof(value))] string paramName = ""
-    ) => value >= min && value <= max ? value : throw Refused(value, min, max, paramName);
+    ) => value >= min && value <= max ? value : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName);
 
     internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        double.IsFinite(value) ? value : throw Refused(value, "finite", null, false, paramName);
+        double.IsFinite(value) ? value : throw OutOfRange(value, "finite", paramName);
 
     internal static double Positive(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        value > 0 && double.IsFinite(value)
-            ? value
-            : throw Refused(value, "finite and greater than zero", 0, true, paramName);
+        value > 0 && double.IsFinite(value) ? value : throw OutOfRange(value, AboveZero(""), paramName);
 
     internal static double NotNegative(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        value >= 0 && double.IsFinite(value)
-            ? value
-            : throw Refused(value, "finite and not negative", 0, false, paramName);
+        value >= 0 && double.IsFinite(value) ? value : throw OutOfRange(value, FromZero(""), paramName);
 
     /// <summary>A number computed from guarded ones: the last defense, as the unit library has it for its quantities.</summary>
     internal static double Result(double si) =>
         double.IsFinite(si)
             ? si
             : throw new RefusedArgumentException(
+                RefusalCode.NoResult,
                 "Must be of sizes that give a result; with these it is not a valid number.",
                 nameof(si)
             );
@@ -156,142 +138,114 @@ internal static partial class Guard
         int min,
         int max,
         [CallerArgumentExpression(nameof(value))] string paramName = ""
-    ) =>
-        value >= min && value <= max
-            ? value
-            : throw new RefusedValueException(
-                paramName,
-                value,
-                new RefusedRange(value, value, min, max, min, max, ""),
-                "",
-                null
-            );
+    ) => value >= min && value <= max ? value : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName);
 
     /// <summary>One of the named choices of an enumeration.</summary>
     internal static TChoice Known<TChoice>(
         TChoice choice,
         [CallerArgumentExpression(nameof(choice))] string paramName = ""
     )
-        where TChoice : struct, Enum =>
-        Enum.IsDefined(choice)
-            ? choice
-            : throw Outside(
-                choice,
-                $"Must be one of {string.Join(", ", Enum.GetNames<TChoice>())}; it was {choice}.",
-                paramName
-            );
+        where TChoice : struct, Enum => Enum.IsDefined(choice) ? choice : throw NoChoice(choice, paramName);
 
     internal static string Name(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         string.IsNullOrWhiteSpace(value)
-            ? throw new RefusedArgumentException("Must be a name, not blank.", paramName)
+            ? throw new RefusedArgumentException(RefusalCode.Blank, "Must be a name, not blank.", paramName)
             : OneLine(value, paramName);
 
     /// <summary>A text without line breaks: a name with a line feed could forge a line of a report.</summary>
     internal static string OneLine(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
         Echo.ControlAt(value) is >= 0 and int at
             ? throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must have no control characters; at index {at} it had U+{(int)value[at]:X4}."
-                ),
+                RefusalCode.ControlCharacter,
+                $"Must have no control characters; at index {at:index} it had {CodePoint(value[at]):given}.",
                 paramName
             )
             : value;
 
-    /// <summary>The exception for a quantity outside its range.</summary>
-    internal static RefusedValueException OutOfRange(
-        IQuantity value,
-        string allowed,
-        [CallerArgumentExpression(nameof(value))] string paramName = "",
-        string? part = null
-    ) => Refused(value, double.NaN, allowed, null, false, paramName, part);
-
-    /// <summary>The exception for a pure number outside its range.</summary>
-    internal static RefusedValueException OutOfRange(
-        double value,
-        string allowed,
-        [CallerArgumentExpression(nameof(value))] string paramName = ""
-    ) => Refused(value, allowed, null, false, paramName);
-
-    /// <summary>The exception for a pressure outside its range, with its own sentence; numbers in bar.</summary>
-    internal static RefusedValueException OutOfRange(
-        object value,
-        double pascals,
-        double? least,
-        double? most,
-        string sentence,
-        [CallerArgumentExpression(nameof(value))] string paramName = "",
-        string? part = null
-    )
-    {
-        const double bar = 1e5;
-        var range = new RefusedRange(sentence, pascals / bar, least / bar, most / bar, false);
-        return new(paramName, value, range, "bar", part);
-    }
-
-    /// <summary>The exception for a value that is not what is allowed, in a sentence of its own.</summary>
-    internal static RefusedValueException Outside<T>(
+    /// <summary>The exception for a quantity or a pure number outside its range: "Must be ...; it was ...".</summary>
+    internal static RefusedValueException OutOfRange<T>(
         T value,
-        string sentence,
+        [InterpolatedStringHandlerArgument(nameof(value))] RefusalText allowed,
         [CallerArgumentExpression(nameof(value))] string paramName = "",
         string? part = null
     )
         where T : notnull
     {
-        (double number, string unit) = value switch
-        {
-            double pure => (pure, ""),
-            int whole => (whole, ""),
-            Enum choice => (Convert.ToDouble(choice, CultureInfo.InvariantCulture), ""),
-            IQuantity quantity => (quantity.NumberIn(quantity.Unit), UnitOf(quantity, quantity.Unit)),
-            _ => (double.NaN, ""),
-        };
-        return new(paramName, value, new RefusedRange(sentence, number, null, null, false), unit, part);
+        Amount amount = AmountOf(value);
+        return new(
+            double.IsFinite(amount.Number) ? RefusalCode.OutOfRange : RefusalCode.NotFinite,
+            RefusalText.Sentence(allowed, amount),
+            value,
+            paramName,
+            part
+        );
     }
+
+    /// <summary>The exception for a value that is not what is allowed, in a sentence of its own.</summary>
+    internal static RefusedValueException Outside<T>(
+        T value,
+        RefusalCode code,
+        [InterpolatedStringHandlerArgument(nameof(value))] RefusalText sentence,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
+        where T : notnull =>
+        new(code, sentence.Has("value") ? sentence : sentence.With(AmountOf(value), "value"), value, paramName, part);
+
+    /// <summary>The exception for a number that names no choice of an enumeration.</summary>
+    internal static RefusedValueException NoChoice<TChoice>(
+        TChoice choice,
+        [CallerArgumentExpression(nameof(choice))] string paramName = ""
+    )
+        where TChoice : struct, Enum
+    {
+        RefusalText sentence = $"Must be one of {Enum.GetNames<TChoice>():allowed}; it was {choice:given}.";
+        return new(RefusalCode.NotOneOf, sentence.With(AmountOf(choice), "value"), choice, paramName);
+    }
+
+    /// <summary>The exception for a name that is none of those known.</summary>
+    internal static RefusedArgumentException NoName(
+        string name,
+        IEnumerable<string> allowed,
+        string paramName,
+        string? part = null
+    ) => new(RefusalCode.NotOneOf, $"Must be one of: {allowed:allowed}; it was '{name:given}'.", paramName, part);
 
     /// <summary>The exception for data without a solution, where there is no residual to report.</summary>
-    internal static NoSolutionException NoSolution(string sought, string reason) =>
-        new(sought, reason, "", double.NaN, 0);
+    internal static NoSolutionException NoSolution(
+        RefusalCode code,
+        RefusalText sought,
+        RefusalText reason,
+        string where = ""
+    ) => new(code, sought, reason, where, double.NaN, 0);
 
     /// <summary>A quantity as text in a unit of its kind, to six significant digits, invariant culture.</summary>
-    internal static string Show(IQuantity value, Enum unit) =>
-        RefusedRange.Shown(value.NumberIn(unit)) + Suffix(UnitOf(value, unit));
+    internal static string Show(IQuantity value, Enum unit) => Amount.Of(value.ToUnit(unit)).Text();
 
-    private static string UnitOf(IQuantity value, Enum unit) =>
-        Echo.Symbol(Equals(value.Unit, unit) ? value : value.ToUnit(unit));
+    /// <summary>The rule of what must be greater than zero.</summary>
+    internal static RefusalText AboveZero(string unit) =>
+        ((RefusalText)"finite and greater than zero").With(new Amount(0, unit), "above");
 
-    private static string Suffix(string unit) => unit.Length == 0 ? "" : $" {unit}";
+    /// <summary>The rule of what must not be negative.</summary>
+    internal static RefusalText FromZero(string unit) =>
+        ((RefusalText)"finite and not negative").With(new Amount(0, unit), "least");
 
     /// <summary>What is allowed, where the size of a number may be what is wrong with it.</summary>
-    private static string Sized(double si, string allowed) =>
+    private static RefusalText Sized(double si, RefusalText allowed) =>
         Math.Abs(si) is > 0 and (> LargestQuantity or < SmallestQuantity) and < double.PositiveInfinity
-            ? $"{allowed}, and of a size from 1E-60 to 1E+60 in SI units"
+            ? allowed.Then(", and of a size from 1E-60 to 1E+60 in SI units")
             : allowed;
 
-    private static RefusedValueException Refused(
-        IQuantity value,
-        double si,
-        string allowed,
-        double? minimum,
-        bool minimumExcluded,
-        string paramName,
-        string? part
-    )
-    {
-        string unit = UnitOf(value, value.Unit);
-        double number = value.NumberIn(value.Unit);
-        var range = new RefusedRange(allowed, number, si, Suffix(unit), minimum, minimumExcluded);
-        return new(paramName, value, range, unit, part);
-    }
+    private static Amount AmountOf(object value) =>
+        value switch
+        {
+            IQuantity quantity => Amount.Of(quantity),
+            IAmount own => own.Amount,
+            Enum choice => new(Convert.ToDouble(choice, CultureInfo.InvariantCulture), ""),
+            double or int => new(Convert.ToDouble(value, CultureInfo.InvariantCulture), ""),
+            _ => new(double.NaN, ""),
+        };
 
-    private static RefusedValueException Refused(
-        double value,
-        string allowed,
-        double? minimum,
-        bool minimumExcluded,
-        string paramName
-    ) => new(paramName, value, new RefusedRange(allowed, value, value, "", minimum, minimumExcluded), "", null);
-
-    private static RefusedValueException Refused(double value, double min, double max, string paramName) =>
-        new(paramName, value, new RefusedRange(value, value, min, max, min, max, ""), "", null);
+    private static string CodePoint(char character) =>
+        string.Create(CultureInfo.InvariantCulture, $"U+{(int)character:X4}");
 }

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace FuelMath;
@@ -19,7 +18,8 @@ internal static class Lists
         return at < 0
             ? all
             : throw new RefusedArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"Must not contain null; it does at index {at}."),
+                RefusalCode.Null,
+                $"Must not contain null; it does at index {at:index}.",
                 paramName
             );
     }

@@ -143,10 +143,8 @@ internal static class SiUnits
             ? UnitsNet.Power.FromWatts(watts)
             : throw Guard.Outside(
                 watts,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A power must be at most {MostWatts} W; it came to {watts} W."
-                )
+                RefusalCode.OutOfRange,
+                $"A power must be at most {new Amount(MostWatts, "W"):most}; it came to {new Amount(watts, "W"):value}."
             );
 
     internal static SpecificEnergy SpecificEnergy(double joulesPerKilogram) =>

@@ -40,7 +40,7 @@ public sealed partial class HoseAssembly
         {
             throw Guard.OutOfRange(
                 length,
-                $"finite and more than the allowances of both fittings, {Guard.Show(SiUnits.Length(allowances), length.Unit)}"
+                $"finite and more than the allowances of both fittings, {SiUnits.Length(allowances):above}"
             );
         }
 

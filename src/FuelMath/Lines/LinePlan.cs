@@ -26,8 +26,10 @@ public sealed partial class LinePlan : ILineOrigin
         if (Pieces.Length < 2)
         {
             throw new RefusedArgumentException(
-                FormattableString.Invariant($"A line must have two pieces or more; {Pieces.Length} given."),
-                nameof(pieces)
+                RefusalCode.Count,
+                $"A line must have {2:least} pieces or more; {Pieces.Length:value} given.",
+                nameof(pieces),
+                name
             );
         }
 
@@ -40,7 +42,8 @@ public sealed partial class LinePlan : ILineOrigin
                 Pieces[i].End is { } end && Pieces[i + 1].Start is { } start
                     ? Joint.Between(end, start)
                     : throw new RefusedArgumentException(
-                        $"A port must stand at an end of the line and face inwards; '{(Pieces[i].End is null ? Pieces[i] : Pieces[i + 1]).Name}' does not.",
+                        RefusalCode.PortNotAtEnd,
+                        $"A port must stand at an end of the line and face inwards; '{(Pieces[i].End is null ? Pieces[i] : Pieces[i + 1]).Name:part}' does not.",
                         nameof(pieces)
                     )
             );
@@ -117,16 +120,18 @@ public sealed partial class LinePlan : ILineOrigin
         ArgumentNullException.ThrowIfNull(source);
         if (!Hoses.Any())
         {
-            throw new InvalidOperationException(
-                $"Line '{Name}' has no hose, so that it can't be one: use its fittings."
+            throw new RefusedOperationException(
+                RefusalCode.HoseNeeded,
+                $"Line '{Name:part}' has no hose, so that it can't be one: use its fittings."
             );
         }
 
         Hose like = Hoses.First().Hose;
         if (Hoses.Select(h => (h.Hose.Bore.InSi(), h.Hose.Roughness.InSi())).Distinct().Skip(1).Any())
         {
-            throw new InvalidOperationException(
-                $"Line '{Name}' has hoses of different bores or walls, whose friction does not add up to that of one: give them as lines of their own."
+            throw new RefusedOperationException(
+                RefusalCode.NotAlike,
+                $"Line '{Name:part}' has hoses of different bores or walls, whose friction does not add up to that of one: give them as lines of their own."
             );
         }
 

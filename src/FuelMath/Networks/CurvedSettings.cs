@@ -30,9 +30,15 @@ internal sealed class CurvedSettings(
         ref readonly CurvedPipeLaw<Real> law = ref work.Law<CurvedPipeLaw<Real>>(link);
         if (work.Trespass(link).Value > tolerance)
         {
-            string pipe = $"friction of curved pipe '{work.Plan.Links[link].Name}'";
             double reynolds = law.ReynoldsAt(work.Flow[link]).Value;
-            throw new OutsideTableException(pipe, "Reynolds number", reynolds, 0, GreatestReynolds);
+            throw new OutsideTableException(
+                $"friction of curved pipe '{work.Plan.Links[link].Name:part}'",
+                "Reynolds number",
+                reynolds,
+                0,
+                GreatestReynolds,
+                ""
+            );
         }
     }
 }

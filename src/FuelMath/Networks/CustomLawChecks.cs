@@ -58,10 +58,8 @@ internal static class CustomLawChecks
             if (wrong is not null)
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"The loss of '{name}' must {wrong}; at {Liters(flow)} it is {now:g6} Pa, with a slope of {slope:g6} Pa s/m³, at {density} kg/m³ and {viscosity} Pa s."
-                    ),
+                    RefusalCode.LawUnusable,
+                    $"The loss of '{name:part}' must {wrong:rule}; at {Liters(flow):flow} it is {new Amount(now, "Pa"):loss}, with a slope of {new Amount(slope, "Pa s/m³"):slope}, at {new Amount(density, "kg/m³"):density} and {new Amount(viscosity, "Pa s"):viscosity}.",
                     nameof(law)
                 );
             }
@@ -94,10 +92,8 @@ internal static class CustomLawChecks
                 if (!(Math.Abs(losses[n] - alone) <= SameInLanes * Math.Abs(alone)))
                 {
                     throw new RefusedArgumentException(
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"The loss of '{name}' must not branch on a value, nor remember one; at {Liters(flows[n])} it is {alone:g6} Pa alone and {losses[n]:g6} Pa among others."
-                        ),
+                        RefusalCode.LawUnusable,
+                        $"The loss of '{name:part}' must not branch on a value, nor remember one; at {Liters(flows[n]):flow} it is {new Amount(alone, "Pa"):alone} alone and {new Amount(losses[n], "Pa"):amongOthers} among others.",
                         nameof(law)
                     );
                 }

@@ -28,11 +28,9 @@ internal sealed class CustomSettings<TLaw>(TLaw law, double usual) : LawSettings
         string name = work.Plan.Links[link].Name;
         string flow = NetworkVerdict.LitersPerHour(work.Flow[link].Value);
         throw new NoSolutionException(
+            RefusalCode.LawUnusable,
             NetworkVerdict.Sought,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"The loss of '{name}' falls as its flow of {flow} rises, so that this need not be the only state."
-            ),
+            $"The loss of '{name:part}' falls as its flow of {flow:flow} rises, so that this need not be the only state.",
             name,
             double.NaN,
             (int)work.Iterations.Value

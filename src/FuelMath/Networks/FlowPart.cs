@@ -36,7 +36,7 @@ public abstract class FlowPart
     internal virtual ImmutableArray<string> Estimated => [];
 
     /// <summary>Why it can't be a line by itself, a sentence; null if it can.</summary>
-    internal virtual string? WhyNoLine => null;
+    internal virtual RefusalText? WhyNoLine => null;
 
     /// <summary>Why a fuel system can't hold it, a clause; null where it can.</summary>
     internal virtual string? WhyNoSystem => null;

@@ -12,12 +12,13 @@ internal static class GreatestDraws
     /// is below ambient pressure. Only a full stop where that is not known: no pumps, no draws, a humped curve, or
     /// outside a pump's data.
     /// </summary>
-    internal static string Words(NetworkWork<Real> work)
+    internal static RefusalText Words(NetworkWork<Real> work)
     {
-        string[] pumps = [.. work.Plan.Links.Where(l => l.Law.IsPump).Select(l => $"'{l.Name}'")];
+        string[] pumps = [.. work.Plan.Links.Where(l => l.Law.IsPump).Select(l => l.Name)];
         double most = pumps.Length == 0 || work.Plan.Humps is not [] ? 0 : Most(work);
         return most > 0
-            ? $"; {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "gives" : "give")} at most {NetworkVerdict.LitersPerHour(most)} at zero pressure."
+            ? (RefusalText)
+                $"; the most at zero pressure is {Amount.LitersPerHour(most):greatestDraws}, from {pumps:part}."
             : ".";
     }
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -77,18 +76,21 @@ internal sealed class HumpSearch
         Meetings = scan switch
         {
             { IsRising: false } => throw Refused(
+                RefusalCode.CurveHumped,
                 "asks less of the pump at a greater flow, so that its meeting points can't be searched for"
             ),
             { RunsAlong: true } => throw Refused(
+                RefusalCode.MeetsAlong,
                 "asks along a whole stretch for just what the curve gives, so that there is no end of meeting points"
             ),
             { Touching: { } touching } => throw Refused(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"comes within {Math.Abs(touching.Surplus):g2} Pa of the curve at {NetworkVerdict.LitersPerHour(touching.Flow)} without clearly crossing it: a little more or less makes two meeting points or none"
-                )
+                RefusalCode.BarelyMeets,
+                $"comes within {new Amount(Math.Abs(touching.Surplus), "Pa"):value} of the curve at {Amount.LitersPerHour(touching.Flow):flow} without clearly crossing it: a little more or less makes two meeting points or none"
             ),
-            { Crossings.Count: 0 } => throw Refused("asks at any flow for less than the curve gives"),
+            { Crossings.Count: 0 } => throw Refused(
+                RefusalCode.NeverMeets,
+                "asks at any flow for less than the curve gives"
+            ),
             _ => scan.Crossings,
         };
         found.AddRange(Enumerable.Repeat<HumpSample?>(null, Meetings.Count));
@@ -172,16 +174,11 @@ internal sealed class HumpSearch
         return best;
     }
 
-    private NoSolutionException Refused(string what)
+    private NoSolutionException Refused(RefusalCode code, RefusalText what)
     {
         string name = work.Plan.Links[link].Name;
-        return new(
-            NetworkVerdict.Sought,
-            $"The curve of '{name}' has a hump, and the network {what}.",
-            name,
-            double.NaN,
-            Iterations
-        );
+        RefusalText curve = $"The curve of '{name:part}' has a hump, and the network ";
+        return new(code, NetworkVerdict.Sought, curve.Then(what).Then("."), name, double.NaN, Iterations);
     }
 
     private void Put(ReadOnlySpan<Piece> curve)

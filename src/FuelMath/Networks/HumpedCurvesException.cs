@@ -9,13 +9,22 @@ namespace FuelMath;
 /// </remarks>
 public sealed class HumpedCurvesException : ArgumentException, IExplained
 {
-    internal HumpedCurvesException(string message, string paramName, ImmutableArray<string> pumps)
-        : base(message, paramName) => Pumps = pumps;
+    internal HumpedCurvesException(RefusalText sentence, string paramName, ImmutableArray<string> pumps)
+        : base(sentence.ToString(), paramName)
+    {
+        Pumps = pumps;
+        Refusal = sentence.ToRefusal(
+            RefusalKind.Network,
+            RefusalCode.CurveHumped,
+            "the states of the network",
+            sentence.ToString()
+        );
+    }
 
     /// <summary>The lines of the pumps.</summary>
     public ImmutableArray<string> Pumps { get; }
 
-    /// <inheritdoc />
-    Refusal IExplained.Refusal =>
-        new(RefusalKind.Network, "the states of the network", Message) { Part = Pumps[0], Parts = Pumps };
+    Refusal IExplained.Refusal => Refusal;
+
+    private Refusal Refusal { get; }
 }

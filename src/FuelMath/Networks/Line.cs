@@ -18,11 +18,14 @@ public sealed class Line
         Name = Guard.Name(name);
         From = Guard.Name(from);
         To = Guard.Name(to);
-        Part = part.WhyNoLine is { } why ? throw new RefusedArgumentException(why, nameof(part)) : part;
+        Part = part.WhyNoLine is { } why
+            ? throw new RefusedArgumentException(RefusalCode.NoLoss, why, nameof(part))
+            : part;
         if (string.Equals(from, to, StringComparison.Ordinal))
         {
             throw new RefusedArgumentException(
-                $"Line '{name}' must join two nodes; both ends are '{from}'.",
+                RefusalCode.NotDifferent,
+                $"Line '{name:part}' must join two nodes; both ends are '{from:node}'.",
                 nameof(to)
             );
         }
@@ -63,7 +66,8 @@ public sealed class Line
         return Law.IsPump
             ? new(this, Part, pumpSwitch)
             : throw new RefusedArgumentException(
-                $"Only a pump joins and leaves; line '{Name}' holds none.",
+                RefusalCode.PumpNeeded,
+                $"Only a pump joins and leaves; line '{Name:part}' holds none.",
                 nameof(pumpSwitch)
             );
     }

@@ -76,7 +76,8 @@ internal sealed class LinesAtPoint
         if (lost is not null)
         {
             throw new RefusedArgumentException(
-                $"Must command lines of injectors without a command of their own; '{lost}' is none.",
+                RefusalCode.WrongKind,
+                $"Must command lines of injectors without a command of their own; '{lost:part}' is none.",
                 nameof(at)
             );
         }
@@ -94,7 +95,8 @@ internal sealed class LinesAtPoint
         if (missing is not null)
         {
             throw new RefusedArgumentException(
-                $"Must give {missing}, which the part of line '{lines[line].Name}' needs; the conditions do not.",
+                RefusalCode.Missing,
+                $"Must give {missing:missing}, which the part of line '{lines[line].Name:part}' needs; the conditions do not.",
                 nameof(at)
             );
         }

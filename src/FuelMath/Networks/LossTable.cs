@@ -48,7 +48,7 @@ public sealed partial class LossTable : FlowPart
         Readings = [.. readings];
         if (Readings.IsEmpty)
         {
-            throw new RefusedArgumentException("A table of losses needs readings; none given.", nameof(readings));
+            throw Guard.Empty(nameof(readings));
         }
 
         double[] flows = [0, .. Readings.Select(r => r.FlowSi)];

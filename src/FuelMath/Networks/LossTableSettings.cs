@@ -35,7 +35,7 @@ internal sealed class LossTableSettings(
     {
         if (!(Math.Abs(flow) <= (greatest * (1 + Guard.EdgeTolerance)) + tolerance))
         {
-            throw PartMath.Outside($"loss of '{name}'", like, Math.Abs(flow), 0, greatest);
+            throw PartMath.Outside($"loss of '{name:part}'", like, Math.Abs(flow), 0, greatest);
         }
     }
 }

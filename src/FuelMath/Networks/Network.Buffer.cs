@@ -57,7 +57,10 @@ public sealed partial class Network
         private NetworkWork<Real> Filled =>
             HasState
                 ? work
-                : throw new InvalidOperationException("The buffer holds no state: solve the network into it.");
+                : throw new RefusedOperationException(
+                    RefusalCode.NotSolved,
+                    "The buffer holds no state: solve the network into it."
+                );
 
         private NetworkWork<Real> Settings
         {

@@ -116,7 +116,8 @@ public sealed partial class Network
         }
 
         throw new RefusedArgumentException(
-            $"Must be one of: {string.Join(", ", all.Select(nameOf))}; it was '{name}'.",
+            RefusalCode.NotOneOf,
+            $"Must be one of: {all.Select(nameOf):allowed}; it was '{name:given}'.",
             paramName
         );
     }
@@ -146,7 +147,8 @@ public sealed partial class Network
     internal NetworkPlan Plan =>
         Conditions is not null
             ? plan
-            : throw new InvalidOperationException(
+            : throw new RefusedOperationException(
+                RefusalCode.ConditionsNeeded,
                 "A network is solved at conditions: give them to Solve, or to At beforehand."
             );
 
@@ -204,7 +206,7 @@ public sealed partial class Network
     /// <exception cref="OutsideTableException">A pump would run outside its data and was not allowed to.</exception>
     /// <exception cref="InvalidOperationException">The network was not told its conditions.</exception>
     public NetworkState Solve(PlainPump.ApproachSide side) =>
-        !Enum.IsDefined(side) ? throw Guard.Outside(side, $"Must be a known side; it was {side}.")
+        !Enum.IsDefined(side) ? throw Guard.NoChoice(side)
         : HasCases ? Chosen(side)
         : Solve();
 
@@ -264,6 +266,7 @@ public sealed partial class Network
         if (!ReferenceEquals(buffer.Network, this))
         {
             throw new RefusedArgumentException(
+                RefusalCode.OfAnother,
                 "Must be a buffer of this network; it belongs to another.",
                 nameof(buffer)
             );

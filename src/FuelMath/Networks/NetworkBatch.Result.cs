@@ -178,9 +178,10 @@ public sealed partial class NetworkBatch
 
         private int Solved(int point) =>
             RefusalAt(point) is { } refusal
-                ? throw new InvalidOperationException(
-                    $"Point {point} has no state. {ExceptionText.Sentence(refusal)}",
-                    refusal
+                ? throw new RefusedOperationException(
+                    RefusalCode.StateRefused,
+                    $"Point {point:point} has no state. {ExceptionText.Sentence(refusal):explanation}",
+                    inner: refusal
                 )
                 : point;
     }

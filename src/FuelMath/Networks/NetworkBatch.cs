@@ -231,7 +231,8 @@ public sealed partial class NetworkBatch
         return all.Length == Count
             ? all
             : throw new RefusedArgumentException(
-                $"Must hold one value a point, {Count}; it held {all.Length}.",
+                RefusalCode.Count,
+                $"Must hold one value a point, {Count:exactly}; it held {all.Length:value}.",
                 paramName
             );
     }

@@ -28,7 +28,8 @@ internal static class NetworkChecks
             ? pressure.Si
             : throw Guard.Outside(
                 pressure,
-                $"Must be at least {NetworkVerdict.Kilopascals(NetworkVerdict.Vacuum)} gauge, which is vacuum; it was {NetworkVerdict.Kilopascals(pressure.Si)} gauge.",
+                RefusalCode.OutOfRange,
+                $"Must be at least {Amount.KilopascalsGauge(NetworkVerdict.Vacuum):least}, which is vacuum; it was {pressure:value}.",
                 paramName
             );
 
@@ -37,15 +38,20 @@ internal static class NetworkChecks
     internal static void OneState(Network network)
     {
         ArgumentNullException.ThrowIfNull(network);
-        string? why =
-            network.Plan.Humps is [int hump, ..] ? $"the curve of '{network.Plan.Links[hump].Name}' has a hump"
-            : Array.Find(network.Plan.Links, l => l.Switch is not null) is { } switched
-                ? $"'{switched.Name}' joins and leaves"
-            : null;
-        if (why is not null)
+        if (network.Plan.Humps is [int hump, ..])
         {
             throw new RefusedArgumentException(
-                $"Must have one state by its laws; {why}. Solve such a network by itself.",
+                RefusalCode.SeveralStates,
+                $"Must have one state by its laws; the curve of '{network.Plan.Links[hump].Name:part}' has a hump. Solve such a network by itself.",
+                nameof(network)
+            );
+        }
+
+        if (Array.Find(network.Plan.Links, l => l.Switch is not null) is { } switched)
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.SeveralStates,
+                $"Must have one state by its laws; '{switched.Name:part}' joins and leaves. Solve such a network by itself.",
                 nameof(network)
             );
         }
@@ -71,7 +77,7 @@ internal static class NetworkChecks
             if (humps.Length > 1)
             {
                 throw new HumpedCurvesException(
-                    $"Where no node of fixed pressure parts them, at most one pump may have a curve with a hump; {string.Join(" and ", humps.Select(h => $"'{h}'"))} have.",
+                    $"Where no node of fixed pressure parts them, at most {1:most} pump may have a curve with a hump; {humps:part} have.",
                     nameof(lines),
                     humps
                 );
@@ -81,7 +87,7 @@ internal static class NetworkChecks
             if (humps.Length == 1 && pushed is not null)
             {
                 throw new HumpedCurvesException(
-                    $"The curve of '{humps[0]}' has a hump, and return pressure at '{pushed.To}' lowers what '{pushed.Name}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
+                    $"The curve of '{humps[0]:part}' has a hump, and return pressure at '{pushed.To:node}' lowers what '{pushed.Name:other}' holds: the network may ask less of the pump at a greater flow, so that its states can't be searched for.",
                     nameof(lines),
                     humps
                 );
@@ -95,22 +101,26 @@ internal static class NetworkChecks
     {
         if (nodes.Length == 0)
         {
-            throw new RefusedArgumentException("A network needs nodes; none given.", nameof(nodes));
+            throw Guard.Empty(nameof(nodes));
         }
 
         if (lines.Length == 0)
         {
-            throw new RefusedArgumentException("A network needs lines; none given.", nameof(lines));
+            throw Guard.Empty(nameof(lines));
         }
 
         if (Array.Exists(nodes, n => n is null) || Array.Exists(lines, l => l is null))
         {
-            throw new RefusedArgumentException("A node or line is null.", nameof(nodes));
+            throw new RefusedArgumentException(RefusalCode.Null, "A node or line is null.", nameof(nodes));
         }
 
         if (!Array.Exists(nodes, n => n.IsFixed))
         {
-            throw new RefusedArgumentException("A network needs a node of fixed pressure; none given.", nameof(nodes));
+            throw new RefusedArgumentException(
+                RefusalCode.FixedPressureNeeded,
+                "A network needs a node of fixed pressure; none given.",
+                nameof(nodes)
+            );
         }
     }
 
@@ -120,7 +130,8 @@ internal static class NetworkChecks
         if (twice is not null)
         {
             throw new RefusedArgumentException(
-                $"Each {what} needs a name of its own; '{twice}' comes twice.",
+                RefusalCode.Duplicate,
+                $"Each {what:subject} needs a name of its own; '{twice:given}' comes twice.",
                 paramName
             );
         }
@@ -138,7 +149,8 @@ internal static class NetworkChecks
             if (missing is not null)
             {
                 throw new RefusedArgumentException(
-                    $"Line '{line.Name}' leads to a node '{missing}', which is not there.",
+                    RefusalCode.NotThere,
+                    $"Line '{line.Name:part}' leads to a node '{missing:node}', which is not there.",
                     nameof(lines)
                 );
             }
@@ -152,7 +164,8 @@ internal static class NetworkChecks
         if (wrong is not null)
         {
             throw new RefusedArgumentException(
-                $"Opening '{wrong.Name}' must lead to a node of fixed pressure; '{wrong.To}' is a junction.",
+                RefusalCode.FixedPressureNeeded,
+                $"Opening '{wrong.Name:part}' must lead to a node of fixed pressure; '{wrong.To:node}' is a junction.",
                 nameof(lines)
             );
         }
@@ -177,7 +190,8 @@ internal static class NetworkChecks
         if (island.Length > 0)
         {
             throw new RefusedArgumentException(
-                $"No path from any fixed pressure to {(island.Length == 1 ? "node" : "nodes")} {string.Join(", ", island.Select(n => $"'{n}'"))}.",
+                RefusalCode.Unconnected,
+                $"No path from any fixed pressure to: {island:given}.",
                 nameof(lines)
             );
         }

@@ -56,15 +56,17 @@ internal sealed class NetworkNames
 
     private static RefusedArgumentException Missing(string what, string name, IEnumerable<string> known) =>
         new(
-            $"There is no {what} '{name}'. Known: {string.Join(", ", known.Order(StringComparer.Ordinal))}.",
+            RefusalCode.NotOneOf,
+            $"There is no {what:subject} '{name:given}'. Known: {known.Order(StringComparer.Ordinal):allowed}.",
             nameof(name)
         );
 
     private static RefusedArgumentException Foreign(string name, string paramName) =>
-        new(
-            name.Length == 0
-                ? "Must be a handle that a network found; it is an empty one."
-                : $"Must be a handle of this network; that of '{name}' is of another.",
-            paramName
-        );
+        name.Length == 0
+            ? new(RefusalCode.Missing, "Must be a handle that a network found; it is an empty one.", paramName)
+            : new(
+                RefusalCode.OfAnother,
+                $"Must be a handle of this network; that of '{name:part}' is of another.",
+                paramName
+            );
 }

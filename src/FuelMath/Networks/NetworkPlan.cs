@@ -147,6 +147,7 @@ internal sealed class NetworkPlan
         return Names.IsLike(start.Plan.Names)
             ? start
             : throw new RefusedArgumentException(
+                RefusalCode.OfAnother,
                 "Must be a state of a network with the same nodes and links.",
                 nameof(start)
             );

@@ -9,7 +9,8 @@ internal static class NetworkSettings
         node >= plan.Unknown
             ? node
             : throw new RefusedArgumentException(
-                $"Must be a node of fixed pressure; the pressure of '{plan.Nodes[node].Name}' is sought.",
+                RefusalCode.FixedPressureNeeded,
+                $"Must be a node of fixed pressure; the pressure of '{plan.Nodes[node].Name:node}' is sought.",
                 nameof(node)
             );
 
@@ -19,7 +20,8 @@ internal static class NetworkSettings
         node < plan.Unknown
             ? node
             : throw new RefusedArgumentException(
-                $"Must be a junction; the pressure of '{plan.Nodes[node].Name}' is fixed, so that any draw there changes nothing.",
+                RefusalCode.JunctionNeeded,
+                $"Must be a junction; the pressure of '{plan.Nodes[node].Name:node}' is fixed, so that any draw there changes nothing.",
                 nameof(node)
             );
 
@@ -36,7 +38,8 @@ internal static class NetworkSettings
         return plan.Links[line].Law.Settable == kind
             ? line
             : throw new RefusedArgumentException(
-                $"Must hold {wanted}; '{plan.Links[line].Name}' holds a {plan.Links[line].Part.GetType().Name.Split('`')[0]}.",
+                RefusalCode.WrongKind,
+                $"Must hold {wanted:allowed}; '{plan.Links[line].Name:part}' holds a {plan.Links[line].Part.GetType().Name.Split('`')[0]:given}.",
                 nameof(line)
             );
     }
@@ -60,7 +63,8 @@ internal static class NetworkSettings
         if (law.WhyUnlike(old) is { } why)
         {
             throw new RefusedArgumentException(
-                $"The pump in the place of '{plan.Links[line].Name}' must {why} as the network's own does.",
+                RefusalCode.NotAlike,
+                $"The pump in the place of '{plan.Links[line].Name:part}' must {why:rule} as the network's own does.",
                 nameof(pump)
             );
         }

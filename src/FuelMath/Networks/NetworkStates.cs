@@ -68,8 +68,9 @@ internal static class NetworkStates
         {
             ([NetworkState only], _) => only,
             (_, null) => throw new NoSolutionException(
+                RefusalCode.SeveralStates,
                 NetworkVerdict.Sought,
-                $"{string.Join(' ', all[0].State.Remarks.TakeLast(plan.Humps.Length))} Ask for all of them, or say from which side {(plan.Humps.Length == 1 ? "the pump comes" : "the pumps come")}.",
+                $"{string.Join(' ', all[0].State.Remarks.TakeLast(plan.Humps.Length)):explanation} Ask for all of them, or say from which side {(plan.Humps.Length == 1 ? "the pump comes" : "the pumps come"):explanation}.",
                 plan.Links[plan.Humps[0]].Name,
                 double.NaN,
                 all[0].State.Iterations

@@ -148,7 +148,7 @@ internal static class NetworkVerdict
             {
                 Refuse(
                     work,
-                    $"{Draws(work)}, which could only be met by {LitersPerHour(excess)} through '{work.Plan.Links[i].Name}' that it does not let through.",
+                    $"Draws need {DrawSum(work):draws}, which could only be met by {Amount.LitersPerHour(excess):flow} through '{work.Plan.Links[i].Name:part}' that it does not let through.",
                     work.Plan.Links[i].Name,
                     excess,
                     iterations
@@ -166,7 +166,8 @@ internal static class NetworkVerdict
             int from = work.Plan.From[sucking];
             double pulled = work.PressureAt(from).Value - work.SurplusAt(sucking, default).Pressure.Value;
             throw BelowVacuum(
-                $"Nothing can flow to '{pump.From}', where '{pump.Name}' draws: give it a way in.",
+                RefusalCode.NoWayIn,
+                $"Nothing can flow to '{pump.From:node}', where '{pump.Name:part}' draws: give it a way in.",
                 from,
                 pulled
             );
@@ -186,20 +187,24 @@ internal static class NetworkVerdict
         if (lowest >= 0)
         {
             throw BelowVacuum(
+                RefusalCode.TooLittleFlow,
                 work.Draw.Any(d => d.Value != 0)
-                    ? $"{Draws(work)}{GreatestDraws.Words(work)}"
+                    ? ((RefusalText)$"Draws need {DrawSum(work):draws}").Then(GreatestDraws.Words(work))
                     : SuctionSide.Words(work, lowest),
                 lowest,
                 least
             );
         }
 
-        NoSolutionException BelowVacuum(string why, int node, double pressure)
+        NoSolutionException BelowVacuum(RefusalCode code, RefusalText why, int node, double pressure)
         {
             string name = work.Plan.Nodes[node].Name;
             return new(
+                code,
                 Sought,
-                $"{why} The pressure at '{name}' would have to be {Kilopascals(pressure)} gauge; below {Kilopascals(Vacuum)} there is none.",
+                why.Then(
+                    $" The pressure at '{name:node}' would have to be {Amount.KilopascalsGauge(pressure):value}; below {Amount.KilopascalsGauge(Vacuum):least} there is none."
+                ),
                 name,
                 double.NaN,
                 iterations
@@ -224,13 +229,19 @@ internal static class NetworkVerdict
         return link;
     }
 
-    private static void Refuse(NetworkWork<Real> work, string reason, string where, double residual, int iterations)
+    private static void Refuse(
+        NetworkWork<Real> work,
+        RefusalText reason,
+        string where,
+        double residual,
+        int iterations
+    )
     {
         _ = work;
-        throw new NoSolutionException(Sought, reason, where, residual, iterations);
+        throw new NoSolutionException(RefusalCode.NotConverged, Sought, reason, where, residual, iterations);
     }
 
-    private static string Draws(NetworkWork<Real> work)
+    private static Amount DrawSum(NetworkWork<Real> work)
     {
         double sum = 0;
         foreach (Real draw in work.Draw)
@@ -238,7 +249,7 @@ internal static class NetworkVerdict
             sum += draw.Value;
         }
 
-        return $"Draws need {LitersPerHour(sum)}";
+        return Amount.LitersPerHour(sum);
     }
 
     internal static string LitersPerHour(double flow) =>

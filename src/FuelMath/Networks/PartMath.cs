@@ -13,14 +13,14 @@ internal static class PartMath
     /// <param name="least">The least flow of the data, m³/s.</param>
     /// <param name="greatest">The greatest, m³/s.</param>
     internal static OutsideTableException Outside(
-        string table,
+        RefusalText table,
         VolumeFlow like,
         double flow,
         double least,
         double greatest
     )
     {
-        return new(table, $"flow ({Echo.Symbol(like)})", Given(flow), Given(least), Given(greatest));
+        return new(table, $"flow ({Echo.Symbol(like)})", Given(flow), Given(least), Given(greatest), "");
 
         double Given(double si) => SiUnits.VolumeFlow(si).NumberIn(like.Unit);
     }
@@ -67,7 +67,7 @@ internal static class PartMath
                 friction,
                 oneWay
             )
-            : throw Guard.Outside(friction, $"Must be a known law; it was {friction}.");
+            : throw Guard.NoChoice(friction);
     }
 
     /// <summary>A checked passage that is curved along its whole length.</summary>

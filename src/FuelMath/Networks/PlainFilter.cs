@@ -37,6 +37,7 @@ public sealed class PlainFilter : FlowPart
             a + b > 0
                 ? new SquareSettings { LinearPerViscosity = a / q / mu, SquarePerDensity = b / (q * q) / rho }
                 : throw new RefusedArgumentException(
+                    RefusalCode.Missing,
                     "One of the two losses must be greater than zero.",
                     nameof(linearLoss)
                 );

@@ -113,6 +113,7 @@ public sealed partial class PlainPump : FlowPart
         if (!(end.FlowSi > middle.FlowSi && end.RiseSi < middle.RiseSi))
         {
             throw new RefusedArgumentException(
+                RefusalCode.MustFall,
                 "The end point needs more flow and less rise than the middle one.",
                 nameof(end)
             );
@@ -146,7 +147,8 @@ public sealed partial class PlainPump : FlowPart
     public PlainPump InParallel(int pumps) =>
         Guard.InRange(pumps, 1, MostPumps) > 1 && HasHump
             ? throw new RefusedArgumentException(
-                $"Must be 1 for a curve with a hump: equal pumps in parallel need not share the flow alike; it was {pumps}.",
+                RefusalCode.CurveHumped,
+                $"Must be {1:exactly} for a curve with a hump: equal pumps in parallel need not share the flow alike; it was {pumps:value}.",
                 nameof(pumps)
             )
             : new(this) { CountInParallel = pumps };
@@ -177,7 +179,8 @@ public sealed partial class PlainPump : FlowPart
         {
             throw Guard.Outside(
                 outside,
-                $"Must be {OutsideRange.Refuse} or {OutsideRange.Extend}: a pump whose end is held has no slope there; it was {outside}."
+                RefusalCode.NotOneOf,
+                $"Must be {OutsideRange.Refuse:allowed} or {OutsideRange.Extend:allowed}: a pump whose end is held has no slope there; it was {outside:given}."
             );
         }
 
@@ -188,13 +191,18 @@ public sealed partial class PlainPump : FlowPart
         Guard.StrictlyRising(flow, "The flow of a pump curve", nameof(points));
         if (!(rise[^1] < rise[^2]))
         {
-            throw new RefusedArgumentException("The rise of a pump curve must fall to its last point.", nameof(points));
+            throw new RefusedArgumentException(
+                RefusalCode.MustFall,
+                "The rise of a pump curve must fall to its last point.",
+                nameof(points)
+            );
         }
 
         if (!(rise[1] < rise[0]) && flow[0] > 0 && outside == OutsideRange.Refuse)
         {
             throw new RefusedArgumentException(
-                $"A pump curve that does not fall from its first point must begin at no flow; it begins at {NetworkVerdict.LitersPerHour(flow[0])}. Before that the data do not say whether it stalls.",
+                RefusalCode.CurveBeginsLate,
+                $"A pump curve that does not fall from its first point must begin at no flow; it begins at {Amount.LitersPerHour(flow[0]):value}. Before that the data do not say whether it stalls.",
                 nameof(points)
             );
         }
@@ -227,8 +235,8 @@ public sealed partial class PlainPump : FlowPart
         {
             throw Guard.Outside(
                 point,
-                $"Must have a flow greater than zero and a rise below {Guard.Show(shutoff, shutoff.Unit)}; it was "
-                    + $"{Guard.Show(point.PressureRise, shutoff.Unit)} at {Guard.Show(point.Flow, point.Flow.Unit)}.",
+                RefusalCode.OutOfRange,
+                $"Must have a flow greater than zero and a rise below {shutoff:below}; it was {point.PressureRise.ToUnit(shutoff.Unit):value} at {point.Flow:flow}.",
                 paramName
             );
         }

@@ -146,7 +146,10 @@ public sealed class PlainRegulator : FlowPart
         Guard.InRange(seatOverNetDiaphragm, seatOverNetDiaphragm.InSi(), 0, 1, SiUnits.Ratio);
         return IsBypass
             ? new(this, SlopePressureDifference, SlopeFlow, seatOverNetDiaphragm)
-            : throw new InvalidOperationException("A reducing regulator has no return line to influence it.");
+            : throw new RefusedOperationException(
+                RefusalCode.NoReturnLine,
+                "A reducing regulator has no return line to influence it."
+            );
     }
 
     /// <inheritdoc />

@@ -1,4 +1,3 @@
-using System.Globalization;
 using UnitsNet;
 
 namespace FuelMath;
@@ -18,9 +17,13 @@ public sealed class PumpSwitch
         (Kind, Watched, JoinSi, LeaveSi, WasRunning) = (kind, watched, join, leave, wasRunning);
         if (JoinsBelow ? leave < join : leave > join)
         {
-            string words = JoinsBelow ? "at or above" : "at or below";
+            RefusalText sentence = JoinsBelow
+                ? (RefusalText)
+                    $"A pump must leave at or above where it joins, {Watch(join):least}; it was {Watch(leave):value}."
+                : $"A pump must leave at or below where it joins, {Watch(join):most}; it was {Watch(leave):value}.";
             throw new RefusedArgumentException(
-                $"A pump must leave {words} where it joins, {Show(join)}; it was {Show(leave)}.",
+                RefusalCode.OutOfRange,
+                sentence,
                 JoinsBelow ? "leaveAbove" : "leaveBelow"
             );
         }
@@ -156,8 +159,8 @@ public sealed class PumpSwitch
             : $"it joins above {Show(JoinSi)} and leaves below {Show(LeaveSi)}";
 
     /// <summary>A value of the watched quantity, with its unit.</summary>
-    internal string Show(double value) =>
-        WatchesPressure
-            ? string.Create(CultureInfo.InvariantCulture, $"{value / 1000:0.###} kPa gauge")
-            : NetworkVerdict.LitersPerHour(value);
+    internal string Show(double value) => Watch(value).Text();
+
+    private Amount Watch(double value) =>
+        WatchesPressure ? Amount.KilopascalsGauge(value) : Amount.LitersPerHour(value);
 }

@@ -6,7 +6,7 @@ namespace FuelMath;
 internal static class SuctionSide
 {
     /// <summary>A sentence that names the pumps that draw from the region of a node.</summary>
-    internal static string Words(NetworkWork<Real> work, int node)
+    internal static RefusalText Words(NetworkWork<Real> work, int node)
     {
         NetworkPlan plan = work.Plan;
         double noFlow = work.NoFlow().Value;
@@ -30,10 +30,10 @@ internal static class SuctionSide
             .. plan
                 .Links.Index()
                 .Where(l => l.Item.Law.IsPump && reached.Contains(plan.From[l.Index]))
-                .Select(l => $"'{l.Item.Name}'"),
+                .Select(l => l.Item.Name),
         ];
         return pumps.Length == 0
-            ? "Nothing is drawn, but what stands in the network would tear off."
-            : $"Too little can flow to where {string.Join(" and ", pumps)} {(pumps.Length == 1 ? "draws" : "draw")}.";
+            ? (RefusalText)"Nothing is drawn, but what stands in the network would tear off."
+            : $"Too little can flow to where these draw: {pumps:part}.";
     }
 }

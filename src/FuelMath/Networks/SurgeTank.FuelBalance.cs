@@ -136,6 +136,9 @@ public sealed partial class SurgeTank
         private Duration Lasts(double net) =>
             net < 0
                 ? SiUnits.Duration(volume / -net)
-                : throw new InvalidOperationException("The surge tank does not drain, so that it lasts without end.");
+                : throw new RefusedOperationException(
+                    RefusalCode.NeverEmpty,
+                    "The surge tank does not drain, so that it lasts without end."
+                );
     }
 }

@@ -72,7 +72,11 @@ public sealed partial class SurgeTank
         int tank = plan.Node(Node);
         if (tank < plan.Unknown)
         {
-            throw new RefusedArgumentException($"Surge tank '{Node}' must be a node of fixed pressure.", nameof(state));
+            throw new RefusedArgumentException(
+                RefusalCode.FixedPressureNeeded,
+                $"Surge tank '{Node:node}' must be a node of fixed pressure.",
+                nameof(state)
+            );
         }
 
         bool[] lifts = JoinedTo(plan, named.Select(plan.Link));
@@ -88,7 +92,8 @@ public sealed partial class SurgeTank
             if (lifts[e] && into < 0 && !mayReturn)
             {
                 throw new RefusedArgumentException(
-                    $"'{plan.Links[e].Name}' draws from '{Node}' and is joined to '{liftPump}': one does not stand still without the other.",
+                    RefusalCode.JoinedByAnother,
+                    $"'{plan.Links[e].Name:part}' draws from '{Node:node}' and is joined to '{liftPump:other}': one does not stand still without the other.",
                     paramName
                 );
             }
@@ -96,7 +101,11 @@ public sealed partial class SurgeTank
 
         return feeds
             ? new(Node, [.. named], volume, lift, returned, drawn)
-            : throw new RefusedArgumentException($"'{liftPump}' does not lead to '{Node}'.", paramName);
+            : throw new RefusedArgumentException(
+                RefusalCode.NotThere,
+                $"'{liftPump:part}' does not lead to '{Node:node}'.",
+                paramName
+            );
     }
 
     /// <summary>The links connected to some links through junctions, directly or indirectly.</summary>

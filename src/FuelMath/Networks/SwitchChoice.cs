@@ -52,8 +52,9 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
             [SwitchCase<T> only] => states.With(only.Lasting[0], why),
             [] => throw Refused(cases),
             _ => throw new NoSolutionException(
-                states.Sought,
-                $"{why} It would last with {string.Join(", or with ", lasting.Select(c => c.Label))}: which one comes about depends on what switches first.",
+                RefusalCode.SeveralStates,
+                $"{states.Sought:explanation}",
+                $"{why:explanation} It would last with {string.Join(", or with ", lasting.Select(c => c.Label)):explanation}: which one comes about depends on what switches first.",
                 pumps[0].Name,
                 double.NaN,
                 0
@@ -91,8 +92,9 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
 
     private NoSolutionException Refused(SwitchCase<T>[] cases) =>
         new(
-            states.Sought,
-            $"No set of running pumps lasts: {string.Join("; ", cases.Select(c => $"with {c.Label}, {c.Reason}"))}.",
+            RefusalCode.NoPumpSetLasts,
+            $"{states.Sought:explanation}",
+            $"No set of running pumps lasts: {string.Join("; ", cases.Select(c => $"with {c.Label}, {c.Reason}")):explanation}.",
             pumps[0].Name,
             double.NaN,
             0

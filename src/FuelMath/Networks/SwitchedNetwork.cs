@@ -41,7 +41,8 @@ internal sealed class SwitchedNetwork
         if (at.Manifold is null && pumps.FirstOrDefault(p => p.By.Kind == PumpSwitchKind.ManifoldAbove) is { } blind)
         {
             throw new RefusedArgumentException(
-                $"Must give the pressure in the manifold, which the switch of line '{blind.Name}' watches; the conditions do not.",
+                RefusalCode.Missing,
+                $"Must give the {"pressure in the manifold":missing}, which the switch of line '{blind.Name:part}' watches; the conditions do not.",
                 nameof(at)
             );
         }

@@ -42,7 +42,8 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
         if (pumps.Length > Most)
         {
             throw new RefusedArgumentException(
-                $"At most {Most} pumps may join and leave; there are {pumps.Length}.",
+                RefusalCode.Count,
+                $"At most {Most:most} pumps may join and leave; there are {pumps.Length:value}.",
                 paramName
             );
         }
@@ -54,7 +55,8 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
             if (!(pump.By.WatchesPressure ? places : names).Contains(pump.By.Watched))
             {
                 throw new RefusedArgumentException(
-                    $"Pump '{pump.Name}' is switched by {pump.By.Subject}, which is not there.",
+                    RefusalCode.NotThere,
+                    $"Pump '{pump.Name:part}' is switched by {pump.By.Subject:other}, which is not there.",
                     paramName
                 );
             }
@@ -62,7 +64,8 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
             if (!pump.By.WatchesPressure && pump.By.Watched == pump.Name)
             {
                 throw new RefusedArgumentException(
-                    $"The switch of pump '{pump.Name}' watches the pump's own flow, which is gone when it stands still.",
+                    RefusalCode.WatchesItself,
+                    $"The switch of pump '{pump.Name:part}' watches the pump's own flow, which is gone when it stands still.",
                     paramName
                 );
             }
@@ -102,8 +105,9 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
                 return !state.IsCutOff(node)
                     ? state.PressureSi(node)
                     : throw new NoSolutionException(
+                        RefusalCode.PressureUndetermined,
                         NetworkVerdict.Sought,
-                        $"'{Name}' is switched by the pressure at '{By.Watched}', which is not determined: every way to it is shut.",
+                        $"'{Name:part}' is switched by the pressure at '{By.Watched:node}', which is not determined: every way to it is shut.",
                         By.Watched,
                         double.NaN,
                         state.Iterations

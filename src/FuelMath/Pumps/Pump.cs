@@ -51,7 +51,7 @@ public sealed partial class Pump : FlowPart
         (Curves, Fluid, Source, Drive) = ([.. Lists.NoNulls(curves)], fluid, source, PumpDrive.Direct);
         if (Curves.IsEmpty)
         {
-            throw new RefusedArgumentException("A pump needs one or more curves; none given.", nameof(curves));
+            throw Guard.Empty(nameof(curves), name);
         }
 
         voltages = new(Name, Curves, source, nameof(curves));
@@ -152,7 +152,8 @@ public sealed partial class Pump : FlowPart
         ArgumentNullException.ThrowIfNull(drive);
         return drive.ControlsSpeed && Curves.Length > 1
             ? throw new RefusedArgumentException(
-                $"A pump of controlled speed has one curve, at its full speed; '{Name}' has {Curves.Length}.",
+                RefusalCode.Count,
+                $"A pump of controlled speed has {1:exactly} curve, at its full speed; '{Name:part}' has {Curves.Length:value}.",
                 nameof(drive)
             )
             : new(Guard.Name(name), this, drive, Principle, FluidTemperature);
@@ -205,7 +206,7 @@ public sealed partial class Pump : FlowPart
             : Drive.Fed(
                 $"Pump '{Name}'",
                 Guard.InTable(
-                    $"Pump '{Name}'",
+                    $"Pump '{Name:part}'",
                     "voltage",
                     atTerminals,
                     atTerminals.InSi(),

@@ -115,7 +115,11 @@ public static class PumpCombination
         PumpCurve[] all = Lists.NoNulls(curves);
         if (all.Length < 2)
         {
-            throw new RefusedArgumentException($"A bank needs two or more pumps; {all.Length} given.", nameof(curves));
+            throw new RefusedArgumentException(
+                RefusalCode.Count,
+                $"A bank needs {2:least} or more pumps; {all.Length:value} given.",
+                nameof(curves)
+            );
         }
 
         foreach (PumpCurve curve in all)
@@ -124,7 +128,8 @@ public static class PumpCombination
             if (!(Math.Abs(curve.Voltage.InSi() - volts) <= Guard.EdgeTolerance * volts))
             {
                 throw new RefusedArgumentException(
-                    $"All curves of a bank must be at one voltage; they are at {Guard.Show(all[0].Voltage, all[0].Voltage.Unit)} and {Guard.Show(curve.Voltage, all[0].Voltage.Unit)}.",
+                    RefusalCode.NotAlike,
+                    $"All curves of a bank must be at one voltage; they are at {all[0].Voltage:other} and {curve.Voltage.ToUnit(all[0].Voltage.Unit):given}.",
                     nameof(curves)
                 );
             }
@@ -147,7 +152,8 @@ public static class PumpCombination
             T low = quantity(least);
             T high = quantity(greatest);
             throw new RefusedArgumentException(
-                $"The curves of a bank must share a range of {what}; the highest start is {Guard.Show(low, low.Unit)} and the lowest end {Guard.Show(high, high.Unit)}.",
+                RefusalCode.NoCommonRange,
+                $"The curves of a bank must share a range of {what:subject}; the highest start is {low:begin} and the lowest end {high:end}.",
                 paramName
             );
         }

@@ -45,7 +45,8 @@ public sealed partial class PumpCurve
             {
                 throw Guard.OutOfRange(
                     pressureRise,
-                    "a rise against which the pump delivers; dead-headed it warms its fuel without end"
+                    "a rise against which the pump delivers; dead-headed it warms its fuel without end",
+                    part: curve.Name
                 );
             }
         }

@@ -156,7 +156,7 @@ public sealed partial class PumpCurve
         SiUnits.Pressure(
             RiseOverFlow.At(
                 Guard.InTable(
-                    Name,
+                    $"{Name:part}",
                     "flow",
                     flow,
                     flow.InSi(),
@@ -244,8 +244,9 @@ public sealed partial class PumpCurve
         double taken = ElectricPowerAt(pressureRise).InSi();
         return taken > 0
             ? SiUnits.Ratio(HydraulicPowerAt(pressureRise).InSi() / taken)
-            : throw new InvalidOperationException(
-                $"{Name} draws no power at {Guard.Show(pressureRise, pressureRise.Unit)}."
+            : throw new RefusedOperationException(
+                RefusalCode.NoPower,
+                $"{Name:part} draws no power at {pressureRise:pressureRise}."
             );
     }
 
@@ -267,7 +268,7 @@ public sealed partial class PumpCurve
         return rise >= CurrentOverRise.First && rise <= CurrentOverRise.Last
             ? rise
             : Guard.InTable(
-                Name,
+                $"{Name:part}",
                 "pressure rise",
                 pressureRise,
                 rise,

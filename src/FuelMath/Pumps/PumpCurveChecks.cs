@@ -16,11 +16,8 @@ internal static class PumpCurveChecks
             if (!(points[i].Flow.InSi() < points[i - 1].Flow.InSi()))
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"Flow must fall from point to point; at index {i} it goes from {Show(points[i - 1].Flow)} to "
-                            + $"{Show(points[i].Flow)}. A curve with a hump or a flat can meet a system in several points."
-                    ),
+                    RefusalCode.MustFall,
+                    $"Flow must fall from point to point; at index {i:index} it goes from {points[i - 1].Flow:below} to {points[i].Flow.ToUnit(points[i - 1].Flow.Unit):value}. A curve with a hump or a flat can meet a system in several points.",
                     paramName
                 );
             }
@@ -42,10 +39,8 @@ internal static class PumpCurveChecks
             if (hydraulic > electric)
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"A pump can't give out more power than it takes in; at index {i} it gives {hydraulic:g4} W to the fuel from {electric:g4} W. Check the units of pressure, flow and current."
-                    ),
+                    RefusalCode.MorePowerOutThanIn,
+                    $"A pump can't give out more power than it takes in; at index {i:index} it gives {new Amount(hydraulic, "W"):value} to the fuel from {new Amount(electric, "W"):most}. Check the units of pressure, flow and current.",
                     paramName
                 );
             }

@@ -76,10 +76,7 @@ public sealed class PumpDrive
         double low = Guard.Positive(leastSupply, leastSupply.InSi());
         return Guard.Positive(greatestSupply, greatestSupply.InSi()) > low
             ? new(n, speed, leastSupply, greatestSupply)
-            : throw Guard.OutOfRange(
-                greatestSupply,
-                $"greater than the least, {Guard.Show(leastSupply, greatestSupply.Unit)}"
-            );
+            : throw Guard.OutOfRange(greatestSupply, $"greater than the least, {leastSupply:above}");
     }
 
     /// <inheritdoc />

@@ -65,7 +65,8 @@ public static partial class PumpEstimate
                     [.. points.Select(p => (estimate.CurrentAt(p.PressureRise).InSi() / p.Current.InSi()) - 1)]
                 )
                 : throw new RefusedArgumentException(
-                    $"Must have a point between {Guard.Show(estimate.LeastPressureRise, estimate.LeastPressureRise.Unit)} and {Guard.Show(estimate.GreatestPressureRise, estimate.GreatestPressureRise.Unit)}, where the estimate reaches.",
+                    RefusalCode.NoCommonRange,
+                    $"Must have a point between {estimate.LeastPressureRise:begin} and {estimate.GreatestPressureRise:end}, where the estimate reaches.",
                     nameof(measured)
                 );
         }

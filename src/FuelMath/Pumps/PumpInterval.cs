@@ -45,10 +45,8 @@ internal sealed class PumpInterval
                 VolumeFlow less = SiUnits.VolumeFlow(highFlows[i]);
                 VolumeFlow more = SiUnits.VolumeFlow(lowFlows[i]);
                 throw new RefusedArgumentException(
-                    $"More voltage must not give less flow; at {Show(SiUnits.Pressure(rises[i]), low.Points[0].PressureRise)} "
-                        + $"it is {Show(less, low.Points[0].Flow)} at {Show(high.Voltage, high.Voltage)} and "
-                        + $"{Show(more, low.Points[0].Flow)} at {Show(low.Voltage, low.Voltage)}. "
-                        + "Check which curve belongs to which voltage.",
+                    RefusalCode.MustNotFall,
+                    $"More voltage must not give less flow; at {SiUnits.Pressure(rises[i]).ToUnit(low.Points[0].PressureRise.Unit):pressureRise} it is {less.ToUnit(low.Points[0].Flow.Unit):value} at {high.Voltage:voltage} and {more.ToUnit(low.Points[0].Flow.Unit):least} at {low.Voltage:lowVoltage}. Check which curve belongs to which voltage.",
                     paramName
                 );
             }
@@ -120,8 +118,8 @@ internal sealed class PumpInterval
         if (!(greatest - least > slack))
         {
             throw new RefusedArgumentException(
-                $"Neighboring curves must share a range of pressure rise; those at {Show(low.Voltage, low.Voltage)} and "
-                    + $"{Show(high.Voltage, high.Voltage)} do not.",
+                RefusalCode.NoCommonRange,
+                $"Neighboring curves must share a range of pressure rise; those at {low.Voltage:lowVoltage} and {high.Voltage:voltage} do not.",
                 paramName
             );
         }

@@ -65,12 +65,13 @@ internal sealed class PumpVoltages
         if (above == 0 || above == volts.Length)
         {
             throw new OutsideTableException(
-                $"Pump '{name}'",
+                $"Pump '{name:part}'",
                 $"voltage ({Echo.Symbol(atMotor)})",
                 atMotor.NumberIn(atMotor.Unit),
                 curves[0].Voltage.NumberIn(atMotor.Unit),
                 curves[^1].Voltage.NumberIn(atMotor.Unit),
-                volts.Length > 1 ? "" : OneCurve
+                volts.Length > 1 ? "" : OneCurve,
+                nameof(atMotor)
             );
         }
 

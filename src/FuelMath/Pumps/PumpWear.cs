@@ -64,7 +64,8 @@ public sealed class PumpWear
         if (points.Count == 0)
         {
             throw new RefusedArgumentException(
-                $"So much wear leaves nothing of a curve that starts at {Guard.Show(curve.LeastPressureRise, curve.LeastPressureRise.Unit)}.",
+                RefusalCode.NothingLeft,
+                $"So much wear leaves nothing of a curve that starts at {curve.LeastPressureRise:pressureRise}.",
                 nameof(curve)
             );
         }

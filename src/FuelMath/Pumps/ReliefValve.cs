@@ -150,7 +150,7 @@ public sealed class ReliefValve : FlowPart
                 density,
                 source
             )
-            : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {Guard.Show(seated, lifted.Unit)}");
+            : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {seated:above}");
     }
 
     /// <summary>The flow at a pressure difference.</summary>

@@ -7,7 +7,11 @@ namespace FuelMath;
 /// A separate type, so that gauge, absolute and difference can't be confused: <see cref="Pressure"/> always means a
 /// difference. The default value is vacuum. Ordered and equal by its value in pascals, exactly.
 /// </remarks>
-public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, IComparable<AbsolutePressure>, IFormattable
+public readonly struct AbsolutePressure
+    : IEquatable<AbsolutePressure>,
+        IComparable<AbsolutePressure>,
+        IFormattable,
+        IAmount
 {
     private readonly double pascals;
 
@@ -25,6 +29,8 @@ public readonly struct AbsolutePressure : IEquatable<AbsolutePressure>, ICompara
     public Pressure AboveVacuum => SiUnits.Pressure(pascals);
 
     internal double Si => pascals;
+
+    Amount IAmount.Amount => Amount.KilopascalsAbsolute(pascals);
 
     /// <summary>The same pressure relative to an ambient pressure.</summary>
     /// <param name="ambient">The ambient pressure.</param>

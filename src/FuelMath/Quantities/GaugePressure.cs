@@ -7,7 +7,7 @@ namespace FuelMath;
 /// A separate type, so that gauge, absolute and difference can't be confused: <see cref="Pressure"/> always means a
 /// difference. The default value is ambient pressure. Ordered and equal by its value in pascals, exactly.
 /// </remarks>
-public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable
+public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable, IAmount
 {
     private readonly double pascals;
 
@@ -23,6 +23,8 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
 
     internal double Si => pascals;
 
+    Amount IAmount.Amount => Amount.KilopascalsGauge(pascals);
+
     /// <summary>The same pressure relative to vacuum.</summary>
     /// <param name="ambient">The ambient pressure.</param>
     /// <returns>The absolute pressure.</returns>
@@ -34,7 +36,8 @@ public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<Ga
             ? new(sum)
             : throw Guard.Outside(
                 ambient,
-                $"Must be at least {new AbsolutePressure(-pascals)} for a gauge pressure of {this}; it was {ambient}."
+                RefusalCode.OutOfRange,
+                $"Must be at least {new AbsolutePressure(-pascals):least} for a gauge pressure of {this:gaugePressure}; it was {ambient:value}."
             );
     }
 

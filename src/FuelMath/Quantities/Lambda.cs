@@ -41,7 +41,10 @@ public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormat
     public double ToEquivalenceRatio() =>
         ratio > 0
             ? 1 / ratio
-            : throw new InvalidOperationException("The default lambda is not a mixture and has no equivalence ratio.");
+            : throw new RefusedOperationException(
+                RefusalCode.NoMixture,
+                "The default lambda is not a mixture and has no equivalence ratio."
+            );
 
     /// <summary>The air-fuel ratio of this mixture with a fuel.</summary>
     /// <param name="stoichiometric">The fuel's stoichiometric ratio.</param>

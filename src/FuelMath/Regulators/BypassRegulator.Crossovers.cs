@@ -88,7 +88,8 @@ public sealed partial class BypassRegulator
             {
                 throw Guard.Outside(
                     behind,
-                    $"Must be at most the pressure at which '{regulator.Name}' opens, {FuelMath.Show.Bar(opening)} gauge; it was {FuelMath.Show.Bar(behind.Si)} gauge."
+                    RefusalCode.OutOfRange,
+                    $"Must be at most the pressure at which '{regulator.Name:part}' opens, {Amount.BarGauge(opening):most}; it was {Amount.BarGauge(behind.Si):value}."
                 );
             }
 

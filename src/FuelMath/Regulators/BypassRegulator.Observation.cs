@@ -31,7 +31,8 @@ public sealed partial class BypassRegulator
             {
                 throw Guard.Outside(
                     rail,
-                    $"Must be above the return line, {FuelMath.Show.Bar(returnLine.Si)} gauge; it was {FuelMath.Show.Bar(rail.Si)} gauge."
+                    RefusalCode.OutOfRange,
+                    $"Must be above the return line, {Amount.BarGauge(returnLine.Si):above}; it was {Amount.BarGauge(rail.Si):value}."
                 );
             }
 
@@ -62,8 +63,9 @@ public sealed partial class BypassRegulator
             double open = ReturnLine.Si + regulator.FullyOpenLoss(BypassedFlow, density).InSi();
             return Rail.Si > open * (1 + Guard.EdgeTolerance)
                 ? SiUnits.Pressure(Rail.Si - regulator.HeldPressure(default, ReturnLine, BypassedFlow).Si)
-                : throw new InvalidOperationException(
-                    $"'{regulator.Name}' is open to its stop at this flow, where it can't hold less than {FuelMath.Show.Bar(open)} gauge; bypass less to see its set point."
+                : throw new RefusedOperationException(
+                    RefusalCode.OpenToItsStop,
+                    $"'{regulator.Name:part}' is open to its stop at this flow, where it can't hold less than {Amount.BarGauge(open):least}; bypass less to see its set point."
                 );
         }
 

@@ -14,7 +14,7 @@ internal static class ReadingChecks
         double part = Guard.Positive(seat, seat.InSi());
         return part < whole
             ? (whole, part)
-            : throw Guard.OutOfRange(seat, $"smaller than the diaphragm, {Guard.Show(diaphragm, seat.Unit)}");
+            : throw Guard.OutOfRange(seat, $"smaller than the diaphragm, {diaphragm:below}");
     }
 
     /// <summary>Loss per density and flow squared, 1/m⁴.</summary>
@@ -36,10 +36,7 @@ internal static class ReadingChecks
     internal static RegulatorReference Known(
         RegulatorReference reference,
         [CallerArgumentExpression(nameof(reference))] string paramName = ""
-    ) =>
-        Enum.IsDefined(reference)
-            ? reference
-            : throw Guard.Outside(reference, $"Must be a known reference; it was {reference}.", paramName);
+    ) => Enum.IsDefined(reference) ? reference : throw Guard.NoChoice(reference, paramName);
 
     /// <summary>The rise of the held pressure with flow, Pa/(m³/s), from two readings.</summary>
     internal static double Slope(
@@ -52,8 +49,8 @@ internal static class ReadingChecks
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
         {
             throw new RefusedArgumentException(
-                "Two readings at different bypassed flows are needed; both were at "
-                    + $"{Guard.Show(first.BypassedFlow, first.BypassedFlow.Unit)}.",
+                RefusalCode.NotDifferent,
+                $"Two readings at different bypassed flows are needed; both were at {first.BypassedFlow:value}.",
                 paramName
             );
         }
@@ -63,8 +60,8 @@ internal static class ReadingChecks
         if (slope < 0)
         {
             throw new RefusedArgumentException(
-                "The held pressure must not fall as the bypassed flow rises, because such a regulator hunts; it was "
-                    + $"{Show(first)} and {Show(second)}.",
+                RefusalCode.MustNotFall,
+                $"The held pressure must not fall as the bypassed flow rises, because such a regulator hunts; it was {first.DifferentialPressure:pressure} at {first.BypassedFlow:flow} and {second.DifferentialPressure:secondPressure} at {second.BypassedFlow:secondFlow}.",
                 paramName
             );
         }
@@ -73,8 +70,8 @@ internal static class ReadingChecks
         return opening > 0
             ? slope
             : throw new RefusedArgumentException(
-                $"{Show(first)} and {Show(second)} would put the pressure at no flow at "
-                    + $"{Guard.Show(SiUnits.Pressure(opening), first.DifferentialPressure.Unit)}; it must lie above the reference.",
+                RefusalCode.OpensBelowReference,
+                $"{first.DifferentialPressure:pressure} at {first.BypassedFlow:flow} and {second.DifferentialPressure:secondPressure} at {second.BypassedFlow:secondFlow} would put the pressure at no flow at {SiUnits.Pressure(opening).ToUnit(first.DifferentialPressure.Unit):value}; it must lie above the reference.",
                 paramName
             );
     }
@@ -91,14 +88,10 @@ internal static class ReadingChecks
         if (openLoss >= reading.DifferentialPressure.InSi())
         {
             throw new RefusedArgumentException(
-                $"A reading of {Show(reading)} can't be, because open to its stop it would already lose "
-                    + $"{Guard.Show(SiUnits.Pressure(openLoss), reading.DifferentialPressure.Unit)} at that flow.",
+                RefusalCode.OpenToItsStop,
+                $"A reading of {reading.DifferentialPressure:value} at {reading.BypassedFlow:flow} can't be, because open to its stop it would already lose {SiUnits.Pressure(openLoss).ToUnit(reading.DifferentialPressure.Unit):above} at that flow.",
                 paramName
             );
         }
     }
-
-    private static string Show(BypassRegulator.BenchReading reading) =>
-        $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
-        + Guard.Show(reading.BypassedFlow, reading.BypassedFlow.Unit);
 }

@@ -20,7 +20,8 @@ internal static class ReducingChecks
         if (!(Math.Abs(secondFlow - firstFlow) > Guard.EdgeTolerance * Math.Max(secondFlow, firstFlow)))
         {
             throw new RefusedArgumentException(
-                $"Two readings at different flows are needed; both were at {Guard.Show(first.Flow, first.Flow.Unit)}.",
+                RefusalCode.NotDifferent,
+                $"Two readings at different flows are needed; both were at {first.Flow:value}.",
                 paramName
             );
         }
@@ -31,8 +32,8 @@ internal static class ReducingChecks
         return droop >= 0
             ? droop
             : throw new RefusedArgumentException(
-                "At one supply the held pressure must not rise with flow, because such a regulator hunts; it was "
-                    + $"{Show(first)} and {Show(second)}.",
+                RefusalCode.MustNotRise,
+                $"At one supply the held pressure must not rise with flow, because such a regulator hunts; it was {first.DifferentialPressure:pressure} at {first.Flow:flow} from {first.Supply:supply} and {second.DifferentialPressure:secondPressure} at {second.Flow:secondFlow} from {second.Supply:secondSupply}.",
                 paramName
             );
     }
@@ -50,14 +51,10 @@ internal static class ReducingChecks
         if (!(left > reading.DifferentialPressure.InSi()))
         {
             throw new RefusedArgumentException(
-                $"A reading of {Show(reading)} can't be, because open to its stop it would leave no more than "
-                    + $"{Guard.Show(SiUnits.Pressure(left), reading.DifferentialPressure.Unit)}.",
+                RefusalCode.OpenToItsStop,
+                $"A reading of {reading.DifferentialPressure:value} at {reading.Flow:flow} from {reading.Supply:supply} can't be, because open to its stop it would leave no more than {SiUnits.Pressure(left).ToUnit(reading.DifferentialPressure.Unit):below}.",
                 paramName
             );
         }
     }
-
-    private static string Show(ReducingRegulator.BenchReading reading) =>
-        $"{Guard.Show(reading.DifferentialPressure, reading.DifferentialPressure.Unit)} at "
-        + $"{Guard.Show(reading.Flow, reading.Flow.Unit)} from {FuelMath.Show.Bar(reading.Supply.Si)} gauge";
 }

@@ -25,7 +25,7 @@ public sealed partial class ReducingRegulator
             {
                 throw Guard.OutOfRange(
                     supply.AboveAmbient.ToUnit(differentialPressure.Unit),
-                    $"above the pressure that it held, {Guard.Show(differentialPressure, differentialPressure.Unit)}",
+                    $"above the pressure that it held, {differentialPressure:above}",
                     nameof(supply)
                 );
             }

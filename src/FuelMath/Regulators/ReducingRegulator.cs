@@ -205,12 +205,10 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
                     .FullyOpenFlow(new Real(supply.Si - held), new Real(droop), new Real(openCoefficient * rho))
                     .Value
             )
-            : throw Guard.OutOfRange(
+            : throw Guard.Outside(
                 supply,
-                supply.Si,
-                held,
-                null,
-                $"Must be at least what it holds at no flow, {FuelMath.Show.Bar(held)} gauge; it was {FuelMath.Show.Bar(supply.Si)} gauge.",
+                RefusalCode.OutOfRange,
+                $"Must be at least what it holds at no flow, {Amount.BarGauge(held):least}; it was {Amount.BarGauge(supply.Si):value}.",
                 part: Name
             );
     }

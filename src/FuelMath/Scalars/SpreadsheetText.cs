@@ -57,7 +57,11 @@ public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
     /// <exception cref="ArgumentOutOfRangeException">A number in it is not finite: a sheet has no such number.</exception>
     public string ToFormula() =>
         new SpreadsheetWriter(
-            _ => throw new InvalidOperationException("A formula in one cell has no other cells."),
+            _ =>
+                throw new RefusedOperationException(
+                    RefusalCode.OneCellOnly,
+                    "A formula in one cell has no other cells."
+                ),
             MostCharacters
         ).WriteWhole(Node);
 

@@ -60,11 +60,9 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
         };
         return piece.Text.Length <= most && piece.Nested <= MostNested
             ? pieces[node] = piece
-            : throw new InvalidOperationException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"One cell takes at most {most} characters and {MostNested} functions inside each other: take several cells."
-                )
+            : throw new RefusedOperationException(
+                RefusalCode.TooLong,
+                $"One cell takes at most {most:most} characters and {MostNested:mostNested} functions inside each other: take several cells."
             );
     }
 
@@ -73,7 +71,7 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
     {
         if (!double.IsFinite(value))
         {
-            throw Guard.Outside(value, "Must be finite: a sheet has no such number.");
+            throw Guard.Outside(value, RefusalCode.NotFinite, "Must be finite: a sheet has no such number.");
         }
 
         (string digits, int exponent) = Split(Math.Abs(value).ToString("R", CultureInfo.InvariantCulture));

@@ -66,7 +66,10 @@ internal sealed class WorkingLatex(WorkingWriter writer, IFormatProvider provide
             case TracedKind.Chosen:
                 return Write(node.A!, numbers);
             default:
-                throw new InvalidOperationException("A condition is no part of a formula.");
+                throw new RefusedOperationException(
+                    RefusalCode.ConditionInFormula,
+                    "A condition is no part of a formula."
+                );
         }
 
         // A part needs brackets where its precedence is lower than that of its place, and where a sign would follow a

@@ -103,7 +103,10 @@ internal sealed class WorkingWriter
             case TracedKind.Chosen:
                 return Write(node.A!, provider, numbers);
             default:
-                throw new InvalidOperationException("A condition is no part of a formula.");
+                throw new RefusedOperationException(
+                    RefusalCode.ConditionInFormula,
+                    "A condition is no part of a formula."
+                );
         }
 
         string Join(WorkingRank left, WorkingRank right) =>

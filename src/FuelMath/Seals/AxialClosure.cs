@@ -36,7 +36,8 @@ public sealed partial class AxialClosure
         if (Parts.Length > MostParts || !Parts.Any(p => p.Opens) || Parts.All(p => p.Opens))
         {
             throw new RefusedArgumentException(
-                $"A stack must have at most {MostParts} parts, one or more that open and one or more that fill; {Parts.Count(p => p.Opens)} open and {Parts.Count(p => !p.Opens)} fill.",
+                RefusalCode.Count,
+                $"A stack must have at most {MostParts:most} parts, one or more that open and one or more that fill; {Parts.Count(p => p.Opens):open} open and {Parts.Count(p => !p.Opens):fill} fill.",
                 nameof(parts)
             );
         }
@@ -74,7 +75,7 @@ public sealed partial class AxialClosure
         double high = greatest.InSi();
         if (!(high > low) || !double.IsFinite(high))
         {
-            throw Guard.OutOfRange(greatest, $"finite and more than {Guard.Show(least, greatest.Unit)}");
+            throw Guard.OutOfRange(greatest, $"finite and more than {least:above}");
         }
 
         var found = ImmutableArray.CreateBuilder<Finding>();

@@ -82,7 +82,8 @@ public sealed partial class Gland
         return inner.Greatest.InSi() < outer.Least.InSi()
             ? gland
             : throw new RefusedArgumentException(
-                $"{what} must be greater than {than} at every limit; it is {outer}, and {than} {inner}.",
+                RefusalCode.OutOfRange,
+                $"{what:subject} must be greater than {than:other} at every limit; it is {outer.Least:value} at least, and {than:other} {inner.Greatest.ToUnit(outer.Least.Unit):above} at most.",
                 paramName
             );
     }

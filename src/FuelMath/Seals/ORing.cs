@@ -59,10 +59,8 @@ public sealed class ORing
             )
             : throw Guard.Outside(
                 dash,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"AS568 sizes here are dash {string.Join(", ", As568Dashes)}; it was {dash}. Give other rings by their measures."
-                )
+                RefusalCode.NotOneOf,
+                $"AS568 sizes here are dash {As568Dashes:allowed}; it was {dash:value}. Give other rings by their measures."
             );
 
     /// <summary>Formats name and dimensions.</summary>

@@ -32,7 +32,7 @@ public sealed partial class ORingFit
             {
                 throw Guard.OutOfRange(
                     greatestSqueeze,
-                    $"more than {Guard.Show(leastSqueeze, greatestSqueeze.Unit)} and less than {Guard.Show(SiUnits.Ratio(1), greatestSqueeze.Unit)}"
+                    $"more than {leastSqueeze:above} and less than {SiUnits.Ratio(1):below}"
                 );
             }
 

@@ -73,7 +73,10 @@ public sealed partial class ORingFit
     {
         double off = Guard.NotNegative(offset, offset.InSi());
         return Gland.Kind == Gland.GlandKind.Face
-            ? throw new InvalidOperationException("A face gland has no center to stand off from.")
+            ? throw new RefusedOperationException(
+                RefusalCode.WrongKind,
+                "A face gland has no center to stand off from."
+            )
             : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));
     }
 

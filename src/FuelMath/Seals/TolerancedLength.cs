@@ -20,7 +20,7 @@ public sealed class TolerancedLength
         ToleranceSi = Guard.NotNegative(tolerance, tolerance.InSi());
         if (ToleranceSi >= NominalSi)
         {
-            throw Guard.OutOfRange(tolerance, $"less than the length, {Guard.Show(nominal, tolerance.Unit)}");
+            throw Guard.OutOfRange(tolerance, $"less than the length, {nominal:below}");
         }
 
         (Nominal, Tolerance) = (nominal, tolerance);
@@ -53,7 +53,7 @@ public sealed class TolerancedLength
         double high = OfAPart(greatest);
         return high >= low
             ? new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2))
-            : throw Guard.OutOfRange(greatest, $"at least {Guard.Show(least, greatest.Unit)}");
+            : throw Guard.OutOfRange(greatest, $"at least {least:least}");
     }
 
     /// <summary>A length as measured on the part, without tolerance.</summary>

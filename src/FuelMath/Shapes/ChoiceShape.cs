@@ -34,16 +34,18 @@ internal sealed class ChoiceShape<T> : Shape<T>
     internal T? Find(string word) => choices.FirstOrDefault(c => c.Word == word).Value;
 
     internal override T Read(JsonItem item) =>
-        item.Kind == JsonItemKind.Text && Words.Contains(item.Text)
-            ? Find(item.Text)!
-            : throw item.Refuse($"Must be {Wanted}.");
+        item.Kind == JsonItemKind.Text && Words.Contains(item.Text) ? Find(item.Text)! : throw item.RefuseKind(Wanted);
 
     /// <summary>The word of a value.</summary>
     /// <exception cref="ArgumentException">There is no word for it.</exception>
     internal string WordOf(T value) =>
         Has(value)
             ? choices.First(c => EqualityComparer<T>.Default.Equals(c.Value, value)).Word
-            : throw new RefusedArgumentException($"A document has no word for {value}: {Wanted}.", nameof(value));
+            : throw new RefusedArgumentException(
+                RefusalCode.NotWritable,
+                $"A document has no word for {value.ToString()!:given}: {Wanted:allowed}.",
+                nameof(value)
+            );
 
     internal override JsonText Write(T value) => JsonText.Of(WordOf(value));
 

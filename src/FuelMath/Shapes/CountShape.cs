@@ -25,7 +25,7 @@ internal sealed class CountShape : Shape<int>
             && value >= least
             && value <= most
             ? value
-            : throw item.Refuse($"Must be {Wanted}.");
+            : throw item.RefuseKind(Wanted);
     }
 
     internal override JsonText Write(int value) => JsonText.Of(value);

@@ -104,15 +104,20 @@ internal sealed class JsonItem
     internal void Use() => IsUsed = true;
 
     /// <summary>The exception for a value that is not what is allowed there.</summary>
-    internal DocumentException Refuse(string allowed) => source.Refuse(Path, offset, allowed, Shown, PartName);
+    internal DocumentException Refuse(RefusalCode code, RefusalText allowed) =>
+        source.Refuse(code, Path, offset, allowed, Shown, PartName);
+
+    /// <summary>The exception for a value of another kind than a shape reads.</summary>
+    internal DocumentException RefuseKind(string wanted) =>
+        Refuse(RefusalCode.NotAsWanted, $"Must be {wanted:wanted}.");
 
     /// <summary>The exception for a value that another exception refuses.</summary>
-    internal DocumentException Refuse(string allowed, Exception cause) =>
-        source.Refuse(Path, offset, allowed, Shown, PartName, cause);
+    internal DocumentException Refuse(RefusalText allowed, Exception cause) =>
+        source.Refuse(RefusalCode.DocumentInvalid, Path, offset, allowed, Shown, PartName, cause);
 
     /// <summary>The exception for a property that must not be present; its place is that of the name.</summary>
-    internal DocumentException RefuseName(string allowed) =>
-        source.Refuse(Path, nameOffset, allowed, Quote(Name), parent?.PartName);
+    internal DocumentException RefuseName(RefusalCode code, RefusalText allowed) =>
+        source.Refuse(code, Path, nameOffset, allowed, Quote(Name), parent?.PartName);
 
     internal static string Quoted(IEnumerable<string> texts) => string.Join(", ", texts.Select(Quote));
 

@@ -33,15 +33,16 @@ internal sealed class JsonSource
     }
 
     internal DocumentException Refuse(
+        RefusalCode code,
         string path,
         int offset,
-        string allowed,
+        RefusalText allowed,
         string found,
         string? part = null,
         Exception? cause = null
     )
     {
         (int line, int column) = PlaceOf(offset);
-        return new(path, line, column, allowed, found, part, cause);
+        return new(code, path, line, column, allowed, found, part, cause);
     }
 }

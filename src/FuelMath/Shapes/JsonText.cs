@@ -45,10 +45,8 @@ internal sealed class JsonText
         return bytes <= DocumentLimits.Bytes
             ? text
             : throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A document must be at most {DocumentLimits.Bytes} bytes long; it would be {bytes}."
-                )
+                RefusalCode.TooLong,
+                $"A document must be at most {new Amount(DocumentLimits.Bytes, "bytes"):most} long; it would be {new Amount(bytes, "bytes"):value}."
             );
     }
 

@@ -38,11 +38,14 @@ internal ref struct JsonTree
 
     internal static DocumentException TooLong(long length) =>
         new(
+            RefusalCode.TooLong,
             "$",
             1,
             1,
-            $"A document must be at most {DocumentLimits.Bytes} bytes long.",
-            string.Create(CultureInfo.InvariantCulture, $"{length} bytes")
+            $"A document must be at most {new Amount(DocumentLimits.Bytes, "bytes"):most} long.",
+            string.Create(CultureInfo.InvariantCulture, $"{length} bytes"),
+            null,
+            null
         );
 
     private JsonItem Read()
@@ -62,6 +65,7 @@ internal ref struct JsonTree
         if (root is null || open is not null)
         {
             throw source.Refuse(
+                RefusalCode.NotJson,
                 Place,
                 source.End,
                 "A document must be one complete JSON object.",
@@ -125,7 +129,11 @@ internal ref struct JsonTree
         open = Add(kind, "");
         if (++depth > DocumentLimits.Depth)
         {
-            throw Refuse($"Objects and lists may be nested {DocumentLimits.Depth} deep.", "a deeper one");
+            throw Refuse(
+                RefusalCode.TooLong,
+                $"Objects and lists may be nested {DocumentLimits.Depth:most} deep.",
+                "a deeper one"
+            );
         }
     }
 
@@ -133,12 +141,16 @@ internal ref struct JsonTree
     {
         if (++values > DocumentLimits.Values)
         {
-            throw Refuse($"A document may hold {DocumentLimits.Values} values.", "more");
+            throw Refuse(RefusalCode.TooLong, $"A document may hold {DocumentLimits.Values:most} values.", "more");
         }
 
         if (open?.Items.Count >= DocumentLimits.Items)
         {
-            throw Refuse($"An object or list may hold {DocumentLimits.Items} values.", "more");
+            throw Refuse(
+                RefusalCode.TooLong,
+                $"An object or list may hold {DocumentLimits.Items:most} values.",
+                "more"
+            );
         }
 
         JsonItem item = new(source, open, pendingName, pendingOffset, Offset, kind) { Text = text };
@@ -149,7 +161,7 @@ internal ref struct JsonTree
         }
         else if (!open.TryAdd(item))
         {
-            throw item.RefuseName("A property may be given once.");
+            throw item.RefuseName(RefusalCode.Duplicate, "A property may be given once.");
         }
 
         return item;
@@ -164,7 +176,11 @@ internal ref struct JsonTree
         }
         catch (InvalidOperationException)
         {
-            throw Refuse("A text must be valid UTF-8 with complete surrogate pairs.", "a broken character");
+            throw Refuse(
+                RefusalCode.BrokenCharacter,
+                "A text must be valid UTF-8 with complete surrogate pairs.",
+                "a broken character"
+            );
         }
     }
 
@@ -179,21 +195,22 @@ internal ref struct JsonTree
         if (length > DocumentLimits.TextBytes)
         {
             throw Refuse(
-                $"{what} may be {DocumentLimits.TextBytes} bytes long.",
+                RefusalCode.TooLong,
+                $"{what:subject} may be {new Amount(DocumentLimits.TextBytes, "bytes"):most} long.",
                 string.Create(CultureInfo.InvariantCulture, $"one of {length} bytes")
             );
         }
     }
 
-    private readonly DocumentException Refuse(string allowed, string found) =>
-        source.Refuse(Place, Offset, allowed, found);
+    private readonly DocumentException Refuse(RefusalCode code, RefusalText allowed, string found) =>
+        source.Refuse(code, Place, Offset, allowed, found);
 
     private readonly DocumentException Malformed(JsonException problem)
     {
         int offset = source.OffsetOf((int)(problem.LineNumber ?? 0), (int)(problem.BytePositionInLine ?? 0), start);
         (int at, string allowed, string found) =
             JsonSlips.Find(source.Bytes, offset) ?? (offset, NoJson, Reason(problem));
-        return source.Refuse(Place, at, allowed, found);
+        return source.Refuse(RefusalCode.NotJson, Place, at, $"{allowed:explanation}", found);
     }
 
     private const string NoJson = "The text must be JSON.";

@@ -26,7 +26,8 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
         return count >= least && count <= most
             ? [.. list.Items.Select(ReadItem)]
             : throw list.Refuse(
-                string.Create(CultureInfo.InvariantCulture, $"Must be a list of {least} to {most} values.")
+                RefusalCode.Count,
+                $"Must be a list of {least:least} to {most:most} values; it has {count:value}."
             );
     }
 
@@ -42,7 +43,8 @@ internal sealed class ListShape<T> : Shape<ImmutableArray<T>>
         value.Length >= least && value.Length <= most
             ? JsonText.List(value.Select(item.Write))
             : throw new RefusedArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"A document holds {Wanted}; {value.Length} given."),
+                RefusalCode.Count,
+                $"A document holds from {least:least} to {most:most}, {Wanted:wanted}; {value.Length:value} given.",
                 nameof(value)
             );
 

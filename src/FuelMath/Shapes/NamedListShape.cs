@@ -29,7 +29,8 @@ internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>
         {
             if (!names.Add(NameOf(one)))
             {
-                throw one.Member("name")!.Refuse($"Must be a name that no other of $.{Name} has.");
+                throw one.Member("name")!
+                    .Refuse(RefusalCode.Duplicate, $"Must be a name that no other of $.{Name:list} has.");
             }
         }
 
@@ -57,7 +58,7 @@ internal sealed class NamedListShape<T> : Shape<ImmutableArray<T>>
         {
             if (!one.IsUsed)
             {
-                throw one.Refuse("Must be used somewhere in the document.");
+                throw one.Refuse(RefusalCode.NotUsed, "Must be used somewhere in the document.");
             }
         }
     }

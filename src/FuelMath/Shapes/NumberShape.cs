@@ -24,7 +24,7 @@ internal sealed class NumberShape : Shape<double>
             double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
             && double.IsFinite(value)
             ? value
-            : throw item.Refuse("Must be a finite number.");
+            : throw item.Refuse(RefusalCode.NotFinite, "Must be a finite number.");
     }
 
     internal override DocumentException? RefuseSign(JsonItem item)
@@ -35,8 +35,8 @@ internal sealed class NumberShape : Shape<double>
             return null;
         }
 
-        RefusedValueException problem = sign.Refused(item.Name, value, value, value, "");
-        return item.Refuse(problem.Range.Sentence, problem);
+        RefusedValueException problem = sign.Refused(item.Name, value, new Amount(value, ""));
+        return item.Refuse(problem.Sentence, problem);
     }
 
     internal override JsonText Write(double value) => JsonText.Of(value + 0.0);

@@ -50,13 +50,19 @@ internal sealed class ObjectShape<T> : Shape<T>
             }
             else if (property.IsRequired)
             {
-                throw item.Refuse($"Must have \"{property.Name}\": {property.Wanted}.");
+                throw item.Refuse(
+                    RefusalCode.PropertyMissing,
+                    $"Must have \"{property.Name:missing}\": {property.Wanted:wanted}."
+                );
             }
         }
 
         if (!alternatives.IsEmpty && alternatives.Count(n => item.Member(n) is not null) != 1)
         {
-            throw item.Refuse($"Must have exactly one of {JsonItem.Quoted(alternatives)}.");
+            throw item.Refuse(
+                RefusalCode.OneOfThese,
+                $"Must have exactly one of {alternatives.Select(JsonItem.Quote):allowed}."
+            );
         }
 
         T made;
@@ -83,22 +89,25 @@ internal sealed class ObjectShape<T> : Shape<T>
             p.Parameter == problem.ParamName && item.Member(p.Name) is not null
         );
         JsonItem place = guilty is null ? item : item.Member(guilty.Name)!;
-        string? asWritten = null;
-        if (problem is RefusedValueException value && Written(place, value) is var (one, sentence))
+        RefusedValueException? asWritten = null;
+        if (problem is RefusedValueException value && Written(place, value) is var (one, refused))
         {
-            (place, asWritten) = (one, sentence);
+            (place, asWritten) = (one, refused);
         }
 
-        return asWritten is null && (guilty is null ? WrongSign(item) : guilty.RefuseSign(place)) is { } wrong
-            ? wrong
-            : place.Refuse(asWritten ?? ExceptionText.Sentence(problem), problem);
+        return asWritten is not null ? place.Refuse(asWritten.Sentence, asWritten)
+            : (guilty is null ? WrongSign(item) : guilty.RefuseSign(place)) is { } wrong ? wrong
+            : place.Refuse(ExceptionText.Sentence(problem), problem);
     }
 
     /// <summary>Where the value is written, which may be deep in a list, and what is said of it there.</summary>
-    private static (JsonItem Place, string Sentence)? Written(JsonItem place, RefusedValueException value) =>
+    private static (JsonItem Place, RefusedValueException Refused)? Written(
+        JsonItem place,
+        RefusedValueException value
+    ) =>
         place.Kind switch
         {
-            JsonItemKind.Text => WrittenRefusal.Sentence(value, place.Text) is { } sentence ? (place, sentence) : null,
+            JsonItemKind.Text => WrittenRefusal.Of(value, place.Text) is { } refused ? (place, refused) : null,
             JsonItemKind.List => place.Items.Select(i => Written(i, value)).FirstOrDefault(w => w is not null),
             _ => null,
         };
@@ -155,9 +164,10 @@ internal sealed class ObjectShape<T> : Shape<T>
         }
 
         string? meant = Nearest.Of(member.Name, properties.Select(p => p.Name));
+        RefusalText allowed = $"Must be one of {properties.Select(p => JsonItem.Quote(p.Name)):allowed}";
         throw member.RefuseName(
-            $"Must be one of {JsonItem.Quoted(properties.Select(p => p.Name))}"
-                + (meant is null ? "." : $"; perhaps \"{meant}\" is meant.")
+            RefusalCode.NotOneOf,
+            allowed.Then(meant is null ? (RefusalText)"." : $"; perhaps \"{meant:meant}\" is meant.")
         );
     }
 }

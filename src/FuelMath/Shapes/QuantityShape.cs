@@ -25,7 +25,7 @@ internal sealed class QuantityShape<T> : Shape<T>
     internal override T Read(JsonItem item)
     {
         string text = Expect(item, JsonItemKind.Text).Text;
-        return kind.Read(text, null, out T value) is { } problem ? throw item.Refuse(problem.Message) : value;
+        return kind.Read(text, null, out T value) is { } problem ? throw item.Refuse(problem.Message, problem) : value;
     }
 
     internal override DocumentException? RefuseSign(JsonItem item)
@@ -36,8 +36,13 @@ internal sealed class QuantityShape<T> : Shape<T>
             return null;
         }
 
-        RefusedValueException problem = sign.Refused(item.Name, value, number, kind.Si(value), found.Symbol);
-        return item.Refuse(WrittenRefusal.Sentence(problem.Range, item.Text) ?? problem.Range.Sentence, problem);
+        RefusedValueException problem = WrittenRefusal.In(
+            sign.Refused(item.Name, value, new Amount(number, found.Symbol)),
+            same => same,
+            found.Symbol,
+            item.Text
+        );
+        return item.Refuse(problem.Sentence, problem);
     }
 
     internal override JsonText Write(T value) => JsonText.Of(kind.Format(value, unit, null));

@@ -25,7 +25,8 @@ internal sealed class ReferenceShape<T> : Shape<T>
         return words.Find(name)
             ?? list.Find(item.Root, name)
             ?? throw item.Refuse(
-                $"Must be the name of {what}, one of {JsonItem.Quoted(words.Words.Concat(list.Names(item.Root)))}."
+                RefusalCode.NotOneOf,
+                $"Must be the name of {what:subject}, one of {words.Words.Concat(list.Names(item.Root)).Select(JsonItem.Quote):allowed}."
             );
     }
 

@@ -24,5 +24,5 @@ internal abstract class Shape<T>
     internal ListShape<T> List(int least, int most) => new(this, least, most);
 
     private protected JsonItem Expect(JsonItem item, JsonItemKind kind) =>
-        item.Kind == kind ? item : throw item.Refuse($"Must be {Wanted}.");
+        item.Kind == kind ? item : throw item.RefuseKind(Wanted);
 }

@@ -57,19 +57,16 @@ internal static class SignRule
     }
 
     /// <summary>The exception of a guard that meets this number.</summary>
-    internal static RefusedValueException Refused(
-        this Sign sign,
-        string name,
-        object value,
-        double number,
-        double si,
-        string unit
-    )
-    {
-        string words = sign == Sign.Positive ? "finite and greater than zero" : "finite and not negative";
-        string suffix = unit.Length == 0 ? "" : $" {unit}";
-        return new(name, value, new(words, number, si, suffix, 0, sign == Sign.Positive), unit, null);
-    }
+    internal static RefusedValueException Refused(this Sign sign, string name, object value, Amount amount) =>
+        new(
+            RefusalCode.OutOfRange,
+            RefusalText.Sentence(
+                sign == Sign.Positive ? Guard.AboveZero(amount.Unit) : Guard.FromZero(amount.Unit),
+                amount
+            ),
+            value,
+            name
+        );
 
     // Regex.Escape escapes spaces, which is an error in the patterns of schemas.
     private static string Spellings(IEnumerable<Unit> units) =>

@@ -22,7 +22,9 @@ internal sealed class TextShape : Shape<string>
     internal override string Read(JsonItem item)
     {
         string text = Expect(item, JsonItemKind.Text).Text;
-        return Fits(text) ? text : throw item.Refuse($"Must be {Wanted}, not blank, without control characters.");
+        return Fits(text)
+            ? text
+            : throw item.Refuse(RefusalCode.Blank, $"Must be {Wanted:wanted}, not blank, without control characters.");
     }
 
     /// <summary>Refuses to write what could not be read again.</summary>
@@ -30,7 +32,8 @@ internal sealed class TextShape : Shape<string>
         Fits(value) && Surrogates.BrokenAt(value) < 0
             ? JsonText.Of(value)
             : throw new RefusedArgumentException(
-                $"A document needs {Wanted}, not blank, without control characters, with complete surrogate pairs; it was {JsonItem.Quote(value)}.",
+                RefusalCode.NotWritable,
+                $"A document needs {Wanted:wanted}, not blank, without control characters, with complete surrogate pairs; it was {JsonItem.Quote(value):given}.",
                 nameof(value)
             );
 

@@ -19,10 +19,17 @@ internal sealed class UnionShape<T> : Shape<T>
     internal override T Read(JsonItem item)
     {
         JsonItem tag =
-            Expect(item, JsonItemKind.Object).Member(Tag) ?? throw item.Refuse($"Must have \"{Tag}\", one of {Words}.");
+            Expect(item, JsonItemKind.Object).Member(Tag)
+            ?? throw item.Refuse(
+                RefusalCode.PropertyMissing,
+                $"Must have \"{Tag:missing}\", one of {cases.Select(c => JsonItem.Quote(c.Kind)):allowed}."
+            );
         return tag.Kind == JsonItemKind.Text && cases.FirstOrDefault(c => c.Kind == tag.Text) is { } one
             ? one.Read(item)
-            : throw tag.Refuse($"Must be one of {Words}.");
+            : throw tag.Refuse(
+                RefusalCode.NotOneOf,
+                $"Must be one of {cases.Select(c => JsonItem.Quote(c.Kind)):allowed}."
+            );
     }
 
     internal override JsonText Write(T value) => cases.First(c => c.Holds(value)).Write(value);

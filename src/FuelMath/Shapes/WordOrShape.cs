@@ -16,9 +16,7 @@ internal sealed class WordOrShape<T> : Shape<T>
     internal override string Wanted => $"{words.Wanted}, or {full.Wanted}";
 
     internal override T Read(JsonItem item) =>
-        item.Kind == JsonItemKind.Text
-            ? words.Find(item.Text) ?? throw item.Refuse($"Must be {Wanted}.")
-            : full.Read(item);
+        item.Kind == JsonItemKind.Text ? words.Find(item.Text) ?? throw item.RefuseKind(Wanted) : full.Read(item);
 
     internal override JsonText Write(T value) => words.Has(value) ? words.Write(value) : full.Write(value);
 

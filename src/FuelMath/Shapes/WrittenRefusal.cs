@@ -1,23 +1,19 @@
 namespace FuelMath;
 
-/// <summary>States the allowed range of a refused value in the unit of the document.</summary>
+/// <summary>A refused value in the words and the unit of the document that it stands in.</summary>
 internal static class WrittenRefusal
 {
-    /// <summary>The sentence; null where the text is another value.</summary>
-    internal static string? Sentence(RefusedRange refused, string written) => Sentence(refused, refused.Si, written);
-
-    /// <summary>The same of a refusal whose number is known in its own unit alone.</summary>
-    internal static string? Sentence(RefusedValueException refused, string written) =>
-        Sentence(
-            refused.Range,
-            double.IsNaN(refused.Range.Si) && Kind(refused.Refusal.Unit) is { } unit
-                ? unit.ToSi(refused.Range.Value)
-                : refused.Range.Si,
-            written
-        );
-
-    private static string? Sentence(RefusedRange refused, double si, string written)
+    /// <summary>The same refusal as it is written; null where the text is another value.</summary>
+    internal static RefusedValueException? Of(RefusedValueException refused, string written)
     {
+        string symbol = refused.Refusal.Unit;
+        Unit? from = UnitTable.All.Select(k => k.Find(symbol)).FirstOrDefault(u => u is not null);
+        if (refused.Refusal.Value is not { } value || (from is null && symbol.Length > 0))
+        {
+            return null;
+        }
+
+        double si = ToSi(value);
         foreach (UnitKind kind in UnitTable.All)
         {
             if (
@@ -25,13 +21,27 @@ internal static class WrittenRefusal
                 && Math.Abs(unit.ToSi(number) - si) <= Guard.EdgeTolerance * Math.Abs(si)
             )
             {
-                return refused.In(unit.FromSi, unit.Symbol, written.Trim()).Sentence;
+                return In(refused, x => unit.FromSi(ToSi(x)), unit.Symbol, written);
             }
         }
 
         return null;
+
+        double ToSi(double number) => from is null ? number : from.ToSi(number);
     }
 
-    private static Unit? Kind(string symbol) =>
-        UnitTable.All.Select(k => k.Find(symbol)).FirstOrDefault(u => u is not null);
+    /// <summary>The same refusal in another unit.</summary>
+    internal static RefusedValueException In(
+        RefusedValueException refused,
+        Func<double, double> convert,
+        string unit,
+        string written
+    ) =>
+        new(
+            refused.Refusal.Code,
+            refused.Sentence.AsWritten(refused.Refusal.Unit, convert, unit, written.Trim()),
+            refused.ActualValue!,
+            refused.ParamName!,
+            refused.Refusal.Part
+        );
 }

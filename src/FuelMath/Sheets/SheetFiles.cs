@@ -28,7 +28,11 @@ internal static class SheetFiles
         List<List<string>> lines = Split(csv);
         if (lines.Count == 0)
         {
-            throw new FormatException("Must have a line of heads; the text is empty.");
+            throw new RefusedArgumentException(
+                RefusalCode.Missing,
+                "Must have a line of heads; the text is empty.",
+                nameof(csv)
+            );
         }
 
         SheetTable.Column[] columns = [.. lines[0].Select(SheetTable.Column.FromHead)];
@@ -37,11 +41,10 @@ internal static class SheetFiles
         {
             if (lines[line].Count != columns.Length)
             {
-                throw new FormatException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"Row {line} must have {columns.Length} cells; it has {lines[line].Count}."
-                    )
+                throw new RefusedArgumentException(
+                    RefusalCode.Count,
+                    $"Row {line:row} must have {columns.Length:exactly} cells; it has {lines[line].Count:value}.",
+                    nameof(csv)
                 );
             }
 
@@ -49,7 +52,7 @@ internal static class SheetFiles
             rows.Add([.. lines[line].Select((cell, i) => Cell(cell, columns[i], row))]);
         }
 
-        return Made(() => new(name, name, "", columns, rows));
+        return new(name, name, "", columns, rows);
     }
 
     internal static string Json(SheetTable table)
@@ -110,25 +113,31 @@ internal static class SheetFiles
                         0
                     )),
             ];
-            return Made(() =>
-                new(
-                    root.GetProperty("name").GetString()!,
-                    root.GetProperty("title").GetString()!,
-                    root.GetProperty("note").GetString()!,
-                    columns,
-                    [.. root.GetProperty("rows").EnumerateArray().Select((row, i) => Row(row, columns, i + 1))]
-                )
+            return new(
+                root.GetProperty("name").GetString()!,
+                root.GetProperty("title").GetString()!,
+                root.GetProperty("note").GetString()!,
+                columns,
+                [.. root.GetProperty("rows").EnumerateArray().Select((row, i) => Row(row, columns, i + 1))]
             );
         }
         catch (Exception problem) when (problem is JsonException or KeyNotFoundException or InvalidOperationException)
         {
-            throw new FormatException(
-                $"Must be a table as JSON with name, title, note, columns and rows. {problem.Message}"
+            throw new RefusedArgumentException(
+                RefusalCode.NotJson,
+                $"Must be a table as JSON with name, title, note, columns and rows. {problem.Message:explanation}",
+                nameof(json),
+                inner: problem
             );
         }
     }
 
-    private static ImmutableArray<SheetTable.Cell> Row(JsonElement row, SheetTable.Column[] columns, int number) =>
+    private static ImmutableArray<SheetTable.Cell> Row(
+        JsonElement row,
+        SheetTable.Column[] columns,
+        int number,
+        string paramName = "json"
+    ) =>
         [
             .. row.EnumerateArray()
                 .Select(
@@ -142,11 +151,10 @@ internal static class SheetFiles
                             JsonValueKind.String when i < columns.Length && !columns[i].IsNumber => SheetTable.Cell.Of(
                                 cell.GetString()!
                             ),
-                            _ => throw new FormatException(
-                                string.Create(
-                                    CultureInfo.InvariantCulture,
-                                    $"Row {number}, cell {i + 1}: must be what its column holds; it was {cell}."
-                                )
+                            _ => throw new RefusedArgumentException(
+                                RefusalCode.WrongKind,
+                                $"Row {number:row}, cell {i + 1:cell}: must be what its column holds; it was {cell.ToString():given}.",
+                                paramName
                             ),
                         }
                 ),
@@ -168,27 +176,14 @@ internal static class SheetFiles
         }
     }
 
-    private static SheetTable.Cell Cell(string text, SheetTable.Column column, int row) =>
+    private static SheetTable.Cell Cell(string text, SheetTable.Column column, int row, string paramName = "csv") =>
         !column.IsNumber || text.Length == 0 ? SheetTable.Cell.Of(text)
         : decimal.TryParse(text, Plain, CultureInfo.InvariantCulture, out decimal number) ? SheetTable.Cell.Read(number)
-        : throw new FormatException(
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"Row {row}, column '{column.Name}': must be a number with a point for decimals; it was '{text}'."
-            )
+        : throw new RefusedArgumentException(
+            RefusalCode.NotAsWanted,
+            $"Row {row:row}, column '{column.Name:column}': must be a number with a point for decimals; it was '{text:given}'.",
+            paramName
         );
-
-    private static SheetTable Made(Func<SheetTable> make)
-    {
-        try
-        {
-            return make();
-        }
-        catch (ArgumentException problem)
-        {
-            throw new FormatException(ExceptionText.Sentence(problem));
-        }
-    }
 
     private static string Quoted(string text) =>
         text.AsSpan().IndexOfAny(",\"\r\n") < 0 ? text : $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
@@ -232,6 +227,12 @@ internal static class SheetFiles
             lines.Add(line);
         }
 
-        return quoted ? throw new FormatException("A quotation mark is opened and not closed.") : lines;
+        return quoted
+            ? throw new RefusedArgumentException(
+                RefusalCode.QuoteOpen,
+                "A quotation mark is opened and not closed.",
+                nameof(csv)
+            )
+            : lines;
     }
 }

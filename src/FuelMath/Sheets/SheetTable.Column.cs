@@ -12,7 +12,8 @@ public sealed partial class SheetTable
             if (name.AsSpan().IndexOfAny("[]\r\n") >= 0 || unit?.AsSpan().IndexOfAny("[]\r\n") >= 0)
             {
                 throw new RefusedArgumentException(
-                    $"Must hold no bracket and no line break; it was '{name}'.",
+                    RefusalCode.ControlCharacter,
+                    $"Must hold no bracket and no line break; it was '{name:given}'.",
                     nameof(name)
                 );
             }

@@ -29,7 +29,8 @@ public sealed partial class SheetTable
         if (Rows.FirstOrDefault(r => r.Length != Columns.Length) is { IsDefault: false } odd)
         {
             throw new RefusedArgumentException(
-                $"Must have {Columns.Length} cells in a row; one has {odd.Length}.",
+                RefusalCode.Count,
+                $"Must have {Columns.Length:exactly} cells in a row; one has {odd.Length:value}.",
                 nameof(rows)
             );
         }
@@ -70,8 +71,7 @@ public sealed partial class SheetTable
     /// <param name="csv">The text.</param>
     /// <returns>The table; its title is its name.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="csv"/> is null.</exception>
-    /// <exception cref="ArgumentException">The name is blank.</exception>
-    /// <exception cref="FormatException">The text is no such table; the message says where.</exception>
+    /// <exception cref="ArgumentException">The name is blank, or the text is no such table; the message says where.</exception>
     public static SheetTable FromCsv(string name, string csv)
     {
         ArgumentNullException.ThrowIfNull(csv);
@@ -82,7 +82,7 @@ public sealed partial class SheetTable
     /// <param name="json">The text.</param>
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="json"/> is null.</exception>
-    /// <exception cref="FormatException">The text is no such table; the message says where.</exception>
+    /// <exception cref="ArgumentException">The text is no such table; the message says where.</exception>
     public static SheetTable FromJson(string json)
     {
         ArgumentNullException.ThrowIfNull(json);

@@ -34,7 +34,7 @@ public sealed partial class TuningSheet
         ArgumentNullException.ThrowIfNull(assessment);
         if (assessment.Points.IsEmpty)
         {
-            throw new RefusedArgumentException("Must have operating points; it has none.", nameof(assessment));
+            throw Guard.Empty(nameof(assessment));
         }
 
         (Assessment, Dated) = (assessment, dated);

@@ -61,7 +61,8 @@ public sealed class BucketTest
         )
         {
             throw new RefusedArgumentException(
-                $"Must have a pump and a bypass regulator, whose return is caught; '{system.Name}' has not.",
+                RefusalCode.PartsLacking,
+                $"Must have a pump and a bypass regulator, whose return is caught; '{system.Name:part}' has not.",
                 nameof(system)
             );
         }

@@ -81,7 +81,8 @@ public sealed class PressureRiseTest
         if (pumps.Length == 0)
         {
             throw new RefusedArgumentException(
-                $"Must have a pump that feeds a rail; '{system.Name}' has none.",
+                RefusalCode.PumpNeeded,
+                $"Must have a pump that feeds a rail; '{system.Name:part}' has none.",
                 nameof(system)
             );
         }
@@ -89,7 +90,8 @@ public sealed class PressureRiseTest
         if (lines.Any(l => lines.Any(other => other.To == l.From)))
         {
             throw new RefusedArgumentException(
-                $"Must have one pump that feeds a rail, or several side by side; '{system.Name}' has some in a row.",
+                RefusalCode.PumpsInARow,
+                $"Must have one pump that feeds a rail, or several side by side; '{system.Name:part}' has some in a row.",
                 nameof(system)
             );
         }
@@ -105,7 +107,8 @@ public sealed class PressureRiseTest
                 [.. pumps.Select((p, i) => ((Pump)lines[i].Part).CurveAt(p.Voltage, density))]
             )
             : throw new RefusedArgumentException(
-                $"No pressure builds at '{node}': it settles at {settled}.",
+                RefusalCode.NoPressure,
+                $"No pressure builds at '{node:node}': it settles at {settled:value}.",
                 nameof(node)
             );
     }

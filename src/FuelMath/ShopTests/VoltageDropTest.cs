@@ -134,7 +134,11 @@ public sealed partial class VoltageDropTest
         double volts = Guard.Finite(measuredDrop, measuredDrop.InSi());
         double amperes = Guard.Finite(measuredCurrent, measuredCurrent.InSi());
         return amperes == 0
-            ? throw Guard.OutOfRange(measuredCurrent, "other than zero")
+            ? throw Guard.Outside(
+                measuredCurrent,
+                RefusalCode.NoCurrent,
+                $"Must be other than zero; it was {measuredCurrent:value}."
+            )
             : Comparison(
                 new(step.Place, step.Ohms, amperes, step.Feed),
                 volts,
@@ -233,14 +237,12 @@ public sealed partial class VoltageDropTest
     {
         TestPoint step =
             Steps.FirstOrDefault(s => s.Place == place)
-            ?? throw new RefusedArgumentException(
-                $"Must be one of: {string.Join(", ", Steps.Select(s => s.Place))}; it was '{place}'.",
-                nameof(place)
-            );
+            ?? throw Guard.NoName(place, Steps.Select(s => s.Place), nameof(place));
         return step.Ohms * step.Amperes != 0
             ? step
             : throw new RefusedArgumentException(
-                $"No drop is expected across '{place}', so that nothing can be compared.",
+                RefusalCode.NoDropExpected,
+                $"No drop is expected across '{place:part}', so that nothing can be compared.",
                 nameof(place)
             );
     }

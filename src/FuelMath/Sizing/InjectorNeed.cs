@@ -56,7 +56,7 @@ public sealed class InjectorNeed
             )
             : throw Guard.OutOfRange(
                 deadTime,
-                $"shorter than {Guard.Show(SiUnits.Duration(duty * time), deadTime.Unit)}, which the duty limit leaves of the period"
+                $"shorter than {SiUnits.Duration(duty * time):below}, which the duty limit leaves of the period"
             );
     }
 

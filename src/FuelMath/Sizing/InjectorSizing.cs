@@ -65,7 +65,7 @@ public sealed partial class InjectorSizing
             )
             : throw Guard.OutOfRange(
                 deadTime,
-                $"shorter than {Guard.Show(SiUnits.Duration(most), deadTime.Unit)}, which the duty limit leaves of the period"
+                $"shorter than {SiUnits.Duration(most):below}, which the duty limit leaves of the period"
             );
     }
 

@@ -101,7 +101,7 @@ public sealed class InjectorTiming
         {
             throw Guard.OutOfRange(
                 perChamberCycle,
-                $"at least {Guard.Show(SiUnits.Mass(least), perChamberCycle.Unit)}, the least that the injectors repeat"
+                $"at least {SiUnits.Mass(least):least}, the least that the injectors repeat"
             );
         }
 
@@ -138,7 +138,7 @@ public sealed class InjectorTiming
         double end = to.InSi();
         if (!(end > start && double.IsFinite(end)))
         {
-            throw Guard.OutOfRange(to, $"above {Guard.Show(from, to.Unit)}");
+            throw Guard.OutOfRange(to, $"above {from:above}");
         }
 
         double DutyAt(double speed)
@@ -149,7 +149,7 @@ public sealed class InjectorTiming
 
         if (DutyAt(start) >= aim)
         {
-            throw Guard.OutOfRange(from, $"a speed at which the duty cycle is below {Show.Percent(aim)}");
+            throw Guard.OutOfRange(from, $"a speed at which the duty cycle is below {Amount.Percent(aim):dutyCycle}");
         }
 
         (double most, double mostAt, double before) = (0, start, start);
@@ -165,12 +165,10 @@ public sealed class InjectorTiming
             before = speed;
         }
 
-        throw new NoSolutionException(
-            $"the speed at which the duty cycle reaches {Show.Percent(aim)}",
-            $"up to {Guard.Show(to, to.Unit)} it comes to {Show.Percent(most)}, at {Guard.Show(SiUnits.RotationalSpeed(mostAt), to.Unit)}.",
-            "",
-            double.NaN,
-            0
+        throw Guard.NoSolution(
+            RefusalCode.NotReached,
+            $"the speed at which the duty cycle reaches {Amount.Percent(aim):value}",
+            $"up to {to:speed} it comes to {Amount.Percent(most):most}, at {SiUnits.RotationalSpeed(mostAt).ToUnit(to.Unit):speedOfMost}."
         );
     }
 

@@ -24,13 +24,11 @@ internal static class AnswerChecks
         if (state.Blocked >= 0)
         {
             string name = state.Path.Seats[state.Blocked].Node;
-            throw new NoSolutionException(
-                sought,
-                $"the pressure at node '{name}' ({Show.Bar(state.SeatPressures[state.Blocked])} gauge) "
-                    + $"is not above the pressure that its injector sprays against ({Show.Bar(state.DischargePressures[state.Blocked])} gauge): no fuel can pass.",
-                name,
-                double.NaN,
-                0
+            throw Guard.NoSolution(
+                RefusalCode.NoFuelPasses,
+                $"'{state.Path.System.Name:part}' at '{state.Point.Name:point}'",
+                $"the pressure at node '{name:node}' ({Amount.BarGauge(state.SeatPressures[state.Blocked]):value}) is not above the pressure that its injector sprays against ({Amount.BarGauge(state.DischargePressures[state.Blocked]):above}): no fuel can pass.",
+                name
             );
         }
 
@@ -44,7 +42,8 @@ internal static class AnswerChecks
         if (!(state.Change <= settled))
         {
             throw new NoSolutionException(
-                sought,
+                RefusalCode.NotConverged,
+                $"'{state.Path.System.Name:part}' at '{state.Point.Name:point}'",
                 "pump voltage, injector pulses and rail pressure do not settle on one state.",
                 state.SlowestName,
                 state.Change,

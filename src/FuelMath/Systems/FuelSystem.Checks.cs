@@ -9,7 +9,8 @@ public sealed partial class FuelSystem
         if (Power.Feeds.FirstOrDefault(f => !pumps.Contains(f.Line)) is { } stray)
         {
             throw new RefusedArgumentException(
-                $"The supply feeds a pump '{stray.Line}' by itself, which is none of: {string.Join(", ", pumps)}.",
+                RefusalCode.NotOneOf,
+                $"The supply feeds a pump '{stray.Line:given}' by itself, which is none of: {pumps:allowed}.",
                 "power"
             );
         }
@@ -20,23 +21,32 @@ public sealed partial class FuelSystem
         if (Stages.Length is < 1 or > 2)
         {
             throw new RefusedArgumentException(
-                $"Must be one stage, or primaries and secondaries; {Stages.Length} stages given.",
+                RefusalCode.Count,
+                $"Must be {1:least} stage, or primaries and secondaries, {2:most}; {Stages.Length:value} stages given.",
                 "stages"
             );
         }
 
         if (Stages.Length == 2 != Staging is not null)
         {
-            throw new RefusedArgumentException(
-                $"Two stages need a rule by which they share the fuel, and one has none; {Stages.Length} given, {(Staging is null ? "without" : "with")} one.",
-                "staging"
-            );
+            throw Staging is null
+                ? new RefusedArgumentException(
+                    RefusalCode.Missing,
+                    "Two stages need a rule by which they share the fuel; none given.",
+                    "staging"
+                )
+                : new RefusedArgumentException(
+                    RefusalCode.NotNeeded,
+                    "One stage needs no rule by which stages share the fuel; one given.",
+                    "staging"
+                );
         }
 
         if (Stages.Length == 2 && Stages[0].Name == Stages[1].Name)
         {
             throw new RefusedArgumentException(
-                $"Stage names must be unique; '{Stages[0].Name}' is there twice.",
+                RefusalCode.Duplicate,
+                $"Stage names must be unique; '{Stages[0].Name:given}' is there twice.",
                 "stages"
             );
         }
@@ -49,7 +59,8 @@ public sealed partial class FuelSystem
                 if (!nodes.Contains(seat.Node))
                 {
                     throw new RefusedArgumentException(
-                        $"Stage '{stage.Name}' has an injector at node '{seat.Node}', which is not among: {string.Join(", ", nodes)}.",
+                        RefusalCode.NotThere,
+                        $"Stage '{stage.Name:part}' has an injector at node '{seat.Node:node}', which is not among: {nodes:allowed}.",
                         "stages"
                     );
                 }
@@ -57,7 +68,8 @@ public sealed partial class FuelSystem
                 if (seat.Chamber > Engine.Chambers)
                 {
                     throw new RefusedArgumentException(
-                        $"Stage '{stage.Name}' feeds chamber {seat.Chamber}; the engine has {Engine.Chambers}.",
+                        RefusalCode.OutOfRange,
+                        $"Stage '{stage.Name:part}' feeds chamber {seat.Chamber:value}; the engine has {Engine.Chambers:most}.",
                         "stages"
                     );
                 }
@@ -69,7 +81,8 @@ public sealed partial class FuelSystem
                 if (fed == 0 || fed != stage.Seats.Length / Engine.Chambers)
                 {
                     throw new RefusedArgumentException(
-                        $"Stage '{stage.Name}' must feed all {Engine.Chambers} chambers alike; chamber {chamber} has {fed} of {stage.Seats.Length} injectors.",
+                        RefusalCode.ChambersNotAlike,
+                        $"Stage '{stage.Name:part}' must feed all {Engine.Chambers:chambers} chambers alike; chamber {chamber:chamber} has {fed:value} of {stage.Seats.Length:injectors} injectors.",
                         "stages"
                     );
                 }

@@ -13,10 +13,7 @@ public sealed partial class FuelSystem
     public FuelSystem WithInjectors(string stage, IEnumerable<Injector> injectors) =>
         Stages.Any(s => s.Name == stage)
             ? Copy(Fuel, Network, Stages.Select(s => s.Name == stage ? s.WithInjectors(injectors) : s), Power)
-            : throw new RefusedArgumentException(
-                $"Must be one of: {string.Join(", ", Stages.Select(s => s.Name))}; it was '{stage}'.",
-                nameof(stage)
-            );
+            : throw Guard.NoName(stage, Stages.Select(s => s.Name), nameof(stage));
 
     /// <summary>The same system with another fuel in the tank; what the controller believes stays.</summary>
     /// <param name="fuel">The other fuel.</param>
@@ -59,7 +56,8 @@ public sealed partial class FuelSystem
         if (all.Length != Engine.Chambers)
         {
             throw new RefusedArgumentException(
-                $"Must name a bank for each of {Engine.Chambers} chambers; {all.Length} given.",
+                RefusalCode.Count,
+                $"Must name a bank for each of {Engine.Chambers:exactly} chambers; {all.Length:value} given.",
                 nameof(banks)
             );
         }
@@ -68,7 +66,8 @@ public sealed partial class FuelSystem
         return used.SequenceEqual(Enumerable.Range(1, used.Length))
             ? new(Name, Fuel, Engine, Network, Stages, Staging, Power, Limits, Source, all, UncertainInputs)
             : throw new RefusedArgumentException(
-                $"Banks must be numbered from 1 on without a gap; they were {string.Join(", ", used)}.",
+                RefusalCode.NumbersHaveGaps,
+                $"Banks must be numbered from {1:first} on without a gap; they were {used:given}.",
                 nameof(banks)
             );
     }

@@ -31,10 +31,7 @@ public sealed partial class InjectorStage
         Seats = [.. Lists.NoNulls(seats)];
         if (Seats.IsEmpty)
         {
-            throw new RefusedArgumentException(
-                $"Stage '{name}' needs at least one injector; none given.",
-                nameof(seats)
-            );
+            throw Guard.Empty(nameof(seats), name);
         }
     }
 
@@ -79,7 +76,8 @@ public sealed partial class InjectorStage
             ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups, Staging = Staging }
             : throw Guard.Outside(
                 groups,
-                $"Must divide the {Seats.Length} seats of stage '{Name}' into equal groups; it was {groups}."
+                RefusalCode.UnevenGroups,
+                $"Must divide the {Seats.Length:seats} seats of stage '{Name:part}' into equal groups; it was {groups:value}."
             );
 
     /// <summary>The same stage as secondaries: when they join the primaries.</summary>
@@ -113,7 +111,8 @@ public sealed partial class InjectorStage
                 Staging = Staging,
             }
             : throw new RefusedArgumentException(
-                $"Stage '{Name}' has {Seats.Length} seats; {fitted.Length} injectors given.",
+                RefusalCode.Count,
+                $"Stage '{Name:part}' has {Seats.Length:exactly} seats; {fitted.Length:value} injectors given.",
                 nameof(injectors)
             );
     }

@@ -45,11 +45,9 @@ internal sealed class InputShifts
         if (!(scale > 0))
         {
             throw Guard.NoSolution(
+                RefusalCode.EstimateNegative,
                 "a trial",
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the {what} that was drawn must be greater than zero; it was {scale:0.####} of its nominal value."
-                )
+                $"the {what:subject} that was drawn must be greater than {0:above}; it was {scale:value} of its nominal value."
             );
         }
     }

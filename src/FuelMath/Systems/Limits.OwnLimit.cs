@@ -33,7 +33,8 @@ public sealed partial class Limits
                 value.GetType() == wanted
                     ? value
                     : throw new RefusedArgumentException(
-                        $"The limit {kind} must be of the kind {wanted.Name}; it was {value.GetType().Name}.",
+                        RefusalCode.WrongKind,
+                        $"The limit {kind:subject} must be of the kind {wanted.Name:allowed}; it was {value.GetType().Name:given}.",
                         nameof(value)
                     );
         }

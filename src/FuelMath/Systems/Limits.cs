@@ -117,7 +117,11 @@ public sealed partial class Limits
         ArgumentNullException.ThrowIfNull(own);
         if (Own.Any(o => o.Kind == own.Kind))
         {
-            throw new RefusedArgumentException($"Must set each limit once; {own.Kind} is set already.", nameof(own));
+            throw new RefusedArgumentException(
+                RefusalCode.Duplicate,
+                $"Must set each limit once; {own.Kind:given} is set already.",
+                nameof(own)
+            );
         }
 
         Ratio Share(Kind kind, Ratio now) => own.Kind == kind ? (Ratio)own.Value : now;
@@ -153,7 +157,7 @@ public sealed partial class Limits
             Kind.FeedVelocity => FeedVelocity,
             Kind.SuctionVelocity => SuctionVelocity,
             Kind.VaporMargin => VaporMarginDifference,
-            _ => throw Guard.Outside(kind, $"Must be one of the choices; it was {kind}."),
+            _ => throw Guard.NoChoice(kind),
         };
 
     /// <inheritdoc />

@@ -30,7 +30,7 @@ public sealed class OperatingHistory
         OperatingPoint[] asked = [.. Lists.NoNulls(points)];
         if (asked.Length == 0)
         {
-            throw new RefusedArgumentException("Must give at least one operating point; none given.", nameof(points));
+            throw Guard.Empty(nameof(points));
         }
 
         var found = ImmutableArray.CreateBuilder<HistoryPoint>(asked.Length);

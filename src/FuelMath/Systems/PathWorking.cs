@@ -22,8 +22,9 @@ internal sealed class PathWorking(Network network, StateInputs inputs, double[] 
     {
         PathStep[] way =
             Way(node)
-            ?? throw new InvalidOperationException(
-                $"No open way leads from a tank to '{network.Nodes[node].Name}', so that its pressure does not follow from one."
+            ?? throw new RefusedOperationException(
+                RefusalCode.Unconnected,
+                $"No open way leads from a tank to '{network.Nodes[node].Name:node}', so that its pressure does not follow from one."
             );
         int at = way.Length == 0 ? node : way[0].Start;
         Traced pressure = ReaderUnits.Input(

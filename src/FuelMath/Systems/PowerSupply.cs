@@ -32,7 +32,8 @@ public sealed partial class PowerSupply
         if (pumpLoad == injectorLoad)
         {
             throw new RefusedArgumentException(
-                $"Must be another load than that of the pumps; it was '{injectorLoad}'.",
+                RefusalCode.NotDifferent,
+                $"Must be another load than that of the pumps; it was '{injectorLoad:given}'.",
                 nameof(injectorLoad)
             );
         }
@@ -104,13 +105,18 @@ public sealed partial class PowerSupply
         {
             if (!lines.Add(feed.Line))
             {
-                throw new RefusedArgumentException($"Pump '{feed.Line}' is fed twice.", nameof(feeds));
+                throw new RefusedArgumentException(
+                    RefusalCode.Duplicate,
+                    $"Pump '{feed.Line:given}' is fed twice.",
+                    nameof(feeds)
+                );
             }
 
             if ((Mesh is null) != (feed.Load is null))
             {
                 throw new RefusedArgumentException(
-                    $"Pump '{feed.Line}' must be fed by {(Mesh is null ? "a circuit: there is no mesh" : "a load of the mesh")}.",
+                    RefusalCode.WrongKind,
+                    $"Pump '{feed.Line:part}' must be fed by {(Mesh is null ? "a circuit: there is no mesh" : "a load of the mesh"):allowed}.",
                     nameof(feeds)
                 );
             }
@@ -118,7 +124,8 @@ public sealed partial class PowerSupply
             if (feed.Load is not null && !loads.Add(Load(feed.Load, nameof(feeds))))
             {
                 throw new RefusedArgumentException(
-                    $"Pump '{feed.Line}' must have a load of its own; '{feed.Load}' is taken.",
+                    RefusalCode.Duplicate,
+                    $"Pump '{feed.Line:part}' must have a load of its own; '{feed.Load:given}' is taken.",
                     nameof(feeds)
                 );
             }

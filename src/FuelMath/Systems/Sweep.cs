@@ -76,7 +76,8 @@ public sealed partial class Sweep
         if (Speeds.IsEmpty || Manifolds.IsEmpty)
         {
             throw new RefusedArgumentException(
-                $"A sweep needs speeds and manifold pressures; {Speeds.Length} and {Manifolds.Length} given.",
+                RefusalCode.Count,
+                $"A sweep needs {1:least} speed and manifold pressure or more; {Speeds.Length:speeds} and {Manifolds.Length:manifolds} given.",
                 Speeds.IsEmpty ? nameof(speeds) : nameof(manifolds)
             );
         }
@@ -125,10 +126,8 @@ public sealed partial class Sweep
         {
             throw Guard.Outside(
                 count,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"A sweep must have at most {MostPoints} points; {Speeds.Length} speeds by {Manifolds.Length} manifold pressures are {count}."
-                ),
+                RefusalCode.Count,
+                $"A sweep must have at most {MostPoints:most} points; {Speeds.Length:speeds} speeds by {Manifolds.Length:manifolds} manifold pressures are {count:value}.",
                 ofManifolds
             );
         }

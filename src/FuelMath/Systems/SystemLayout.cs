@@ -15,7 +15,7 @@ internal sealed class SystemLayout
         this.network = network;
         if (WhyNot() is { } why)
         {
-            throw new RefusedArgumentException(why, nameof(network));
+            throw why;
         }
 
         ahead = Ahead(network.Nodes, network.Lines);
@@ -23,7 +23,8 @@ internal sealed class SystemLayout
         if (LiftPumps.FirstOrDefault(t => t.Lifts.IsEmpty).Tank is { } lacking)
         {
             throw new RefusedArgumentException(
-                $"Surge tank '{lacking.Name}' needs a lift pump: one that leads to it and does not draw from it.",
+                RefusalCode.LiftPumpNeeded,
+                $"Surge tank '{lacking.Name:node}' needs a lift pump: one that leads to it and does not draw from it.",
                 nameof(network)
             );
         }
@@ -59,31 +60,43 @@ internal sealed class SystemLayout
     internal ImmutableArray<SurgeTank.FuelBalance> BalancesIn(NetworkState state) =>
         [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceOf(state, t.Lifts))];
 
-    private string? WhyNot()
+    private RefusedArgumentException? WhyNot()
     {
         if (network.Conditions is not null || !network.Acceleration.IsRest)
         {
-            return "The network of a system is given at rest and without conditions: operating points say them.";
+            return Not(
+                RefusalCode.NotNeeded,
+                "The network of a system is given at rest and without conditions: operating points say them."
+            );
         }
 
         if (network.Nodes.FirstOrDefault(n => n.DrawSi != 0) is { } drawn)
         {
-            return $"Node '{drawn.Name}' has a fixed draw; in a system injectors draw, and other parts as pressure lets them.";
+            return Not(
+                RefusalCode.DrawFixed,
+                $"Node '{drawn.Name:node}' has a fixed draw; in a system injectors draw, and other parts as pressure lets them."
+            );
         }
 
         if (!network.Nodes.Any(n => n is { IsFixed: true, UsableVolume: null }))
         {
-            return "A fuel path needs a tank, where the pressure is known; only surge tanks given.";
+            return Not(
+                RefusalCode.FixedPressureNeeded,
+                "A fuel path needs a tank, where the pressure is known; only surge tanks given."
+            );
         }
 
         return network.Lines.Select(WhyNot).FirstOrDefault(why => why is not null);
     }
 
-    private string? WhyNot(Line line)
+    private static RefusedArgumentException Not(RefusalCode code, RefusalText sentence, string paramName = "network") =>
+        new(code, sentence, paramName);
+
+    private RefusedArgumentException? WhyNot(Line line)
     {
         if (line.Part.WhyNoSystem is { } why)
         {
-            return $"Line '{line.Name}' can't be in a system: {why}.";
+            return Not(RefusalCode.WrongKind, $"Line '{line.Name:part}' can't be in a system: {why:explanation}.");
         }
 
         if (
@@ -92,8 +105,13 @@ internal sealed class SystemLayout
             && !network.Nodes.Any(n => n.IsFixed && IsAt(n, line))
         )
         {
-            string where = regulator.IsReducing ? "stand at one of them" : "return into one of them";
-            return $"Regulator '{line.Name}' refers to tank pressure, and with several tanks it must {where}.";
+            return Not(
+                RefusalCode.TankUnclear,
+                regulator.IsReducing
+                    ? (RefusalText)
+                        $"Regulator '{line.Name:part}' refers to tank pressure, and with several tanks it must stand at one of them."
+                    : $"Regulator '{line.Name:part}' refers to tank pressure, and with several tanks it must return into one of them."
+            );
         }
 
         return null;

@@ -58,7 +58,7 @@ public sealed class SystemMonteCarlo
         Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
-            throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+            throw Guard.Empty(nameof(inputs));
         }
 
         Guard.InRange(trials, 100, 10_000_000);
@@ -114,8 +114,9 @@ public sealed class SystemMonteCarlo
     public SystemMonteCarlo OfSolvedTrials() =>
         TrialCount - RefusedCount >= 100
             ? new(this)
-            : throw new InvalidOperationException(
-                $"At least 100 trials must have a state; {TrialCount - RefusedCount} of {TrialCount} have one."
+            : throw new RefusedOperationException(
+                RefusalCode.TrialsRefused,
+                $"At least {100:least} trials must have a state; {TrialCount - RefusedCount:value} of {TrialCount:total} have one."
             );
 
     /// <summary>The pressure at a node.</summary>
@@ -131,8 +132,9 @@ public sealed class SystemMonteCarlo
         int cutOff = pressures.Count(double.IsNaN);
         return cutOff == 0
             ? new(pressures, pascals => new GaugePressure(pascals), SiUnits.Pressure)
-            : throw new InvalidOperationException(
-                $"Every way to '{node}' is shut in {cutOff} of {pressures.Length} trials: its pressure is not determined there."
+            : throw new RefusedOperationException(
+                RefusalCode.PressureUndetermined,
+                $"Every way to '{node:node}' is shut in {cutOff:value} of {pressures.Length:total} trials: its pressure is not determined there."
             );
     }
 
@@ -172,10 +174,7 @@ public sealed class SystemMonteCarlo
             }
         }
 
-        throw new RefusedArgumentException(
-            $"Must be one of: {string.Join(", ", System.Stages.Select(s => s.Name))}; it was '{stage}'.",
-            nameof(stage)
-        );
+        throw Guard.NoName(stage, System.Stages.Select(s => s.Name), nameof(stage));
     }
 
     /// <inheritdoc />
@@ -186,7 +185,10 @@ public sealed class SystemMonteCarlo
         double[] lambdas = Numbers(trials.Lambdas, row);
         return lambdas.All(double.IsFinite)
             ? new(lambdas, Lambda.FromRatio, SiUnits.Ratio)
-            : throw new InvalidOperationException($"At '{BestEstimate.Point.Name}' not every trial has a mixture.");
+            : throw new RefusedOperationException(
+                RefusalCode.NoMixture,
+                $"At '{BestEstimate.Point.Name:point}' not every trial has a mixture."
+            );
     }
 
     private double[] Numbers(double[][] rows, int row)
@@ -199,9 +201,10 @@ public sealed class SystemMonteCarlo
         if (!onlySolved)
         {
             int first = Array.FindIndex(trials.Refusals, r => r is not null);
-            throw new InvalidOperationException(
-                $"{RefusedCount} of {TrialCount} trials have no state, which the rest would hide. "
-                    + $"Trial {first}: {ExceptionText.Sentence(trials.Refusals[first]!)} Ask {nameof(OfSolvedTrials)} for the rest."
+            throw new RefusedOperationException(
+                RefusalCode.TrialsRefused,
+                $"{RefusedCount:value} of {TrialCount:total} trials have no state, which the rest would hide. Trial {first:trial}: {ExceptionText.Sentence(trials.Refusals[first]!):explanation} Ask {nameof(OfSolvedTrials):remedy} for the rest.",
+                inner: trials.Refusals[first]
             );
         }
 

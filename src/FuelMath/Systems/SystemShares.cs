@@ -52,7 +52,7 @@ public sealed class SystemShares
         Inputs = [.. Lists.NoNulls(inputs)];
         if (Inputs.IsEmpty)
         {
-            throw new RefusedArgumentException("Must name at least one uncertain input; none given.", nameof(inputs));
+            throw Guard.Empty(nameof(inputs));
         }
 
         (System, BestEstimate) = (system, system.Solve(point));
@@ -143,10 +143,7 @@ public sealed class SystemShares
             }
         }
 
-        throw new RefusedArgumentException(
-            $"Must be one of: {string.Join(", ", System.Stages.Select(s => s.Name))}; it was '{stage}'.",
-            nameof(stage)
-        );
+        throw Guard.NoName(stage, System.Stages.Select(s => s.Name), nameof(stage));
     }
 
     /// <inheritdoc />
@@ -181,7 +178,10 @@ public sealed class SystemShares
     {
         if (Array.Exists(results, double.IsNaN))
         {
-            throw new InvalidOperationException($"There is no number for {what} in one of the states.");
+            throw new RefusedOperationException(
+                RefusalCode.NotFinite,
+                $"There is no number for {what:subject} in one of the states."
+            );
         }
 
         var variances = new (double Straight, double Bent)[Inputs.Length];
@@ -218,8 +218,9 @@ public sealed class SystemShares
                     $"with '{off.Name}' {Reach(off):0.##} standard deviations {(SideOf(refused) > 0 ? "up" : "down")}"
                 );
         throw Guard.NoSolution(
-            $"the shares of '{System.Name}' at '{BestEstimate.Point.Name}'",
-            $"{where} there is no state. {solves.Refusals[refused]!.Message}"
+            RefusalCode.StateRefused,
+            $"the shares of '{System.Name:part}' at '{BestEstimate.Point.Name:point}'",
+            $"{where:explanation} there is no state. {solves.Refusals[refused]!.Message:explanation}"
         );
     }
 }

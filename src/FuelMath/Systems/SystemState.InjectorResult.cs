@@ -68,8 +68,9 @@ public sealed partial class SystemState
             double across = DifferentialPressure.InSi();
             if (!(across > 0))
             {
-                throw new InvalidOperationException(
-                    $"The pressure at '{Seat.Node}' is not above the pressure that its injector sprays against: no fuel can pass."
+                throw new RefusedOperationException(
+                    RefusalCode.NoFuelPasses,
+                    $"The pressure at '{Seat.Node:node}' is not above the pressure that its injector sprays against: no fuel can pass."
                 );
             }
 

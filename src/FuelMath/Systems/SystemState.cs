@@ -169,8 +169,9 @@ public sealed partial class SystemState
         PumpResult match = Pumps[Guard.InRange(pump, 0, Pumps.Length - 1)];
         int line = Names.LineOf(match.Line);
         return match.IsStalled
-            ? throw new InvalidOperationException(
-                $"Pump '{match.Line}' is stalled: it delivers nothing, and meets nothing."
+            ? throw new RefusedOperationException(
+                RefusalCode.PumpStalled,
+                $"Pump '{match.Line:part}' is stalled: it delivers nothing, and meets nothing."
             )
             : Steps.MissOf(line).ToWorking();
     }

@@ -88,10 +88,7 @@ public sealed partial class TankWarming
         double seconds = Guard.NotNegative(time, time.InSi());
         return drain * seconds < capacity
             ? SiUnits.Temperature(Kelvins(seconds))
-            : throw Guard.OutOfRange(
-                time,
-                $"below {Guard.Show(TimeToEmpty!.Value, time.Unit)}, when the tank is empty"
-            );
+            : throw Guard.OutOfRange(time, $"below {TimeToEmpty!.Value:below}, when the tank is empty");
     }
 
     /// <summary>How long it takes to a temperature.</summary>
@@ -106,12 +103,10 @@ public sealed partial class TankWarming
         double part = way == 0 ? double.NaN : (target - start) / way;
         if (!(part >= 0 && part < 1))
         {
-            throw new NoSolutionException(
+            throw Guard.NoSolution(
+                RefusalCode.NotReached,
                 "the time to a temperature",
-                $"the tank goes from {Celsius(start)} to {Celsius(settled)} and does not come to {Celsius(target)}.",
-                "",
-                double.NaN,
-                0
+                $"the tank goes from {Amount.Celsius(start):start} to {Amount.Celsius(settled):end} and does not come to {Amount.Celsius(target):value}."
             );
         }
 

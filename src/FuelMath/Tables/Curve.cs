@@ -130,8 +130,9 @@ public sealed class Curve
         bool rising = IsRising;
         if (!rising && !IsFalling)
         {
-            throw new InvalidOperationException(
-                $"{Name}: only a curve whose values rise throughout or fall throughout can be read backwards."
+            throw new RefusedOperationException(
+                RefusalCode.NotMonotone,
+                $"{Name:part}: only a curve whose values rise throughout or fall throughout can be read backwards."
             );
         }
 

@@ -79,7 +79,8 @@ public sealed partial class Grid
         if (second.Knots.Length != 1)
         {
             throw new RefusedArgumentException(
-                $"{name}: must have one place on the second axis; it has {second.Knots.Length}.",
+                RefusalCode.Count,
+                $"{name:part}: must have {1:exactly} place on the second axis; it has {second.Knots.Length:value}.",
                 nameof(second)
             );
         }
@@ -138,10 +139,8 @@ public sealed partial class Grid
         if (values.GetLength(0) != rows || values.GetLength(1) != columns)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{name}: must have {rows} x {columns} values; it has {values.GetLength(0)} x {values.GetLength(1)}."
-                ),
+                RefusalCode.Count,
+                $"{name:part}: must have {rows:rows} x {columns:columns} values; it has {values.GetLength(0):givenRows} x {values.GetLength(1):givenColumns}.",
                 nameof(values)
             );
         }
@@ -153,10 +152,8 @@ public sealed partial class Grid
                 if (!(Math.Abs(values[i, j]) <= Guard.Largest))
                 {
                     throw new RefusedArgumentException(
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"{name}: the values must be {Guard.Allowed(values[i, j])}; at row {i}, column {j} it was {values[i, j]}."
-                        ),
+                        RefusalCode.NotFinite,
+                        $"{name:part}: the values must be {Guard.Allowed(values[i, j]):rule}; at row {i:row}, column {j:column} it was {values[i, j]:value}.",
                         nameof(values)
                     );
                 }

@@ -12,14 +12,7 @@ internal static class TableChecks
     ) =>
         outside is OutsideRange.Refuse or OutsideRange.HoldEnds or OutsideRange.Extend
             ? outside
-            : throw Guard.Outside(
-                (int)outside,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must be Refuse, HoldEnds or Extend; it was {(int)outside}."
-                ),
-                paramName
-            );
+            : throw Guard.NoChoice(outside, paramName);
 
     /// <summary>Whether points pass all checks of a curve, so that no message is needed.</summary>
     internal static bool MakeACurve(ReadOnlySpan<double> x, ReadOnlySpan<double> y)
@@ -39,7 +32,7 @@ internal static class TableChecks
             ? result
             : throw Guard.OutOfRange(
                 place,
-                $"so near to the data of '{table}' that it has a finite value there",
+                $"so near to the data of '{table:part}' that it has a finite value there",
                 paramName
             );
 
@@ -57,10 +50,8 @@ internal static class TableChecks
         if (places != values)
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{name}: must have as many values as places, {places}; it has {values}."
-                ),
+                RefusalCode.Count,
+                $"{name:part}: must have as many values as places, {places:exactly}; it has {values:value}.",
                 paramName
             );
         }
@@ -74,10 +65,8 @@ internal static class TableChecks
             if (!pieces[i].IsFinite)
             {
                 throw new RefusedArgumentException(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{name}: the slopes must be finite; near index {Math.Max(0, i - 1)} they are not."
-                    ),
+                    RefusalCode.NotFinite,
+                    $"{name:part}: the slopes must be finite; near index {Math.Max(0, i - 1):index} they are not.",
                     paramName
                 );
             }

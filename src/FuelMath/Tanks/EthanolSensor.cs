@@ -30,7 +30,7 @@ public sealed partial class EthanolSensor
         this.atAll = Guard.Positive(atAll, atAll.InSi());
         if (this.atAll == this.atNone)
         {
-            throw Guard.OutOfRange(atAll, "another frequency than without ethanol");
+            throw Guard.OutOfRange(atAll, $"another frequency than without ethanol, {atNone:other}");
         }
 
         Guard.Positive(standardUncertainty, standardUncertainty.InSi());

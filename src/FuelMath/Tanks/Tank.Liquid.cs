@@ -45,8 +45,8 @@ public sealed partial class Tank
             if (!(oxygen <= fuel.Composition.OxygenFraction + OxygenSlack))
             {
                 throw new RefusedArgumentException(
-                    $"Must not bring more oxygen than the fuel holds; '{fuel.Name}' holds "
-                        + $"{Show(fuel.Composition.OxygenFraction)} by mass, and so much ethanol and water bring {Show(oxygen)}.",
+                    RefusalCode.TooMuchOxygen,
+                    $"Must not bring more oxygen than the fuel holds; '{fuel.Name:part}' holds {Amount.Percent(fuel.Composition.OxygenFraction):most} by mass, and so much ethanol and water bring {Amount.Percent(oxygen):value}.",
                     nameof(ethanolContent)
                 );
             }

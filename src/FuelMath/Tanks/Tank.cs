@@ -83,10 +83,7 @@ public sealed partial class Tank
         if (!(inTank <= capacity - HeldSi + (Guard.EdgeTolerance * capacity)))
         {
             double most = (capacity - HeldSi) * volume.InSi() / inTank;
-            throw Guard.OutOfRange(
-                volume,
-                $"at most {Guard.Show(SiUnits.Volume(most), volume.Unit)}, the room in the tank"
-            );
+            throw Guard.OutOfRange(volume, $"at most {SiUnits.Volume(most):most}, the room in the tank");
         }
 
         return mass > 0 ? new(capacity, kelvins, parts.Add((liquid, mass))) : this;
@@ -147,7 +144,7 @@ public sealed partial class Tank
     {
         if (IsEmpty)
         {
-            throw new InvalidOperationException("An empty tank holds no fuel.");
+            throw new RefusedOperationException(RefusalCode.TankEmpty, "An empty tank holds no fuel.");
         }
 
         double whole = parts.Sum(p => p.Mass);
@@ -179,7 +176,7 @@ public sealed partial class Tank
     {
         if (IsEmpty)
         {
-            throw new InvalidOperationException("An empty tank has no content to work out.");
+            throw new RefusedOperationException(RefusalCode.TankEmpty, "An empty tank has no content to work out.");
         }
 
         Tank before = new(capacity, kelvins, parts.RemoveAt(parts.Length - 1));

@@ -12,7 +12,8 @@ internal static class TankSolver
         ArgumentNullException.ThrowIfNull(liquid);
         if (tank.IsEmpty)
         {
-            throw new InvalidOperationException(
+            throw new RefusedOperationException(
+                RefusalCode.TankEmpty,
                 "An empty tank takes on the content of whatever is put in: use two liquids and a final volume."
             );
         }
@@ -26,7 +27,7 @@ internal static class TankSolver
         {
             throw Guard.OutOfRange(
                 target,
-                $"from {Show(held, target)} (what the tank holds) to below {Show(liquid.Ethanol, target)} (what is added)"
+                $"from {Rounded(held, target):least} (what the tank holds) to below {Rounded(liquid.Ethanol, target):below} (what is added)"
             );
         }
 
@@ -74,7 +75,8 @@ internal static class TankSolver
         if (first.Ethanol == second.Ethanol)
         {
             throw new RefusedArgumentException(
-                $"Must differ in ethanol content from '{first}'; both have {Show(first.Ethanol, target)}.",
+                RefusalCode.NotDifferent,
+                $"Must differ in ethanol content from '{first.ToString():other}'; both have {Rounded(first.Ethanol, target):value}.",
                 nameof(second)
             );
         }
@@ -91,9 +93,7 @@ internal static class TankSolver
         {
             throw Guard.OutOfRange(
                 target,
-                $"from {Show(Math.Min(allFirst, allSecond), target)} to {Show(Math.Max(allFirst, allSecond), target)}, "
-                    + $"which is what '{first}' alone and '{second}' alone reach in "
-                    + Guard.Show(finalVolume, finalVolume.Unit)
+                $"from {Rounded(Math.Min(allFirst, allSecond), target):least} to {Rounded(Math.Max(allFirst, allSecond), target):most}, which is what '{first.ToString():first}' alone and '{second.ToString():second}' alone reach in {finalVolume:finalVolume}"
             );
         }
 
@@ -116,8 +116,8 @@ internal static class TankSolver
         if (!(solved >= -1e-6 * most && solved <= most * (1 + 1e-6)))
         {
             throw new RefusedArgumentException(
-                $"Must differ more in ethanol content from '{first}': at {Show(first.Ethanol, target)} and "
-                    + $"{Show(second.Ethanol, target)} no share of the two is told from another.",
+                RefusalCode.NotDifferent,
+                $"Must differ more in ethanol content from '{first.ToString():other}': at {Rounded(first.Ethanol, target):otherContent} and {Rounded(second.Ethanol, target):value} no share of the two is told from another.",
                 nameof(second)
             );
         }
@@ -173,8 +173,7 @@ internal static class TankSolver
         double keep = capacity * share * mine / ((share * mine) + ((1 - share) * expansion));
         return Guard.OutOfRange(
             target,
-            $"from {Show(held, target)} (what the tank holds) to {Show(full, target)} (what it holds when full; "
-                + $"drain {Guard.Show(SiUnits.Volume(Math.Round(tank.HeldSi - keep, 6)), VolumeUnit.Liter)} first)"
+            $"from {Rounded(held, target):least} (what the tank holds) to {Rounded(full, target):most} (what it holds when full; drain {SiUnits.Volume(Math.Round(tank.HeldSi - keep, 6)).ToUnit(VolumeUnit.Liter):drain} first)"
         );
     }
 
@@ -188,6 +187,5 @@ internal static class TankSolver
                 / liquid.Fuel.Density.Law.At(measuredAt)
         );
 
-    private static string Show(double content, Ratio like) =>
-        Guard.Show(SiUnits.Ratio(Math.Round(content, 6)), like.Unit);
+    private static Ratio Rounded(double content, Ratio like) => SiUnits.Ratio(Math.Round(content, 6)).ToUnit(like.Unit);
 }

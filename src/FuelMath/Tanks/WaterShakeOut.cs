@@ -57,7 +57,7 @@ public static class WaterShakeOut
         {
             throw Guard.OutOfRange(
                 water,
-                $"at least {Guard.Show(SiUnits.Volume(ethanol), water.Unit)}, the volume of the ethanol, because stronger layers dissolve gasoline"
+                $"at least {SiUnits.Volume(ethanol):least}, the volume of the ethanol, because stronger layers dissolve gasoline"
             );
         }
 

@@ -65,7 +65,7 @@ internal static partial class LenientReading
             return new(
                 QuantityTextException.TextProblem.MissingUnit,
                 kind.Name,
-                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(text)}."
+                $"A unit of {kind.Name:kind} must follow the number ({kind.Symbols:allowed}); it was {Echo.Quote(text):given}."
             );
         }
 
@@ -93,7 +93,7 @@ internal static partial class LenientReading
                 ? new(
                     QuantityTextException.TextProblem.BelowZero,
                     kind.Name,
-                    $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(text)}."
+                    $"Must be at least {new Amount(0, kind.SiUnit.Symbol):least}; it was {Echo.Quote(text):given}."
                 )
             : null;
     }
@@ -116,12 +116,12 @@ internal static partial class LenientReading
             ? new(
                 QuantityTextException.TextProblem.UnknownUnit,
                 kind.Name,
-                $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol):given} is not a known unit; allowed for {kind.Name:kind} are {kind.Symbols:allowed}."
             )
             : new(
                 QuantityTextException.TextProblem.WrongKind,
                 kind.Name,
-                $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol):given} is a unit of {other.Name:other}; allowed for {kind.Name:kind} are {kind.Symbols:allowed}."
             );
     }
 
@@ -129,14 +129,14 @@ internal static partial class LenientReading
         new(
             QuantityTextException.TextProblem.Ambiguous,
             kind.Name,
-            $"{Echo.Quote(text)} can be read in two ways: {question}."
+            $"{Echo.Quote(text):given} can be read in two ways: {question:explanation}."
         );
 
     private static QuantityTextException OneNumber(UnitKind kind, string text) =>
         new(
             QuantityTextException.TextProblem.BadNumber,
             kind.Name,
-            $"Must be one number and a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(text)}."
+            $"Must be one number and a unit of {kind.Name:kind} ({kind.Symbols:allowed}); it was {Echo.Quote(text):given}."
         );
 
     [GeneratedRegex(@"\s+")]

@@ -122,10 +122,7 @@ public sealed class QuantityKind<T>
         double si = toSi(value);
         return double.IsFinite(si)
             ? si
-            : throw Guard.Outside(
-                value,
-                string.Create(CultureInfo.InvariantCulture, $"A {Name} must be finite; it was {si}.")
-            );
+            : throw Guard.Outside(value, RefusalCode.NotFinite, $"A {Name:kind} must be finite; it was {si:value}.");
     }
 
     private Unit UnitOf(string unit)
@@ -133,7 +130,8 @@ public sealed class QuantityKind<T>
         ArgumentNullException.ThrowIfNull(unit);
         return kind.Find(unit)
             ?? throw new RefusedArgumentException(
-                $"Must be a unit of {Name} ({kind.Allowed}); it was {Echo.Quote(unit)}.",
+                RefusalCode.NotOneOf,
+                $"Must be a unit of {Name:kind} ({kind.Units.Select(u => u.Symbol):allowed}); it was {Echo.Quote(unit):given}.",
                 nameof(unit)
             );
     }

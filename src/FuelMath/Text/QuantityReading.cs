@@ -25,7 +25,7 @@ internal static class QuantityReading
             return new(
                 QuantityTextException.TextProblem.TooLong,
                 kind.Name,
-                $"Must be at most {MaximumLength} characters long; it had {text.Length}."
+                $"Must be at most {MaximumLength:most} characters long; it had {text.Length:value}."
             );
         }
 
@@ -41,7 +41,7 @@ internal static class QuantityReading
                 : new(
                     QuantityTextException.TextProblem.MissingNumber,
                     kind.Name,
-                    $"Must be a number followed by a unit of {kind.Name} ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
+                    $"Must be a number followed by a unit of {kind.Name:kind} ({kind.Symbols:allowed}); it was {Echo.Quote(trimmed):given}."
                 );
         }
 
@@ -52,8 +52,7 @@ internal static class QuantityReading
                 : new(
                     QuantityTextException.TextProblem.BadNumber,
                     kind.Name,
-                    $"The number must be digits with '{format.NumberDecimalSeparator}' as decimal separator, "
-                        + $"without group separators or spaces; it was {Echo.Quote(trimmed)}."
+                    $"The number must be digits with '{format.NumberDecimalSeparator:separator}' as decimal separator, without group separators or spaces; it was {Echo.Quote(trimmed):given}."
                 );
         }
 
@@ -62,7 +61,7 @@ internal static class QuantityReading
             return new(
                 QuantityTextException.TextProblem.MissingUnit,
                 kind.Name,
-                $"A unit of {kind.Name} must follow the number ({kind.Allowed}); it was {Echo.Quote(trimmed)}."
+                $"A unit of {kind.Name:kind} must follow the number ({kind.Symbols:allowed}); it was {Echo.Quote(trimmed):given}."
             );
         }
 
@@ -82,7 +81,7 @@ internal static class QuantityReading
             ? new(
                 QuantityTextException.TextProblem.BelowZero,
                 kind.Name,
-                $"Must be at least 0 {kind.SiUnit.Symbol}; it was {Echo.Quote(trimmed)}."
+                $"Must be at least {new Amount(0, kind.SiUnit.Symbol):least}; it was {Echo.Quote(trimmed):given}."
             )
             : null;
     }
@@ -141,19 +140,19 @@ internal static class QuantityReading
             ? new(
                 QuantityTextException.TextProblem.WrongKind,
                 kind.Name,
-                $"{Echo.Quote(symbol)} is a unit of {other.Name}; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol):given} is a unit of {other.Name:other}; allowed for {kind.Name:kind} are {kind.Symbols:allowed}."
             )
             : new(
                 QuantityTextException.TextProblem.UnknownUnit,
                 kind.Name,
-                $"{Echo.Quote(symbol)} is not a known unit; allowed for {kind.Name} are {kind.Allowed}."
+                $"{Echo.Quote(symbol):given} is not a known unit; allowed for {kind.Name:kind} are {kind.Symbols:allowed}."
             );
 
     internal static QuantityTextException NotRepresentable(UnitKind kind, ReadOnlySpan<char> text) =>
         new(
             QuantityTextException.TextProblem.NotRepresentable,
             kind.Name,
-            $"The number must be finite, and neither too large nor too small for {kind.Name}; it was {Echo.Quote(text)}."
+            $"The number must be finite, and neither too large nor too small for {kind.Name:kind}; it was {Echo.Quote(text):given}."
         );
 
     /// <summary>Digits after a space belong to a larger number or are a second number, never a unit.</summary>

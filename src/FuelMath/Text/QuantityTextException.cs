@@ -4,9 +4,12 @@ namespace FuelMath;
 /// <remarks>The message says what is allowed and what was given, in invariant culture.</remarks>
 public sealed partial class QuantityTextException : FormatException, IExplained
 {
-    internal QuantityTextException(TextProblem problem, string kind, string message)
-        : base(message)
+    internal QuantityTextException(TextProblem problem, string kind, RefusalText sentence)
+        : base(sentence.ToString())
     {
+        Refusal = sentence
+            .Then($"{problem:problem}")
+            .ToRefusal(RefusalKind.Text, RefusalCode.NotAQuantity, kind, sentence.ToString());
         Problem = problem;
         Kind = kind;
     }
@@ -17,5 +20,7 @@ public sealed partial class QuantityTextException : FormatException, IExplained
     /// <summary>The required kind of quantity, for example <c>volume flow</c>.</summary>
     public string Kind { get; }
 
-    Refusal IExplained.Refusal => new(RefusalKind.Text, Kind, Message);
+    Refusal IExplained.Refusal => Refusal;
+
+    private Refusal Refusal { get; }
 }

@@ -36,6 +36,9 @@ internal sealed class UnitKind
     /// <summary>The symbols of all units, for messages.</summary>
     internal string Allowed { get; }
 
+    /// <summary>The symbols of all units.</summary>
+    internal IEnumerable<string> Symbols => Units.Select(u => u.Symbol);
+
     internal Unit? Find(ReadOnlySpan<char> symbol)
     {
         foreach (Unit unit in Units)

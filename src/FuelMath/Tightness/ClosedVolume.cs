@@ -129,12 +129,10 @@ public sealed partial class ClosedVolume
         double most = Released(first, Outside);
         return lost <= most
             ? new GaugePressure(Rising.Root(p => -Released(first, p), -lost, Outside, first) - Outside)
-            : throw new NoSolutionException(
+            : throw Guard.NoSolution(
+                RefusalCode.NotReached,
                 "the pressure after a loss",
-                $"the volume gives back {Guard.Show(SiUnits.Volume(most), UnitsNet.Units.VolumeUnit.CubicCentimeter)} down to ambient pressure, and {Guard.Show(volume, UnitsNet.Units.VolumeUnit.CubicCentimeter)} were to leave.",
-                "",
-                double.NaN,
-                0
+                $"the volume gives back {SiUnits.Volume(most).ToUnit(UnitsNet.Units.VolumeUnit.CubicCentimeter):most} down to ambient pressure, and {volume.ToUnit(UnitsNet.Units.VolumeUnit.CubicCentimeter):value} were to leave."
             );
     }
 
@@ -156,12 +154,10 @@ public sealed partial class ClosedVolume
         double Leaked(double after) => -LeakedTo(first, after, Kelvins + kelvins);
         return Leaked(low) <= 0
             ? SiUnits.Pressure(Rising.Root(Leaked, 0, low, high) - first)
-            : throw new NoSolutionException(
+            : throw Guard.NoSolution(
+                RefusalCode.FuelBoils,
                 "the pressure after cooling",
-                $"it falls to {new AbsolutePressure(low)}, where the fuel boils.",
-                "",
-                double.NaN,
-                0
+                $"it falls to {new AbsolutePressure(low):value}, where the fuel boils."
             );
     }
 
@@ -180,12 +176,10 @@ public sealed partial class ClosedVolume
         double last = Absolute(after);
         if (last >= first)
         {
-            throw Guard.OutOfRange(
+            throw Guard.Outside(
                 after,
-                after.Si,
-                null,
-                before.Si,
-                $"Must be below {before}, the pressure before; it was {after}."
+                RefusalCode.OutOfRange,
+                $"Must be below {before:below}, the pressure before; it was {after:value}."
             );
         }
 
@@ -195,7 +189,7 @@ public sealed partial class ClosedVolume
             ? new(Fuel, Temperature, FuelVolume, Walls, SiUnits.Volume(gas / Outside), Ambient)
             : throw Guard.OutOfRange(
                 drawn,
-                $"at least {Guard.Show(SiUnits.Volume(stiff), drawn.Unit)}, which fuel and walls give back without any gas"
+                $"at least {SiUnits.Volume(stiff):least}, which fuel and walls give back without any gas"
             );
     }
 
@@ -208,12 +202,10 @@ public sealed partial class ClosedVolume
     ) =>
         pressure.Si + Outside > 0
             ? pressure.Si + Outside
-            : throw Guard.OutOfRange(
+            : throw Guard.Outside(
                 pressure,
-                pressure.Si,
-                -Outside,
-                null,
-                $"Must be above vacuum; it was {pressure}.",
+                RefusalCode.OutOfRange,
+                $"Must be above vacuum, {new GaugePressure(-Outside):above}; it was {pressure:value}.",
                 paramName
             );
 

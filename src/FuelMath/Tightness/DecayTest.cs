@@ -46,7 +46,8 @@ public sealed partial class DecayTest
         if (!(seconds > 0))
         {
             throw new RefusedArgumentException(
-                $"Must be later than the first reading, at {Guard.Show(before.Time, before.Time.Unit)}; it was at {Guard.Show(after.Time, after.Time.Unit)}.",
+                RefusalCode.OutOfRange,
+                $"Must be later than the first reading, at {before.Time:above}; it was at {after.Time:value}.",
                 nameof(after)
             );
         }
@@ -54,7 +55,8 @@ public sealed partial class DecayTest
         if (Math.Abs(before.Kelvins - volume.Kelvins) > 1e-6 * volume.Kelvins)
         {
             throw new RefusedArgumentException(
-                $"Must be taken at the temperature that the volume is described at, {Guard.Show(volume.Temperature, before.Temperature.Unit)}; it was {Guard.Show(before.Temperature, before.Temperature.Unit)}.",
+                RefusalCode.NotAlike,
+                $"Must be taken at the temperature that the volume is described at, {volume.Temperature.ToUnit(before.Temperature.Unit):exactly}; it was {before.Temperature:value}.",
                 nameof(before)
             );
         }
@@ -171,7 +173,8 @@ public sealed partial class DecayTest
             + (Volume.Gas / (Volume.Absolute(After.Pressure, nameof(After)) * Before.Kelvins));
         return perKelvin > 0
             ? SiUnits.TemperatureDelta(lost / perKelvin)
-            : throw new InvalidOperationException(
+            : throw new RefusedOperationException(
+                RefusalCode.WarmingHidesLeak,
                 "The walls expand by more than fuel and gas: warming lowers the pressure and hides no leak."
             );
     }

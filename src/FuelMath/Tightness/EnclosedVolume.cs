@@ -22,8 +22,9 @@ public static class EnclosedVolume
         {
             Line line =
                 network.Lines.FirstOrDefault(l => l.Name == name && l.Part.VolumeSi is not null)
-                ?? throw new RefusedArgumentException(
-                    $"Must be one of: {string.Join(", ", network.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name))}; it was '{name}'.",
+                ?? throw Guard.NoName(
+                    name,
+                    network.Lines.Where(l => l.Part.VolumeSi is not null).Select(l => l.Name),
                     nameof(hoses)
                 );
             sum += line.Part.VolumeSi!.Value;

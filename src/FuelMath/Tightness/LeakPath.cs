@@ -88,18 +88,23 @@ public sealed class LeakPath
         ArgumentNullException.ThrowIfNull(volume);
         if (!(after.Si < before.Si))
         {
-            throw Guard.Outside(after, $"Must be below {before}, the pressure before; it was {after}.");
+            throw Guard.Outside(
+                after,
+                RefusalCode.OutOfRange,
+                $"Must be below {before:below}, the pressure before; it was {after:value}."
+            );
         }
 
         GaugePressure floor = volume.Floor;
         return after.Si > floor.Si
             ? SiUnits.Duration(Seconds(volume, before.Si + volume.Outside, after.Si + volume.Outside))
-            : throw new NoSolutionException(
+            : throw Guard.NoSolution(
+                floor.Si > 0 ? RefusalCode.FuelBoils : RefusalCode.NotReached,
                 "the time of a fall of pressure",
-                $"the pressure stops at {floor}, {(floor.Si > 0 ? "where the fuel boils" : "the ambient pressure")}, and {after} was asked for.",
-                "",
-                double.NaN,
-                0
+                floor.Si > 0
+                    ? (RefusalText)
+                        $"the pressure stops at {floor:above}, where the fuel boils, and {after:value} was asked for."
+                    : $"the pressure stops at {floor:above}, the ambient pressure, and {after:value} was asked for."
             );
     }
 
@@ -119,7 +124,11 @@ public sealed class LeakPath
         double floor = volume.Floor.Si;
         if (!(before.Si > floor))
         {
-            throw Guard.Outside(before, $"Must be above {volume.Floor}, where the pressure stops; it was {before}.");
+            throw Guard.Outside(
+                before,
+                RefusalCode.OutOfRange,
+                $"Must be above {volume.Floor:above}, where the pressure stops; it was {before:value}."
+            );
         }
 
         double first = before.Si + volume.Outside;

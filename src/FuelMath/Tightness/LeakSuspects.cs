@@ -166,7 +166,8 @@ public sealed partial class LeakSuspects
         if (All.All(s => s.Kind != isolated))
         {
             throw new RefusedArgumentException(
-                $"Must be one of: {string.Join(", ", All.Select(s => s.Kind).Distinct())}; it was {isolated}.",
+                RefusalCode.NotOneOf,
+                $"Must be one of: {All.Select(s => s.Kind.ToString()).Distinct():allowed}; it was {isolated:given}.",
                 nameof(isolated)
             );
         }
@@ -183,7 +184,8 @@ public sealed partial class LeakSuspects
         if (left.IsEmpty || (outcome == Outcome.FallsMoreSlowly && IsOneKind))
         {
             throw new RefusedArgumentException(
-                $"Nothing but {isolated} was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
+                RefusalCode.Contradiction,
+                $"Nothing but {isolated:given} was left, and it was shut off: a gauge that still falls contradicts an earlier step.",
                 nameof(outcome)
             );
         }

@@ -54,7 +54,7 @@ public sealed class PrimeTime
         double held = Guard.Positive(flowAtTarget, flowAtTarget.InSi());
         if (held > free)
         {
-            throw Guard.OutOfRange(flowAtTarget, $"at most {Guard.Show(freeFlow, flowAtTarget.Unit)}, the free flow");
+            throw Guard.OutOfRange(flowAtTarget, $"at most {freeFlow:most}, the free flow");
         }
 
         Guard.Positive(target.AboveAmbient, target.Si, nameof(target));

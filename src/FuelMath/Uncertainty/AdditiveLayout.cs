@@ -102,6 +102,7 @@ public sealed class AdditiveLayout
         DegreesOfFreedom > 0
             ? Math.Max(Math.Sqrt(error / DegreesOfFreedom), least)
             : throw Guard.NoSolution(
+                RefusalCode.TooFewReadings,
                 "the scatter about rows and columns",
                 "There are just as many readings as effects: take more, of pairs not yet read or once again."
             );
@@ -196,12 +197,7 @@ public sealed class AdditiveLayout
     }
 
     private static int Find(ImmutableArray<string> names, string name, string paramName) =>
-        names.IndexOf(name) is >= 0 and var index
-            ? index
-            : throw new RefusedArgumentException(
-                $"Must be one of {string.Join(", ", names)}; it was '{name}'.",
-                paramName
-            );
+        names.IndexOf(name) is >= 0 and var index ? index : throw Guard.NoName(name, names, paramName);
 
     /// <summary>The sum of squares about the mean of each row, or of each column.</summary>
     private static double About(ImmutableArray<string> of, double[] values) =>

@@ -280,5 +280,12 @@ internal sealed class CurveFit
         where TModel : IFitModel => model.At(Array.ConvertAll(at, p => new Real(p)), reading).Value;
 
     private static NoSolutionException Unsettled(double sum, int steps) =>
-        new("the least squares of a model", "No step makes the sum of squares less.", "the sum of squares", sum, steps);
+        new(
+            RefusalCode.NotConverged,
+            "the least squares of a model",
+            "No step makes the sum of squares less.",
+            "the sum of squares",
+            sum,
+            steps
+        );
 }

@@ -33,6 +33,6 @@ internal static class Draws
                 ? Math.Sqrt(6) * (Math.Sqrt(2 * share) - 1)
                 : Math.Sqrt(6) * (1 - Math.Sqrt(2 * (1 - share))),
             SpreadShape.ArcSine => Math.Sqrt(2) * Math.Sin(Math.PI * (share - 0.5)),
-            _ => throw Guard.Outside(shape, "Must be one of the shapes."),
+            _ => throw Guard.NoChoice(shape),
         };
 }

@@ -166,6 +166,7 @@ public sealed class FittedLine
         !IsThroughOrigin && LineChecks.IsNear(fit.CenterX - (fit.CenterY / fit.Slope))
             ? fit.CenterX - (fit.CenterY / fit.Slope)
             : throw Guard.NoSolution(
+                RefusalCode.LineLevel,
                 "where a line crosses zero",
                 "It is level, or it was made to pass through the origin."
             );
@@ -185,6 +186,7 @@ public sealed class FittedLine
         return LineChecks.IsNear(error)
             ? error
             : throw Guard.NoSolution(
+                RefusalCode.LineLevel,
                 "where a line crosses zero",
                 "It is so nearly level that the error is not finite."
             );
@@ -206,6 +208,7 @@ public sealed class FittedLine
         if (!(rest > 0))
         {
             throw Guard.NoSolution(
+                RefusalCode.SlopeNotSignificant,
                 "a finite interval for where a line crosses zero",
                 "Its slope does not differ from zero at this confidence: take more readings, farther apart."
             );
@@ -238,6 +241,7 @@ public sealed class FittedLine
         SlopeStandardError > 0
             ? Student.TwoSidedPValue((Slope - Guard.Finite(slope)) / SlopeStandardError, DegreesOfFreedom)
             : throw Guard.NoSolution(
+                RefusalCode.NoScatter,
                 "a test of a slope",
                 "All readings lie on the line: nothing measures the scatter."
             );

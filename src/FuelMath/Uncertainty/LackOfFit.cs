@@ -20,10 +20,9 @@ internal static class LackOfFit
         if (lack < 1 || error < 1)
         {
             throw Guard.NoSolution(
+                RefusalCode.TooFewReadings,
                 "a test for lack of fit",
-                FormattableString.Invariant(
-                    $"It needs 3 or more different abscissas (2 through the origin), and repeats at one of them; {line.X.Length} readings at {levels.Length} given."
-                )
+                $"It needs {3:least} or more different abscissas ({2:leastThroughOrigin} through the origin), and repeats at one of them; {line.X.Length:readings} readings at {levels.Length:value} given."
             );
         }
 
@@ -31,6 +30,7 @@ internal static class LackOfFit
         return pure > 0
             ? new(levels.Sum(l => l.Weight * Square(l.Mean - line.At(l.X))), lack, pure, error)
             : throw Guard.NoSolution(
+                RefusalCode.NoScatter,
                 "a test for lack of fit",
                 "Repeats agree to the last digit, so that nothing measures the scatter: read a finer instrument."
             );

@@ -40,8 +40,8 @@ internal static class LayoutChecks
         {
             string[] apartColumns = [.. columns.Where(c => !joinedColumns.Contains(c)).Distinct()];
             throw new RefusedArgumentException(
-                "Rows and columns must hang together through shared readings, else their effects can't be told apart; "
-                    + $"{Names(apart)} in {Names(apartColumns)} share nothing with {Names(joinedRows)} in {Names(joinedColumns)}.",
+                RefusalCode.Unconnected,
+                $"Rows and columns must hang together through shared readings, else their effects can't be told apart; {Names(apart):given} in {Names(apartColumns):columns} share nothing with {Names(joinedRows):other} in {Names(joinedColumns):otherColumns}.",
                 nameof(columns)
             );
         }
@@ -54,7 +54,8 @@ internal static class LayoutChecks
         if (count != expected)
         {
             throw new RefusedArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"Must be as many as rows, {expected}; {count} given."),
+                RefusalCode.Count,
+                $"Must be as many as rows, {expected:exactly}; {count:value} given.",
                 paramName
             );
         }

@@ -44,6 +44,7 @@ internal static class LineChecks
         if (!isSound)
         {
             throw new RefusedArgumentException(
+                RefusalCode.OutOfRange,
                 "Readings and weights must be of such sizes that the line, its scatter and their squares are numbers.",
                 paramName
             );
@@ -63,7 +64,8 @@ internal static class LineChecks
         if (count != expected)
         {
             throw new RefusedArgumentException(
-                string.Create(CultureInfo.InvariantCulture, $"Must be as many as x, {expected}; {count} given."),
+                RefusalCode.Count,
+                $"Must be as many as x, {expected:exactly}; {count:value} given.",
                 paramName
             );
         }
@@ -75,10 +77,8 @@ internal static class LineChecks
         if (!x.ContainsAnyExcept(at))
         {
             throw new RefusedArgumentException(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Abscissas must not all be the same, because many lines pass there; all were {at}."
-                ),
+                RefusalCode.AllAlike,
+                $"Abscissas must not all be the same, because many lines pass there; all were {at:value}.",
                 paramName
             );
         }

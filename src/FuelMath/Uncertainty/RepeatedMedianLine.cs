@@ -42,7 +42,11 @@ public sealed class RepeatedMedianLine
         StandardDeviation = DeviationOfMedian * Averages.Median([.. Residuals.Select(Math.Abs)]);
         if (!(double.IsFinite(Slope) && double.IsFinite(Intercept) && Residuals.All(double.IsFinite)))
         {
-            throw new RefusedArgumentException("Abscissas must be so far apart that the slopes are finite.", nameof(x));
+            throw new RefusedArgumentException(
+                RefusalCode.NotFinite,
+                "Abscissas must be so far apart that the slopes are finite.",
+                nameof(x)
+            );
         }
     }
 

@@ -22,7 +22,8 @@ public sealed class Sample
         if (all.Length < 2)
         {
             throw new RefusedArgumentException(
-                FormattableString.Invariant($"A scatter needs 2 or more readings; {all.Length} given."),
+                RefusalCode.Count,
+                $"A scatter needs {2:least} or more readings; {all.Length:value} given.",
                 nameof(values)
             );
         }

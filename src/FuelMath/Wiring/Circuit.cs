@@ -106,7 +106,7 @@ public sealed class Circuit
             ? SiUnits.ElectricPotential(left)
             : throw Guard.OutOfRange(
                 current,
-                $"below {Guard.Show(SiUnits.ElectricCurrent(volts / resistance), current.Unit)}, at which the wiring alone takes the whole voltage"
+                $"below {SiUnits.ElectricCurrent(volts / resistance):below}, at which the wiring alone takes the whole voltage"
             );
     }
 
@@ -132,6 +132,6 @@ public sealed class Circuit
         ImmutableArray<Conductor> all = [.. conductors];
         return all.All(c => c is not null)
             ? all
-            : throw new RefusedArgumentException("Must not contain a null conductor.", paramName);
+            : throw new RefusedArgumentException(RefusalCode.Null, "Must not contain a null conductor.", paramName);
     }
 }

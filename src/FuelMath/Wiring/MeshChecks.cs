@@ -10,9 +10,9 @@ internal static class MeshChecks
 
     internal static void NoNulls(WiringMesh mesh)
     {
-        Refuse(mesh.Branches.Any(b => b is null), "branches", "Must not contain a null branch.");
-        Refuse(mesh.Sources.Any(s => s is null), "sources", "Must not contain a null source.");
-        Refuse(mesh.Loads.Any(l => l is null), "loads", "Must not contain a null load.");
+        Refuse(mesh.Branches.Any(b => b is null), RefusalCode.Null, "branches", "Must not contain a null branch.");
+        Refuse(mesh.Sources.Any(s => s is null), RefusalCode.Null, "sources", "Must not contain a null source.");
+        Refuse(mesh.Loads.Any(l => l is null), RefusalCode.Null, "loads", "Must not contain a null load.");
     }
 
     internal static void All(WiringMesh mesh)
@@ -26,25 +26,34 @@ internal static class MeshChecks
             ?.Key;
         Refuse(
             twice is not null,
+            RefusalCode.Duplicate,
             "branches",
-            $"Names of branches, sources and loads must be unique; '{twice}' is there twice."
+            $"Names of branches, sources and loads must be unique; '{twice!:given}' is there twice."
         );
-        Refuse(mesh.Sources.IsEmpty, "sources", "A mesh needs at least one source.");
+        Refuse(
+            mesh.Sources.IsEmpty,
+            RefusalCode.Count,
+            "sources",
+            $"A mesh needs at least {1:least} source; it has {0:value}."
+        );
         int alternators = mesh.Sources.Count(s => s.Kind == WiringMesh.SourceKind.Alternator);
         Refuse(
             alternators > MostAlternators,
+            RefusalCode.Count,
             "sources",
-            $"Must be at most {MostAlternators} alternators; there are {alternators}."
+            $"Must be at most {MostAlternators:most} alternators; there are {alternators:value}."
         );
         Refuse(
             mesh.Nodes.Length > MostNodes,
+            RefusalCode.Count,
             "branches",
-            $"Must be at most {MostNodes} nodes; there are {mesh.Nodes.Length}."
+            $"Must be at most {MostNodes:most} nodes; there are {mesh.Nodes.Length:value}."
         );
         Refuse(
             !mesh.Nodes.Contains(mesh.Reference),
+            RefusalCode.NotOneOf,
             "reference",
-            $"Must be one of: {string.Join(", ", mesh.Nodes)}; it was '{mesh.Reference}'."
+            $"Must be one of {mesh.Nodes:allowed}; it was '{mesh.Reference:given}'."
         );
         Tied(mesh);
         NoIdealLoops(mesh);
@@ -60,10 +69,7 @@ internal static class MeshChecks
             }
         }
 
-        throw new RefusedArgumentException(
-            $"Must be one of: {string.Join(", ", all.Select(nameOf))}; it was '{name}'.",
-            paramName
-        );
+        throw Guard.NoName(name, all.Select(nameOf), paramName);
     }
 
     /// <summary>An idle alternator and a load of constant current or power do not tie a potential.</summary>
@@ -88,8 +94,9 @@ internal static class MeshChecks
         string? floating = mesh.Nodes.FirstOrDefault(n => !groups.AreJoined(n, mesh.Reference));
         Refuse(
             floating is not null,
+            RefusalCode.Unconnected,
             "branches",
-            $"Node '{floating}' floats: no branch, battery or resistance leads from it to '{mesh.Reference}'."
+            $"Node '{floating!:node}' floats: no branch, battery or resistance leads from it to '{mesh.Reference:other}'."
         );
     }
 
@@ -100,18 +107,18 @@ internal static class MeshChecks
         {
             Refuse(
                 !groups.Join(source.Positive, source.Negative),
+                RefusalCode.SourcesInALoop,
                 "sources",
-                $"Source '{source.Name}' lies across nodes whose voltage other sources without resistance set already; "
-                    + "put the wire between them."
+                $"Source '{source.Name:part}' lies across nodes whose voltage other sources without resistance set already; put the wire between them."
             );
         }
     }
 
-    private static void Refuse(bool bad, string paramName, string message)
+    private static void Refuse(bool bad, RefusalCode code, string paramName, RefusalText message)
     {
         if (bad)
         {
-            throw new RefusedArgumentException(message, paramName);
+            throw new RefusedArgumentException(code, message, paramName);
         }
     }
 

@@ -58,7 +58,8 @@ internal sealed class MeshSolver
 
         throw refusal
             ?? new NoSolutionException(
-                $"mesh '{mesh.Name}'",
+                RefusalCode.NotConverged,
+                $"mesh '{mesh.Name:part}'",
                 "no state of the alternators agrees with the voltages that follow from it.",
                 "",
                 double.NaN,
@@ -107,7 +108,14 @@ internal sealed class MeshSolver
             iterations = problem.Iterations;
             if (volts is null)
             {
-                no = new NoSolutionException($"mesh '{mesh.Name}'", problem.Why, "", double.NaN, iterations);
+                no = new NoSolutionException(
+                    RefusalCode.WiringTakesAll,
+                    $"mesh '{mesh.Name:part}'",
+                    problem.Why,
+                    "",
+                    double.NaN,
+                    iterations
+                );
                 return null;
             }
 
@@ -125,11 +133,9 @@ internal sealed class MeshSolver
             if (load is { Kind: WiringMesh.LoadKind.ConstantCurrent, Amount: > 0 } && !(volts > 0))
             {
                 no = new NoSolutionException(
-                    $"mesh '{mesh.Name}'",
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"load '{load.Name}' would have {volts:0.###} V at {load.Amount:0.###} A: the wiring takes the whole voltage."
-                    ),
+                    RefusalCode.WiringTakesAll,
+                    $"mesh '{mesh.Name:part}'",
+                    $"load '{load.Name:load}' would have {Amount.Volts(volts):value} at {Amount.Amperes(load.Amount):current}: the wiring takes the whole voltage.",
                     "",
                     double.NaN,
                     iterations

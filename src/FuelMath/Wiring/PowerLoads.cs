@@ -17,7 +17,7 @@ internal sealed class PowerLoads(WiringMesh.Load[] loads, double[] open, double[
 
     internal int Iterations { get; private set; }
 
-    internal string Why { get; private set; } = "";
+    internal RefusalText Why { get; private set; } = "";
 
     internal double[]? Solve()
     {
@@ -25,7 +25,7 @@ internal sealed class PowerLoads(WiringMesh.Load[] loads, double[] open, double[
         {
             if (!(open[k] > 0))
             {
-                Why = Invariant($"load '{loads[k].Name}' would have {open[k]:0.###} V before it draws anything.");
+                Why = $"load '{loads[k].Name:load}' would have {Amount.Volts(open[k]):value} before it draws anything.";
                 return null;
             }
         }
@@ -100,18 +100,14 @@ internal sealed class PowerLoads(WiringMesh.Load[] loads, double[] open, double[
     private Vector<double> Each(Vector<double> volts, Func<WiringMesh.Load, double, double> value) =>
         Vector<double>.Build.Dense(loads.Length, k => value(loads[k], volts[k]));
 
-    private string Refusal(double reached)
+    private RefusalText Refusal(double reached)
     {
         int worst = Enumerable.Range(0, loads.Length).MaxBy(k => loads[k].Amount / Most(k));
-        return Invariant(
-            $"the loads of constant power can have at most {100 * reached:0.##} % of what they ask for; '{loads[worst].Name}' asks for {loads[worst].Amount:0.###} W and, alone, could have at most {Most(worst):0.###} W: {open[worst]:0.###} V behind {1000 * r[worst, worst]:0.###} mΩ."
-        );
+        return $"the loads of constant power can have at most {Amount.Percent(reached):share} of what they ask for; '{loads[worst].Name:load}' asks for {new Amount(loads[worst].Amount, "W"):value} and, alone, could have at most {new Amount(Most(worst), "W"):most}: {Amount.Volts(open[worst]):voltage} behind {new Amount(1000 * r[worst, worst], "mΩ"):resistance}.";
     }
 
     /// <summary>
     /// The greatest power of one load alone: at half of the voltage. Source: [Cartwright-2008] maximum power transfer.
     /// </summary>
     private double Most(int k) => open[k] * open[k] / (4 * r[k, k]);
-
-    private static string Invariant(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -62,7 +62,11 @@ public sealed class WireChoice
         WireSize[] list = [.. sizes];
         if (list.Length == 0 || list.Any(s => s is null))
         {
-            throw new RefusedArgumentException("Must hold at least one size, and no null.", nameof(sizes));
+            throw new RefusedArgumentException(
+                RefusalCode.Count,
+                $"Must hold at least {1:least} size, and no null.",
+                nameof(sizes)
+            );
         }
 
         Guard.Positive(supply, supply.InSi());
@@ -84,15 +88,10 @@ public sealed class WireChoice
             (thinner, lost) = (size, drop);
         }
 
-        throw new NoSolutionException(
+        throw Guard.NoSolution(
+            RefusalCode.NotReached,
             "a wire size",
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"the thickest of the list, {thinner}, loses {lost:0.###} V where {allowed:0.###} V are allowed, and the contacts alone {amperes * ohms:0.###} V."
-            ),
-            "",
-            double.NaN,
-            0
+            $"the thickest of the list, {thinner!.ToString():thickest}, loses {Amount.Volts(lost):value} where {Amount.Volts(allowed):most} are allowed, and the contacts alone {Amount.Volts(amperes * ohms):contacts}."
         );
     }
 

@@ -86,7 +86,10 @@ public sealed partial class WireSize
         double gauge = Math.Round(WireResistance.AwgFromArea(new Real(Si)).Value);
         return gauge is >= ThickestGauge and <= ThinnestGauge
             ? (int)gauge
-            : throw new InvalidOperationException($"No gauge from 4/0 to 40 AWG is near {Name}.");
+            : throw new RefusedOperationException(
+                RefusalCode.NoGauge,
+                $"No gauge from 4/0 to 40 AWG is near {Name:given}."
+            );
     }
 
     /// <summary>Gives the usual name of the size.</summary>

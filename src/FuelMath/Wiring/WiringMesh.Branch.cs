@@ -35,14 +35,21 @@ public sealed partial class WiringMesh
             Conductors = [.. conductors];
             if (Conductors.Any(c => c is null))
             {
-                throw new RefusedArgumentException("Must not contain a null conductor.", nameof(conductors));
+                throw new RefusedArgumentException(
+                    RefusalCode.Null,
+                    "Must not contain a null conductor.",
+                    nameof(conductors)
+                );
             }
 
             Contacts = contacts;
             Si = Conductors.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi());
             if (Si == 0)
             {
-                throw Guard.OutOfRange(contacts, "greater than zero where there is no conductor");
+                throw Guard.OutOfRange(
+                    contacts,
+                    $"greater than {SiUnits.ElectricResistance(0):above} where there is no conductor"
+                );
             }
         }
 
@@ -88,6 +95,10 @@ public sealed partial class WiringMesh
         internal static string Apart(string first, string second, string paramName) =>
             Guard.Name(second, paramName) != first
                 ? second
-                : throw new RefusedArgumentException($"Must be another node than '{first}'.", paramName);
+                : throw new RefusedArgumentException(
+                    RefusalCode.NotDifferent,
+                    $"Must be another node than '{first:node}'.",
+                    paramName
+                );
     }
 }

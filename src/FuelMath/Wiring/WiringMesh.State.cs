@@ -121,7 +121,8 @@ public sealed partial class WiringMesh
             return Mesh.Sources[i].Kind == SourceKind.Alternator
                 ? states[i]
                 : throw new RefusedArgumentException(
-                    $"Must be an alternator; '{alternator}' is none.",
+                    RefusalCode.WrongKind,
+                    $"Must be an alternator; '{alternator:part}' is none.",
                     nameof(alternator)
                 );
         }

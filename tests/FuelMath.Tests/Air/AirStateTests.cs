@@ -146,11 +146,9 @@ public sealed class AirStateTests
     [InlineData(-2100)]
     [InlineData(11_100)]
     public void AtHeight_OutsideTheModel_Refuses(double meters) =>
-        Assert.StartsWith(
-            $"Must be from -2000 m to 11000 m; it was {meters} m.",
-            Assert
-                .Throws<ArgumentOutOfRangeException>(() => StandardAtmosphere.AtHeight(Length.FromMeters(meters)))
-                .Message
+        Words.Says(
+            $"-2000 m, 11000 m, {meters} m",
+            Assert.Throws<ArgumentOutOfRangeException>(() => StandardAtmosphere.AtHeight(Length.FromMeters(meters)))
         );
 
     /// <summary>The ends of each range belong to it; a little beyond them does not.</summary>
@@ -188,29 +186,22 @@ public sealed class AirStateTests
 
     [Fact]
     public void Constructor_HumidAndTooHot_Refuses() =>
-        Assert.StartsWith(
-            "Must be from 0 °C to 60 °C; it was 70 °C.",
-            Assert
-                .Throws<ArgumentOutOfRangeException>(() => new AirState(Sea, Celsius.Of(70), Ratio.FromPercent(50)))
-                .Message
+        Words.Says(
+            "0 °C, 60 °C, 70 °C",
+            Assert.Throws<ArgumentOutOfRangeException>(() => new AirState(Sea, Celsius.Of(70), Ratio.FromPercent(50)))
         );
 
     [Fact]
     public void Constructor_MoreThanSaturated_Refuses() =>
-        Assert.StartsWith(
-            "Must be from 0 % to 100 %; it was 120 %.",
-            Assert
-                .Throws<ArgumentOutOfRangeException>(() => new AirState(Sea, Celsius.Of(20), Ratio.FromPercent(120)))
-                .Message
+        Words.Says(
+            "0 %, 100 %, 120 %",
+            Assert.Throws<ArgumentOutOfRangeException>(() => new AirState(Sea, Celsius.Of(20), Ratio.FromPercent(120)))
         );
 
     [Fact]
     public void Constructor_Vacuum_Refuses()
     {
-        Assert.StartsWith(
-            "Must be above vacuum; it was 0 kPa absolute.",
-            Assert.Throws<ArgumentOutOfRangeException>(() => AirState.Dry(default, Celsius.Of(20))).Message
-        );
+        Words.Says("0 kPa", Assert.Throws<ArgumentOutOfRangeException>(() => AirState.Dry(default, Celsius.Of(20))));
         Assert.StartsWith(
             "Must be above that of the water in the air, ",
             Assert

@@ -130,7 +130,7 @@ public sealed class MeasuredTests
     public void FromBench_AStageThatIsNotThere_IsRefused() =>
         Words.Refused<ArgumentException>(
             "sets",
-            "Must name one of: primary; it was 'tertiary'.",
+            "'tertiary'",
             () =>
                 SystemAssessment.FromBench(
                     VerdictCases.Healthy,

@@ -94,7 +94,6 @@ public sealed class DeadTimeSeriesTests
     public void Fill_NothingMissing_IsRefused() =>
         Words.Refused<ArgumentException>(
             "readings",
-            "Must have a pair that was not read; all of them were.",
             () => Fill(FilledDeadTimes.FillPattern.Additive, (i, j) => 2 - (0.3 * i) + (0.1 * j))
         );
 
@@ -102,8 +101,7 @@ public sealed class DeadTimeSeriesTests
     public void Fill_ReadingsThatDoNotHangTogether_AreRefusedByName() =>
         Words.Refused<ArgumentException>(
             "columns",
-            "Rows and columns must hang together through shared readings, else their effects can't be told apart; "
-                + "'14 V' in '400 kPa' share nothing with '10 V' in '300 kPa'.",
+            "14 V, 400 kPa, 10 V, 300 kPa",
             () =>
                 DeadTimeSeries.Fill(
                     [Read(10, 300, 1.8), Read(14, 400, 1.2)],
@@ -115,26 +113,22 @@ public sealed class DeadTimeSeriesTests
 
     [Fact]
     public void Fill_ANegativeEstimate_IsRefused() =>
-        Assert.Contains(
-            "At 14 V and 400 kPa it would be -0.4 ms: read that pair.",
-            Assert
-                .Throws<NoSolutionException>(() =>
-                    DeadTimeSeries.Fill(
-                        [Read(10, 300, 1.8), Read(10, 400, 1.0), Read(14, 300, 0.4)],
-                        FilledDeadTimes.FillPattern.Additive,
-                        OutsideRange.Refuse,
-                        TestBench.Source
-                    )
+        Words.Says(
+            "14 V, 400 kPa, -0.4 ms",
+            Assert.Throws<NoSolutionException>(() =>
+                DeadTimeSeries.Fill(
+                    [Read(10, 300, 1.8), Read(10, 400, 1.0), Read(14, 300, 0.4)],
+                    FilledDeadTimes.FillPattern.Additive,
+                    OutsideRange.Refuse,
+                    TestBench.Source
                 )
-                .Message,
-            StringComparison.Ordinal
+            )
         );
 
     [Fact]
     public void Fill_NegativeReadingThatMultiplies_IsRefused() =>
         Words.Refused<ArgumentException>(
             "readings",
-            "Must be greater than zero, each of them, for a pattern that multiplies.",
             () =>
                 DeadTimeSeries.Fill(
                     [Read(10, 300, -0.1), Read(10, 400, 1.0), Read(14, 300, 0.4)],
@@ -148,7 +142,7 @@ public sealed class DeadTimeSeriesTests
     public void FromReadings_Negative_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "values",
-            "Must be finite and not negative; it was -0.0001 s.",
+            "-0.0001 s",
             () =>
                 DeadTimeSeries.FromReadings(
                     [Read(10, 300, 1.8), Read(14, 300, -0.1)],
@@ -163,8 +157,7 @@ public sealed class DeadTimeSeriesTests
         BenchConditions corrected = TestBench.Conditions.WithWidths(WidthCorrections.Voltage);
         Words.Refused<ArgumentException>(
             "readings",
-            "Must come from widths that were not corrected for voltage, else it is what the correction leaves over; "
-                + "one has 14 V, driver not stated, widths corrected for voltage.",
+            "14 V",
             () =>
                 DeadTimeSeries.FromReadings(
                     [Read(10, 300, 1.8), Read(14, 1.0, corrected)],
@@ -180,7 +173,6 @@ public sealed class DeadTimeSeriesTests
         BenchConditions driven = TestBench.Conditions.WithDriver(InjectorDriver.PlainSaturated);
         Words.Refused<ArgumentException>(
             "readings",
-            "Must share one driver; one has saturated, plain widths; another driver not stated, plain widths.",
             () =>
                 DeadTimeSeries.FromReadings(
                     [Read(10, 300, 1.8), Read(14, 1.0, driven)],

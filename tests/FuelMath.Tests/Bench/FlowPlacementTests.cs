@@ -69,7 +69,7 @@ public sealed class FlowPlacementTests
     public void New_NoStage_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "stages",
-            "Must be from 1 to 8; it was 0.",
+            "1, 8, 0",
             () => _ = new FlowPlacement(Flows(500, 500, 500, 501), Equal, 0)
         );
 

@@ -222,36 +222,19 @@ public sealed class LeakageTests
     }
 
     [Fact]
-    public void Verdict_NoReading_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "readings",
-            "A verdict on leakage needs 1 or more points; 0 given.",
-            () => Of()
-        );
+    public void Verdict_NoReading_IsRefused() => Words.Refused<ArgumentException>("readings", "1, 0", () => Of());
 
     [Fact]
     public void Drops_Negative_AreRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "drops",
-            "Must be from 0 to 1000000; it was -1.",
-            () => Drops(-1, 60)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("drops", "0, 1000000, -1", () => Drops(-1, 60));
 
     [Fact]
     public void Drops_NoTime_AreRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "over",
-            "Must be finite and greater than zero; it was 0 s.",
-            () => Drops(1, 0)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("over", "0 s", () => Drops(1, 0));
 
     [Fact]
     public void Volume_Negative_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "collected",
-            "Must be finite and not negative; it was -1 cm³.",
-            () => Collected(-1, 0.1, 60)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("collected", "-1 cm³", () => Collected(-1, 0.1, 60));
 
     private static LeakageVerdict Of(params LeakageVerdict.Reading[] readings) =>
         new(

@@ -137,7 +137,7 @@ public sealed class PressureExponentFitTests
     public void Fit_TwoPressures_IsRefused() =>
         Words.Refused<ArgumentException>(
             "readings",
-            "A power of pressure needs readings at 3 or more different pressures; 3 readings at 2 given.",
+            "3, 2",
             () => _ = new PressureExponentFit([Read(300, 1000), Read(300, 1001), Read(400, 1150)], TestBench.NinetyFive)
         );
 
@@ -145,7 +145,6 @@ public sealed class PressureExponentFitTests
     public void Fit_TwoFluids_IsRefused() =>
         Words.Refused<ArgumentException>(
             "readings",
-            "Must share one fluid; one has iso-octane, another n-heptane.",
             () =>
                 _ = new PressureExponentFit(
                     [
@@ -174,12 +173,9 @@ public sealed class PressureExponentFitTests
             TestBench.NinetyFive
         );
 
-        Assert.Contains(
-            "an opening follows 0.3 to 1: look for a reading that is off.",
-            Assert
-                .Throws<NoSolutionException>(() => fit.ToRating(Pressure.FromKilopascals(300), OutsideRange.Refuse))
-                .Message,
-            StringComparison.Ordinal
+        Words.Says(
+            "0.3, 1",
+            Assert.Throws<NoSolutionException>(() => fit.ToRating(Pressure.FromKilopascals(300), OutsideRange.Refuse))
         );
     }
 
@@ -187,7 +183,7 @@ public sealed class PressureExponentFitTests
     public void ToRating_BeyondTheReadings_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "differentialPressure",
-            "Must be from 10 kPa to 60 kPa; it was 70 kPa.",
+            "10 kPa, 60 kPa, 70 kPa",
             () => Leaks(95).ToRating(Pressure.FromKilopascals(70), OutsideRange.Refuse)
         );
 

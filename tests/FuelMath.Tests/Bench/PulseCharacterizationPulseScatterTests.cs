@@ -89,7 +89,7 @@ public sealed class PulseCharacterizationPulseScatterTests
     public void FromParts_NoConstantPart_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "constant",
-            "Must be finite and greater than zero; it was 0 mg.",
+            "0 mg",
             () => PulseCharacterization.PulseScatter.FromParts(Mass.FromMilligrams(0), Ratio.FromPercent(1))
         );
 
@@ -99,7 +99,7 @@ public sealed class PulseCharacterizationPulseScatterTests
     public void FromParts_NoProportionalPart_IsRefused(double percent) =>
         Words.Refused<ArgumentOutOfRangeException>(
             "proportional",
-            $"Must be finite and greater than zero; it was {percent} %.",
+            $"{percent} %",
             () => PulseCharacterization.PulseScatter.FromParts(Mass.FromMilligrams(1), Ratio.FromPercent(percent))
         );
 

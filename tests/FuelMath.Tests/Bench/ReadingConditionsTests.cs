@@ -20,9 +20,7 @@ public sealed class ReadingConditionsTests
         );
         Words.Refused<ArgumentException>(
             "readings",
-            "All readings of a line must share pressure, fluid, temperature, voltage, driver and width corrections; one has "
-                + "300 kPa, n-heptane, 21 °C, 13.5 V, saturated with 6 ohm ballast, plain widths; "
-                + "another 300 kPa, n-heptane, 21 °C, 13.5 V, peak 4 A and hold 1 A, plain widths.",
+            "300 kPa, 21 °C, 13.5 V, 6, 4 A, 1 A",
             () =>
                 Of([
                     TestBench.Pulse(3, 10, 13.5, held),
@@ -130,7 +128,7 @@ public sealed class ReadingConditionsTests
     public void Conditions_UnknownCorrection_AreRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "widths",
-            "Must be None, Voltage, Pressure or both; it was 4.",
+            "4",
             () => TestBench.Conditions.WithWidths((WidthCorrections)4)
         );
 

@@ -101,22 +101,17 @@ public sealed class SetReportTests
     }
 
     [Fact]
-    public void Report_OneInjector_IsRefused() =>
-        Words.Refused<ArgumentException>("injectors", "A set needs 2 or more points; 1 given.", () => Of(1000));
+    public void Report_OneInjector_IsRefused() => Words.Refused<ArgumentException>("injectors", "2, 1", () => Of(1000));
 
     [Fact]
     public void BenchedInjector_NoReading_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "readings",
-            "A benched injector needs 1 or more points; 0 given.",
-            () => _ = new BenchedInjector("A", [])
-        );
+        Words.Refused<ArgumentException>("readings", "1, 0", () => _ = new BenchedInjector("A", []));
 
     [Fact]
     public void Limits_Zero_AreRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "spread",
-            "Must be finite and greater than zero; it was 0 %.",
+            "0 %",
             () => _ = new AcceptanceLimits(Ratio.FromPercent(0), Ratio.FromPercent(5), TestBench.Source)
         );
 

@@ -230,17 +230,13 @@ public sealed class SetVerdictTests
 
     [Fact]
     public void Report_NameTwice_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "injectors",
-            "Names must differ; 'A' is there twice.",
-            () => Of(Good("A"), Good("A"))
-        );
+        Words.Refused<ArgumentException>("injectors", "'A'", () => Of(Good("A"), Good("A")));
 
     [Fact]
     public void Report_WithoutStaticFlow_IsRefused() =>
         Words.Refused<ArgumentException>(
             "injectors",
-            "Must have readings of static flow, each of them; 'B' has none.",
+            "'B'",
             () => Of(Good("A"), BenchedInjector.FromSeries("B", new BenchedInjector.Series([], [], [], [Drops(0)], [])))
         );
 
@@ -248,7 +244,7 @@ public sealed class SetVerdictTests
     public void Series_WithoutAnyReading_IsRefused() =>
         Words.Refused<ArgumentException>(
             "staticFlow",
-            "A series of readings needs 1 or more points; 0 given.",
+            "1, 0",
             () => _ = new BenchedInjector.Series([], [], [], [], [])
         );
 
@@ -256,7 +252,7 @@ public sealed class SetVerdictTests
     public void Band_UpsideDown_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "most",
-            "Must be above the least of 13 Ω; it was 12 Ω.",
+            "13 Ω, 12 Ω",
             () =>
                 _ = new AcceptanceLimits.CoilBand(
                     ElectricResistance.FromOhms(13),

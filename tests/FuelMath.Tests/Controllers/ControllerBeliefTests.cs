@@ -10,7 +10,7 @@ public sealed class ControllerBeliefTests
     public void New_NoPressure_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "differentialPressure",
-            "Must be finite and greater than zero; it was 0 Pa.",
+            "0 Pa",
             () =>
                 _ = new ControllerBelief(
                     Workshop.Injector("r", 500),

@@ -303,7 +303,7 @@ public sealed class MixtureDiagnosisTests
         Assert.Null(diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlow).Probability);
         Words.Refused<ArgumentException>(
             "cause",
-            "Not tried: injector flow and dead time: needs 2 readings",
+            "2",
             () => diagnosis.Of(MixtureDiagnosis.Cause.InjectorFlowAndDeadTime)
         );
     }
@@ -405,7 +405,7 @@ public sealed class MixtureDiagnosisTests
         var diagnosis = new MixtureDiagnosis(Observed.Set, Observed.Of());
         Words.Refused<ArgumentOutOfRangeException>(
             "reading",
-            "Must be from 0 to 4; it was 5.",
+            "0, 4, 5",
             () => diagnosis.WorkingFor(diagnosis.Causes[0], 5)
         );
     }

@@ -167,13 +167,11 @@ public sealed class BenchDocumentTests
         string text = BenchDocument.Write(Every);
         int at = text.IndexOf(from, StringComparison.Ordinal);
         Assert.True(at >= 0);
-        string message = Assert
-            .Throws<DocumentException>(() =>
-                BenchDocument.Read(string.Concat(text.AsSpan(0, at), to, text.AsSpan(at + from.Length)))
-            )
-            .Message;
-        Assert.Contains(place, message, StringComparison.Ordinal);
-        Assert.Contains(words, message, StringComparison.Ordinal);
+        var error = Assert.Throws<DocumentException>(() =>
+            BenchDocument.Read(string.Concat(text.AsSpan(0, at), to, text.AsSpan(at + from.Length)))
+        );
+        Assert.Contains(place, error.Message, StringComparison.Ordinal);
+        Words.Says(words, error);
     }
 
     private static string Of(IQuantity? quantity) => quantity!.ToString("g", CultureInfo.InvariantCulture);

@@ -153,7 +153,7 @@ public sealed class LinePlanDocumentTests
         var error = Assert.Throws<DocumentException>(() => LinePlanDocument.Read(wrong));
 
         Assert.Equal(path, error.Path);
-        Assert.Equal(allowed, error.Allowed);
+        Words.Says(allowed, error);
     }
 
     /// <summary>Cut off anywhere, or with any character replaced, it is read or refused, never worse.</summary>

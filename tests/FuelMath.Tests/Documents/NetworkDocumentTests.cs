@@ -238,7 +238,8 @@ public sealed class NetworkDocumentTests
         string wrong = Text.Replace(old, changed, StringComparison.Ordinal);
         Assert.NotEqual(Text, wrong);
         var error = Assert.Throws<DocumentException>(() => NetworkDocument.Read(wrong));
-        Assert.Equal((path, allowed), (error.Path, error.Allowed));
+        Assert.Equal(path, error.Path);
+        Words.Says(allowed, error);
     }
 
     /// <summary>Whatever byte is changed, the answer is a network or a refusal with a place.</summary>

@@ -85,7 +85,8 @@ public sealed class OperatingListDocumentTests
         string wrong = text.Replace(old, changed, StringComparison.Ordinal);
         Assert.NotEqual(text, wrong);
         var error = Assert.Throws<DocumentException>(() => OperatingListDocument.Read(wrong));
-        Assert.Equal((path, allowed), (error.Path, error.Allowed));
+        Assert.Equal(path, error.Path);
+        Words.Says(allowed, error);
     }
 
     [Fact]

@@ -88,32 +88,16 @@ public sealed class PlumbingDocumentTests
 
         var refused = Assert.ThrowsAny<Exception>(() => SystemDocument.Read(text[..start] + text[(end + 1)..]));
 
-        Assert.Contains(
-            "A loading test and the mass retained belong together; filter 'filter' has one of them.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'filter'", refused);
     }
 
     /// <summary>A part whose findings a system could not give, or that it makes itself, is refused with the line.</summary>
     [Fact]
     public void System_OfAPartForNetworksAlone_IsRefusedByLine()
     {
-        Words.Refused<ArgumentException>(
-            "network",
-            "Line 'by the way' can't be in a system: a system needs a pump with its source.",
-            () => _ = With(PlainParts.Pump)
-        );
-        Words.Refused<ArgumentException>(
-            "network",
-            "Line 'by the way' can't be in a system: a system needs a regulator with its source.",
-            () => _ = With(PlainParts.Reducing)
-        );
-        Words.Refused<ArgumentException>(
-            "network",
-            "Line 'by the way' can't be in a system: a system makes the draws of its injectors from its stages.",
-            () => _ = With(PlainParts.Draw)
-        );
+        Words.Refused<ArgumentException>("network", "'by the way'", () => _ = With(PlainParts.Pump));
+        Words.Refused<ArgumentException>("network", "'by the way'", () => _ = With(PlainParts.Reducing));
+        Words.Refused<ArgumentException>("network", "'by the way'", () => _ = With(PlainParts.Draw));
     }
 
     /// <summary>A document has no words for a law in code: it says so before it writes a line that nobody could read back.</summary>

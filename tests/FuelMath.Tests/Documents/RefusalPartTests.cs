@@ -25,7 +25,7 @@ public sealed class RefusalPartTests
         DocumentException refusal = Whole.Refusal(wrong.Changed())!;
         Assert.Equal(part, refusal.Part);
         Assert.Equal(part, Refusal.Of(refusal)!.Part);
-        Assert.Contains($"Part: '{part}'.", refusal.Message, StringComparison.Ordinal);
+        Words.Says($"'{part}'", refusal);
         Assert.Single(Regex.Matches(refusal.Message, "Part: '"));
         Assert.Equal(refusal.Path, Refusal.Of(refusal)!.DocumentPath);
     }

@@ -134,7 +134,7 @@ public sealed class SystemDocumentRefusalTests
         string text = Text[..at] + changed + Text[(at + old.Length)..];
         var error = Assert.Throws<DocumentException>(() => SystemDocument.Read(text));
         Assert.Equal(path, error.Path);
-        Assert.Equal(allowed, error.Allowed);
+        Words.Says(allowed, error);
         Assert.Equal(found, error.Found);
         Assert.InRange(error.Line, 1, text.Count(c => c == '\n'));
     }

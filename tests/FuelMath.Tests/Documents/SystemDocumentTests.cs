@@ -104,11 +104,7 @@ public sealed class SystemDocumentTests
             stand.Stages[0].Seats.Select((s, i) => s.Injector.WithFlowScale("same", SiUnits.Ratio(1 + 0.01 * i), Bench))
         );
         var error = Assert.Throws<ArgumentException>(() => SystemDocument.Write(two));
-        Assert.StartsWith(
-            "Two injectors are called 'same' and differ, so that a document could not tell them apart.",
-            error.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'same'", error);
     }
 
     [Fact]
@@ -117,11 +113,7 @@ public sealed class SystemDocumentTests
         FuelSystem stand = SystemDocument.Read(TestFiles.System("training-stand"));
         Fuel taken = FuelBlend.ByMass("ethanol", [new FuelBlend.Part(StandardFuels.Methanol, SiUnits.Ratio(1))]);
         var error = Assert.Throws<ArgumentException>(() => SystemDocument.Write(stand.WithFuel(taken)));
-        Assert.StartsWith(
-            "A fuel must not be called 'ethanol', which is the name of one that the library knows.",
-            error.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'ethanol'", error);
     }
 
     [Fact]

@@ -49,6 +49,6 @@ public sealed class ChamberDisplacementTests
             )
         );
 
-        Assert.StartsWith("Must be finite and greater than zero; it was 0 mm.", error.Message);
+        Words.Says("0 mm", error);
     }
 }

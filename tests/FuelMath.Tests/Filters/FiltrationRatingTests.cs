@@ -76,11 +76,7 @@ public sealed class FiltrationRatingTests
             FiltrationRating.InSeries("both", Rating(At(10, 20)), Rating(At(25, 75)), Source)
         );
 
-        Assert.Contains(
-            "Beta ratios multiply at one particle size only, and 'filter' (10 µm) shares none with 'filter' (25 µm).",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'filter', 10 µm, 25 µm", refused);
     }
 
     [Fact]
@@ -90,11 +86,7 @@ public sealed class FiltrationRatingTests
             Rating(At(10, 20), At(20, 75)).BetaRatioAt(Length.FromMicrometers(15))
         );
 
-        Assert.Contains(
-            "Must be a size that 'filter' was tested at (10 µm, 20 µm); it was 15 µm.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'filter', 10 µm, 20 µm, 15 µm", refused);
     }
 
     [Theory]
@@ -133,11 +125,7 @@ public sealed class FiltrationRatingTests
     {
         var refused = Assert.Throws<ArgumentException>(() => Rating(At(10, 75), At(20, 20)));
 
-        Assert.Contains(
-            "no worse than fine ones; at 20 µm its beta ratio falls.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("20 µm", refused);
     }
 
     [Fact]
@@ -145,11 +133,7 @@ public sealed class FiltrationRatingTests
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() => At(10, 0.9));
 
-        Assert.Contains(
-            "Must be 1 or more: no filter adds particles; it was 0.9",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("1, 0.9", refused);
     }
 
     [Fact]
@@ -159,7 +143,7 @@ public sealed class FiltrationRatingTests
             Rating(At(10, 20)).Check(Length.FromMicrometers(10), Ratio.FromPercent(100))
         );
 
-        Assert.Contains("no filter holds back all; it was 100 %.", refused.Message, StringComparison.Ordinal);
+        Words.Says("100 %", refused);
     }
 
     private static FiltrationRating Rating(params FiltrationRating.Point[] points) => new("filter", points, Source);

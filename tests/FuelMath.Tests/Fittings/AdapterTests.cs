@@ -56,11 +56,11 @@ public sealed class AdapterTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "mostPaths",
-            "Must be from 1 to 1000; it was 0.",
+            "1, 1000, 0",
             () => AdapterSearch.Shortest(Port, Hose, [Usual], 0)
         );
         Assert.Throws<ArgumentNullException>("available", () => AdapterSearch.Shortest(Port, Hose, [null!], 1));
-        Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => _ = new Adapter("", Port, Hose));
+        Words.Refused<ArgumentException>("name", () => _ = new Adapter("", Port, Hose));
     }
 
     /// <summary>A union that joins the same either way round is one chain, not two.</summary>

@@ -26,11 +26,7 @@ public sealed class FormulaCallTests
         Assert.Equal("differentialPressure", error.ParamName);
         Assert.Same(Carried.Arguments[3], refusal.Argument);
         Assert.Equal((-1.0, 0.0, 1e6, "kPa"), (refusal.Value, refusal.Minimum, refusal.Maximum, refusal.Unit));
-        Assert.StartsWith(
-            "Orifice.CarriedVolumeFlow: differentialPressure must be from 0 kPa to 1E+06 kPa; it was -1 kPa.",
-            error.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("0 kPa, 1E+06 kPa, -1 kPa", error);
     }
 
     [Theory]

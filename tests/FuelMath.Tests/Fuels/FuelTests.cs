@@ -36,7 +36,7 @@ public sealed class FuelTests
         );
 
         Assert.Equal("lowerHeatingValue", error.ParamName);
-        Assert.StartsWith("Must be finite and greater than zero; it was 0 MJ/kg.", error.Message);
+        Words.Says("0 MJ/kg", error);
     }
 
     [Fact]

@@ -122,7 +122,7 @@ public sealed class HeatAndCompressionTests
             StandardFuels.Ethanol.BulkModulus.BulkModulusAt(Celsius.Of(celsius))
         );
 
-        Assert.StartsWith($"Bulk modulus: temperature in °C must be from -20 to 100; it was {celsius}.", error.Message);
+        Words.Says($"-20, 100, {celsius}", error);
     }
 
     // Middle of the equation for petroleum liquids and of an ideal mixture of eight hydrocarbons, 749 kg/m3, each by its own
@@ -217,13 +217,11 @@ public sealed class HeatAndCompressionTests
     [InlineData(650)]
     [InlineData(1080)]
     public void DensityFromProduct_OutsideTheBands_Refuses(double density) =>
-        Assert.StartsWith(
-            $"Must be from 653 kg/m³ to 1075 kg/m³; it was {density} kg/m³.",
-            Assert
-                .Throws<ArgumentOutOfRangeException>(() =>
-                    LiquidDensity.FromProductAt15Celsius(Density.FromKilogramsPerCubicMeter(density))
-                )
-                .Message
+        Words.Says(
+            $"653 kg/m³, 1075 kg/m³, {density} kg/m³",
+            Assert.Throws<ArgumentOutOfRangeException>(() =>
+                LiquidDensity.FromProductAt15Celsius(Density.FromKilogramsPerCubicMeter(density))
+            )
         );
 
     [Fact]
@@ -245,7 +243,7 @@ public sealed class HeatAndCompressionTests
             )
         );
 
-        Assert.StartsWith("A heat capacity against temperature needs 2 or more points; 1 given.", error.Message);
+        Words.Says("2, 1", error);
     }
 
     // Heptane and toluene down to 0 °C and ethanol to -20 °C by the older fits of the handbook, which cold starts need; 2 %.

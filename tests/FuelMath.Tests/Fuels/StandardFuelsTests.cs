@@ -282,7 +282,7 @@ public sealed class StandardFuelsTests
             StandardFuels.Gasoline(Density.FromKilogramsPerCubicMeter(800), new(Pressure.FromKilopascals(60)))
         );
 
-        Assert.StartsWith("Must be from 653 kg/m³ to 770 kg/m³; it was 800 kg/m³.", error.Message);
+        Words.Says("653 kg/m³, 770 kg/m³, 800 kg/m³", error);
     }
 
     [Fact]

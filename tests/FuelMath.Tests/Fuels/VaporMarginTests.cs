@@ -98,37 +98,30 @@ public sealed class VaporMarginTests
                 .BoilingTemperature()
         );
 
-        Assert.StartsWith(
-            "No solution for the boiling temperature of 'gasoline': its vapor pressure is known from",
-            error.Message
-        );
-        Assert.EndsWith("and the pressure is 600 kPa absolute.", error.Message);
+        Words.Says("'gasoline'", error);
+        Words.Says("600 kPa", error);
     }
 
     [Fact]
     public void At_ABlendWithMethanol_SaysWhyNot() =>
-        Assert.StartsWith(
-            "The vapor pressure of 'M10' is not known",
-            Assert
-                .Throws<UnknownPropertyException>(() => VaporMargin.At(TestFuels.MethanolBlend, Celsius.Of(20), Sea))
-                .Message
+        Words.Says(
+            "'M10'",
+            Assert.Throws<UnknownPropertyException>(() => VaporMargin.At(TestFuels.MethanolBlend, Celsius.Of(20), Sea))
         );
 
     [Fact]
     public void AtPumpInlet_NegativeLoss_Refuses() =>
-        Assert.StartsWith(
-            "Must be finite and not negative; it was -1 kPa.",
-            Assert
-                .Throws<ArgumentOutOfRangeException>(() =>
-                    VaporMargin.AtPumpInlet(
-                        StandardFuels.PumpGasoline,
-                        Celsius.Of(20),
-                        Sea,
-                        Length.FromMeters(0),
-                        Pressure.FromKilopascals(-1)
-                    )
+        Words.Says(
+            "-1 kPa",
+            Assert.Throws<ArgumentOutOfRangeException>(() =>
+                VaporMargin.AtPumpInlet(
+                    StandardFuels.PumpGasoline,
+                    Celsius.Of(20),
+                    Sea,
+                    Length.FromMeters(0),
+                    Pressure.FromKilopascals(-1)
                 )
-                .Message
+            )
         );
 
     [Fact]

@@ -28,7 +28,7 @@ public sealed class HoseRatingTests
             Rating.WorkingPressureAt(Temperature.FromDegreesCelsius(150))
         );
 
-        Assert.Contains("lined hose, size 8", refused.Message, StringComparison.Ordinal);
+        Words.Says("8", refused);
         Assert.Equal(150, refused.Value, 1e-9);
         Assert.Equal(120, refused.Maximum, 1e-9);
     }
@@ -69,11 +69,7 @@ public sealed class HoseRatingTests
             new HoseRating("hose", [At(20, 60), At(80, 70)], Length.FromMillimeters(100), Source)
         );
 
-        Assert.Contains(
-            "Working pressure must not rise with temperature; it goes from 60.00 bar to 70.00 bar.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("60.00 bar, 70.00 bar", refused);
     }
 
     [Fact]
@@ -83,7 +79,7 @@ public sealed class HoseRatingTests
             new HoseRating("hose", [At(20, 60)], Length.FromMillimeters(100), Source)
         );
 
-        Assert.Contains("A hose rating needs 2 or more points; 1 given.", refused.Message, StringComparison.Ordinal);
+        Words.Says("2, 1", refused);
     }
 
     private static HoseRating.Point At(double celsius, double bar) =>

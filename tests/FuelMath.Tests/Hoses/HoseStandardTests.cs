@@ -80,7 +80,7 @@ public sealed class HoseStandardTests
     public void BoreOf_SizeThatIsNotThere_ListsThoseThatAre(int dash) =>
         Words.Refused<ArgumentOutOfRangeException>(
             nameof(dash),
-            $"SAE 100R5 must be one of dash 4, 5, 6, 8, 10, 12, 16, 20, 24, 32; it was {dash}.",
+            $"100, 4, 5, 6, 8, 10, 12, 16, 20, 24, 32, {dash}",
             () => HoseStandard.Sae100R5.BoreOf(dash)
         );
 

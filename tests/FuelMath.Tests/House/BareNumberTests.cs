@@ -34,6 +34,7 @@ public sealed class BareNumberTests
         ["SheetTable.Cell.Number"] = "what is printed, in the unit that its column names",
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["Refusal"] = "evidence: its numbers are in the unit that the caller gave, which stands beside them",
+        ["Refusal.Fact"] = "evidence: its number is in the unit that stands beside it",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };
 

@@ -72,6 +72,8 @@ public sealed class LayeringTests
                 .Nodes<SimpleNameSyntax>()
                 .Select(n => (n.Node, From: SourceCode.Room(n.Node.SyntaxTree), To: HomeOf(n.Node, n.Model)))
                 .Where(n => n.To is not null && n.From != n.To)
+                // Exceptions lie beside the rooms; their words, in the lowest room, are made with them.
+                .Where(n => (n.From, n.To) is not ("", "Internal"))
                 .Where(n => Floors.GetValueOrDefault(n.To!, int.MaxValue) >= Floors[n.From])
                 .Select(n => $"{SourceCode.Place(n.Node)}: {n.From} uses {n.To} ({n.Node})")
                 .Distinct()

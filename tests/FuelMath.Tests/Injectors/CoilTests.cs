@@ -149,23 +149,19 @@ public sealed class CoilTests
 
     [Fact]
     public void Driver_HoldAbovePeak_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "hold",
-            "Must be at most the peak of 1 A; it was 4 A.",
-            () => Limited(1, 4)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("hold", "1 A, 4 A", () => Limited(1, 4));
 
     [Fact]
     public void Coil_TooHot_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "temperature",
-            "Must be from -50 °C to 200 °C; it was 300 °C.",
+            "-50 °C, 200 °C, 300 °C",
             () => Coil.At(Celsius(300))
         );
 
     [Fact]
     public void TemperatureFor_AnotherCoil_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>("now", "Must be from 9.061", () => Coil.TemperatureFor(Ohms(2.4)));
+        Words.Refused<ArgumentOutOfRangeException>("now", "9.061", () => Coil.TemperatureFor(Ohms(2.4)));
 
     private static CoilHeating Hot(double celsius, InjectorDriver driver) =>
         new(Coil, Celsius(20), Celsius(celsius), driver);

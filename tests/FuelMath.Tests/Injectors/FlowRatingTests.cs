@@ -214,12 +214,12 @@ public sealed class FlowRatingTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "staticFlow",
-            "Must be finite and greater than zero; it was 0 cm³/min.",
+            "0 cm³",
             () => ByVolume(0, StandardFuels.NHeptane, At20)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "staticFlow",
-            "Must be finite and greater than zero; it was -1 g/s.",
+            "-1 g/s",
             () =>
                 FlowRating.FromMass(
                     MassFlow.FromGramsPerSecond(-1),
@@ -231,7 +231,7 @@ public sealed class FlowRatingTests
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "differentialPressure",
-            "Must be finite and greater than zero; it was 0 bar.",
+            "0 bar",
             () =>
                 FlowRating.FromMass(
                     MassFlow.FromGramsPerSecond(1),
@@ -243,7 +243,7 @@ public sealed class FlowRatingTests
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "scale",
-            "Must be finite and greater than zero; it was 0 %.",
+            "0 %",
             () => TestInjector.Rating.WithFlowScale(Ratio.FromPercent(0), TestInjector.Source)
         );
     }

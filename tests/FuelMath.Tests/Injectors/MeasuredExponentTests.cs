@@ -83,25 +83,17 @@ public sealed class MeasuredExponentTests
 
     [Fact]
     public void Exponent_HoldingTheEnds_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "outside",
-            "Must be Refuse or Extend; it was HoldEnds.",
-            () => Of(0.5, OutsideRange.HoldEnds)
-        );
+        Words.Refused<ArgumentException>("outside", () => Of(0.5, OutsideRange.HoldEnds));
 
     [Fact]
     public void Exponent_OutOfRange_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "exponent",
-            "Must be from 0.3 to 1; it was 1.2.",
-            () => Of(1.2, OutsideRange.Refuse)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("exponent", "0.3, 1, 1.2", () => Of(1.2, OutsideRange.Refuse));
 
     [Fact]
     public void Exponent_OnePressure_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "highestDifferentialPressure",
-            "Must be above the lowest of 300 kPa; it was 300 kPa.",
+            "300 kPa",
             () =>
                 _ = new MeasuredExponent(
                     Ratio.FromDecimalFractions(0.5),

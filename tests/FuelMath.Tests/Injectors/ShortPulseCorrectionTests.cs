@@ -112,7 +112,7 @@ public sealed class ShortPulseCorrectionTests
     public void Constructor_LastNotZero_SaysWhyNot() =>
         Words.Refused<RefusedValueException>(
             "corrections",
-            "Must be zero where the linear range begins, at the last width; it was 0.001 s.",
+            "0.001 s",
             () => new Bumps([0.5, 1], [0.2, 1]).ToCorrection()
         );
 
@@ -120,47 +120,35 @@ public sealed class ShortPulseCorrectionTests
     public void Constructor_MoreThanTheWholePulse_NamesTheIndex() =>
         Words.Refused<ArgumentException>(
             "corrections",
-            "A correction must not take away more than its effective width; at index 1 it does.",
+            "1",
             () => new Bumps([0.3, 0.5, 1], [0.1, -0.6, 0]).ToCorrection()
         );
 
     [Fact]
     public void Constructor_OtherCount_SaysBoth() =>
-        Words.Refused<ArgumentException>(
-            "corrections",
-            "Must be as many as the effective widths, 2; 1 given.",
-            () => new Bumps([0.5, 1], [0]).ToCorrection()
-        );
+        Words.Refused<ArgumentException>("corrections", "2, 1", () => new Bumps([0.5, 1], [0]).ToCorrection());
 
     [Fact]
     public void Constructor_WidthsNotRising_NamesTheIndex() =>
-        Words.Refused<ArgumentException>(
-            "effectiveWidths",
-            "Effective width must rise from point to point; at index 1 it does not.",
-            () => new Bumps([0.5, 0.5], [0.1, 0]).ToCorrection()
-        );
+        Words.Refused<ArgumentException>("effectiveWidths", "1", () => new Bumps([0.5, 0.5], [0.1, 0]).ToCorrection());
 
     [Fact]
     public void Constructor_ZeroWidth_Refuses() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "effectiveWidths",
-            "Must be finite and greater than zero; it was 0 ms.",
+            "0 ms",
             () => new Bumps([0, 0.5], [0.1, 0]).ToCorrection()
         );
 
     [Fact]
     public void Constructor_NoPoints_Refuses() =>
-        Words.Refused<ArgumentException>(
-            "effectiveWidths",
-            "A short-pulse correction needs 1 or more points; 0 given.",
-            () => new Bumps([], []).ToCorrection()
-        );
+        Words.Refused<ArgumentException>("effectiveWidths", "1, 0", () => new Bumps([], []).ToCorrection());
 
     [Fact]
     public void At_NegativeWidth_Refuses() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "effectiveWidth",
-            "Must be finite and not negative; it was -1 ms.",
+            "-1 ms",
             () => ShortPulseCorrection.None.At(Duration.FromMilliseconds(-1))
         );
 

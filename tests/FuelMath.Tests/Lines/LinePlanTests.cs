@@ -159,29 +159,13 @@ public sealed class LinePlanTests
         LinePlan.Piece start = LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male));
         LinePlan.Piece end = LinePlan.Piece.ToPort("rail", FittingEnd.Flare37(6, Male));
         LinePlan.Piece hose = LinePlan.Piece.Along(One.Hose("hose", 1000));
-        Words.Refused<ArgumentException>(
-            "pieces",
-            "A line must have two pieces or more; 1 given.",
-            () => _ = new LinePlan("line", [start])
-        );
-        Words.Refused<ArgumentException>(
-            "pieces",
-            "A port must stand at an end of the line and face inwards; 'rail' does not.",
-            () => _ = new LinePlan("line", [start, hose, end, hose])
-        );
-        Words.Refused<ArgumentException>(
-            "pieces",
-            "A port must stand at an end of the line and face inwards; 'pump' does not.",
-            () => _ = new LinePlan("line", [hose, start])
-        );
-        Words.Refused<ArgumentOutOfRangeException>(
-            "length",
-            "Must be finite and more than the allowances of both fittings, 60 mm; it was 60 mm.",
-            () => One.Hose("hose", 60)
-        );
+        Words.Refused<ArgumentException>("pieces", "1", () => _ = new LinePlan("line", [start]));
+        Words.Refused<ArgumentException>("pieces", "'rail'", () => _ = new LinePlan("line", [start, hose, end, hose]));
+        Words.Refused<ArgumentException>("pieces", "'pump'", () => _ = new LinePlan("line", [hose, start]));
+        Words.Refused<ArgumentOutOfRangeException>("length", "60 mm", () => One.Hose("hose", 60));
         Words.Refused<ArgumentOutOfRangeException>(
             "cutAllowance",
-            "Must be finite and not negative; it was -1 mm.",
+            "-1 mm",
             () => _ = new HoseAssembly.EndFitting(FittingEnd.Flare37(6, Male), LineMeasures.Fitting("f", 1), Mm(-1))
         );
     }
@@ -210,11 +194,7 @@ public sealed class LinePlanTests
             ]
         );
 
-        Assert.StartsWith(
-            "Line 'mixed' has hoses of different bores or walls, whose friction does not add up to that of one",
-            Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'mixed'", Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)));
         Close.Within(1e-7, Flow.LitersPerHour, CarriedByLinks(line, line.LossAt(Flow, Petrol, Thin)));
     }
 
@@ -234,11 +214,7 @@ public sealed class LinePlanTests
             Assert.Throws<InvalidOperationException>(() => line.ToLine("a", "b")).Message
         );
         Assert.Throws<InvalidOperationException>(() => line.ToLines("a", "b"));
-        Assert.StartsWith(
-            "Line 'ports' has no hose",
-            Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)).Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'ports'", Assert.Throws<InvalidOperationException>(() => line.ToHose(LineMeasures.Source)));
     }
 
     /// <summary>What the line's links one after the other carry between two nodes that stand apart by a loss, L/h.</summary>

@@ -221,7 +221,7 @@ public sealed class BatchTests
         NetworkBatch.Result result = Batch.Solve(null, CancellationToken.None);
 
         NoSolutionException refusal = Assert.IsType<NoSolutionException>(result.RefusalAt(49));
-        Assert.Contains("Draws need 5000 L/h", refusal.Message, StringComparison.Ordinal);
+        FuelMath.Tests.Words.Says("5000 L/h", refusal);
         InvalidOperationException asked = Assert.Throws<InvalidOperationException>(() => result.FlowIn("pump", 49));
         Assert.StartsWith("Point 49 has no state.", asked.Message, StringComparison.Ordinal);
         Assert.Same(refusal, asked.InnerException);

@@ -144,7 +144,7 @@ public sealed class CustomPartTests
                 new CustomPart<TLaw>("mine", law, Usual)
             );
             Assert.Equal("law", refusal.ParamName);
-            Assert.Contains("'mine'", refusal.Message, StringComparison.Ordinal);
+            Words.Says("'mine'", refusal);
             Assert.Contains(what, refusal.Message, StringComparison.Ordinal);
         }
     }

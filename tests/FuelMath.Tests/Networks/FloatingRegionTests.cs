@@ -216,7 +216,7 @@ public sealed class FloatingRegionTests
 
         Assert.Equal(
             "Nothing can flow to 'inlet', where 'pump' draws: give it a way in. The pressure at 'inlet' would have to be "
-                + "-300 kPa gauge; below -101.325 kPa there is none.",
+                + "-300 kPa gauge; below -101.325 kPa gauge there is none.",
             error.Reason
         );
     }
@@ -240,8 +240,8 @@ public sealed class FloatingRegionTests
         );
 
         Assert.Equal(
-            "Too little can flow to where 'pump' draws. The pressure at 'inlet' would have to be -120 kPa gauge; below "
-                + "-101.325 kPa there is none.",
+            "Too little can flow to where these draw: pump. The pressure at 'inlet' would have to be -120 kPa gauge; below "
+                + "-101.325 kPa gauge there is none.",
             error.Reason
         );
     }

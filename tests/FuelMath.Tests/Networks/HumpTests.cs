@@ -182,7 +182,7 @@ public sealed class HumpTests
     public void Solve_FromAnUnknownSide_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "side",
-            "Must be a known side; it was 7.",
+            "7",
             () => Lifted(Peaked, 0, 100, 0).Solve((PlainPump.ApproachSide)7)
         );
 
@@ -198,11 +198,7 @@ public sealed class HumpTests
             reason,
             StringComparison.Ordinal
         );
-        Assert.EndsWith(
-            " of the curve at 100 L/h without clearly crossing it: a little more or less makes two meeting points or none.",
-            reason,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("of the curve at 100", reason, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -218,10 +214,7 @@ public sealed class HumpTests
     [Fact]
     public void SolveAll_BeyondTheData_IsRefusedUnlessExtended()
     {
-        Words.OutsideTable(
-            "pump 'pump': flow (L/h) must be from 0 to 200; it was",
-            () => Lifted(Peaked, 0, 40, 0).SolveAll()
-        );
+        Words.OutsideTable("'pump', 0, 200", () => Lifted(Peaked, 0, 40, 0).SolveAll());
         PlainPump extended = Straight(OutsideRange.Extend, (0, 300), (100, 500), (200, 100));
         Meets(Lifted(extended, 0, 40, 0), (90000.0 / 440, 40 * 900.0 / 440, true));
     }
@@ -231,7 +224,7 @@ public sealed class HumpTests
     {
         HumpedCurvesException error = Words.Refused<HumpedCurvesException>(
             "lines",
-            "Where no node of fixed pressure parts them, at most one pump may have a curve with a hump; 'a' and 'b' have.",
+            "'a', 'b'",
             () =>
                 Fuel(
                     Fixed("tank", 0),
@@ -267,12 +260,7 @@ public sealed class HumpTests
                 Linear("hose", "return", "tank", 10)
             );
 
-        Words.Refused<HumpedCurvesException>(
-            "lines",
-            "The curve of 'pump' has a hump, and return pressure at 'return' lowers what 'regulator' holds: the network may "
-                + "ask less of the pump at a greater flow, so that its states can't be searched for.",
-            () => With(pushed, "return")
-        );
+        Words.Refused<HumpedCurvesException>("lines", "'pump', 'return', 'regulator'", () => With(pushed, "return"));
         Assert.NotEmpty(With(pushed, "tank").SolveAll());
         Assert.NotEmpty(With(regulator, "return").SolveAll());
     }
@@ -294,11 +282,7 @@ public sealed class HumpTests
         PlainPump falling = Straight(OutsideRange.Refuse, (0, 500), (100, 400), (200, 100));
         Network.Buffer buffer = new(Lifted(falling, 0, 100, 0));
 
-        Words.Refused<ArgumentException>(
-            "pump",
-            "The pump in the place of 'pump' must have a curve that falls throughout as the network's own does.",
-            () => buffer.SetPump("pump", Peaked)
-        );
+        Words.Refused<ArgumentException>("pump", "'pump'", () => buffer.SetPump("pump", Peaked));
     }
 
     /// <summary>Without a hump there is one state and nothing to remark.</summary>

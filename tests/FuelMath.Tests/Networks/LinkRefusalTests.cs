@@ -27,7 +27,7 @@ public sealed class LinkRefusalTests
     public void Pipe_RoughnessOutsideTheLaw_IsRefused(double millimeters) =>
         Words.Refused<ArgumentOutOfRangeException>(
             "roughness",
-            "Must be from 0 mm to 0.4 mm; it was ",
+            "0 mm, 0.4 mm",
             () =>
                 OwnLine.CheckPipe(
                     "x",
@@ -45,7 +45,7 @@ public sealed class LinkRefusalTests
     public void Pipe_UnknownFriction_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "friction",
-            "Must be a known law; it was 7.",
+            "7",
             () =>
                 OwnLine.Pipe(
                     "x",
@@ -61,11 +61,7 @@ public sealed class LinkRefusalTests
 
     [Fact]
     public void Link_BothEndsTheSame_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "to",
-            "Line 'x' must join two nodes; both ends are 'a'.",
-            () => Hose("x", "a", "a", 1, 8)
-        );
+        Words.Refused<ArgumentException>("to", "'x', 'a'", () => Hose("x", "a", "a", 1, 8));
 
     [Theory]
     [InlineData(" ", "a", "b", "name")]
@@ -75,8 +71,7 @@ public sealed class LinkRefusalTests
         Words.Refused<ArgumentException>(paramName, "Must be a name, not blank.", () => Hose(name, from, to, 1, 8));
 
     [Fact]
-    public void Node_BlankName_IsRefused() =>
-        Words.Refused<ArgumentException>("name", "Must be a name, not blank.", () => Junction(" "));
+    public void Node_BlankName_IsRefused() => Words.Refused<ArgumentException>("name", () => Junction(" "));
 
     [Fact]
     public void Fitting_NoLoss_IsRefused() =>
@@ -90,7 +85,6 @@ public sealed class LinkRefusalTests
     public void Filter_NoLoss_IsRefused() =>
         Words.Refused<ArgumentException>(
             "linearLoss",
-            "One of the two losses must be greater than zero.",
             () => OwnLine.Filter("x", "a", "b", LitersPerHour(100), Pressure.Zero, Pressure.Zero)
         );
 
@@ -128,7 +122,7 @@ public sealed class LinkRefusalTests
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "backflow",
-            "Must be one of Prevented, Allowed; it was 5.",
+            "5",
             () => OwnLine.Orifice("x", "a", "b", LitersPerHour(1), Kilopascals(300), (InjectorDraw.Backflow)5)
         );
         Words.Refused<ArgumentOutOfRangeException>("commanded", NotNegative, () => Injector("x", "a", "b", 100, -1));
@@ -155,7 +149,7 @@ public sealed class LinkRefusalTests
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "seatOverNetDiaphragm",
-            "Must be from 0 % to 100 %; it was 120 %.",
+            "0 %, 100 %, 120 %",
             () => regulator.WithReturnInfluence(Ratio.FromPercent(120))
         );
         Assert.Throws<InvalidOperationException>(() =>
@@ -167,7 +161,6 @@ public sealed class LinkRefusalTests
     public void Pump_RisingToItsEnd_IsRefused() =>
         Words.Refused<ArgumentException>(
             "points",
-            "The rise of a pump curve must fall to its last point.",
             () => Straight(OutsideRange.Refuse, (0, 500), (50, 400), (100, 400))
         );
 
@@ -176,8 +169,7 @@ public sealed class LinkRefusalTests
     {
         Words.Refused<ArgumentException>(
             "points",
-            "A pump curve that does not fall from its first point must begin at no flow; it begins at 20 L/h. Before that the "
-                + "data do not say whether it stalls.",
+            "20 L/h",
             () => Straight(OutsideRange.Refuse, (20, 500), (50, 520), (100, 400))
         );
         Assert.True(Straight(OutsideRange.Extend, (20, 500), (50, 520), (100, 400)).HasHump);
@@ -187,7 +179,7 @@ public sealed class LinkRefusalTests
     public void Pump_BankOfHumps_IsRefused() =>
         Words.Refused<ArgumentException>(
             "pumps",
-            "Must be 1 for a curve with a hump: equal pumps in parallel need not share the flow alike; it was 2.",
+            "1, 2",
             () => Straight(OutsideRange.Refuse, (0, 500), (50, 520), (100, 400)).InParallel(2)
         );
 
@@ -195,7 +187,7 @@ public sealed class LinkRefusalTests
     public void Pump_UnorderedFlows_AreRefused() =>
         Words.Refused<ArgumentException>(
             "points",
-            "The flow of a pump curve must rise from point to point; at index 2 it does not.",
+            "2",
             () => Straight(OutsideRange.Refuse, (0, 500), (50, 400), (50, 300))
         );
 
@@ -203,7 +195,7 @@ public sealed class LinkRefusalTests
     public void Pump_OnePoint_IsRefused() =>
         Words.Refused<ArgumentException>(
             "points",
-            "A pump curve needs 2 or more points; 1 given.",
+            "2, 1",
             () => PlainPump.Smooth([Point(0, 500)], OutsideRange.Refuse)
         );
 
@@ -211,7 +203,6 @@ public sealed class LinkRefusalTests
     public void Pump_HeldEnds_AreRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "outside",
-            "Must be Refuse or Extend: a pump whose end is held has no slope there; it was HoldEnds.",
             () => Straight(OutsideRange.HoldEnds, (0, 500), (50, 400))
         );
 
@@ -219,7 +210,7 @@ public sealed class LinkRefusalTests
     public void Pump_PowerLawThatRises_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "point",
-            "Must have a flow greater than zero and a rise below 500 kPa; it was 510 kPa at ",
+            "500 kPa, 510 kPa",
             () => PlainPump.Power(Kilopascals(500), Point(100, 510), Ratio.FromDecimalFractions(2))
         );
 
@@ -227,7 +218,6 @@ public sealed class LinkRefusalTests
     public void Pump_PowerThroughPointsOutOfOrder_IsRefused() =>
         Words.Refused<ArgumentException>(
             "end",
-            "The end point needs more flow and less rise than the middle one.",
             () => PlainPump.PowerThrough(Kilopascals(500), Point(100, 300), Point(150, 350))
         );
 
@@ -235,7 +225,7 @@ public sealed class LinkRefusalTests
     public void Pump_SpeedOfZero_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "speed",
-            "Must be from 0.01 to 100; it was 0.",
+            "0.01, 100, 0",
             () => Straight(OutsideRange.Refuse, (0, 500), (100, 300)).AtSpeed(Ratio.Zero)
         );
 

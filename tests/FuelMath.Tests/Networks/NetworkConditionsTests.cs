@@ -33,7 +33,7 @@ public sealed class NetworkConditionsTests
 
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => network.Solve(some));
 
-        Assert.Contains($"'{line}'", refusal.Message, StringComparison.Ordinal);
+        Words.Says($"'{line}'", refusal);
         Assert.Throws<ArgumentException>(() => network.At(some));
     }
 
@@ -139,7 +139,7 @@ public sealed class NetworkConditionsTests
 
         ArgumentException refusal = Assert.Throws<ArgumentException>(() => NetworkDocument.Write(network));
 
-        Assert.Contains("'feed'", refusal.Message, StringComparison.Ordinal);
+        Words.Says("'feed'", refusal);
     }
 
     /// <summary>Measured parts and what they need are written like all others.</summary>

@@ -9,50 +9,32 @@ public sealed class NetworkRefusalTests
     private static readonly OwnLine Pipe = Hose("pipe", "a", "b", 1, 8);
 
     [Fact]
-    public void Constructor_NoNodes_IsRefused() =>
-        Words.Refused<ArgumentException>("nodes", "A network needs nodes; none given.", () => Fuel(Pipe));
+    public void Constructor_NoNodes_IsRefused() => Words.Refused<ArgumentException>("nodes", () => Fuel(Pipe));
 
     [Fact]
-    public void Constructor_NoLinks_IsRefused() =>
-        Words.Refused<ArgumentException>("lines", "A network needs lines; none given.", () => Fuel(Fixed("a", 0)));
+    public void Constructor_NoLinks_IsRefused() => Words.Refused<ArgumentException>("lines", () => Fuel(Fixed("a", 0)));
 
     [Fact]
     public void Constructor_NoFixedPressure_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "nodes",
-            "A network needs a node of fixed pressure; none given.",
-            () => Fuel(Junction("a"), Junction("b"), Pipe)
-        );
+        Words.Refused<ArgumentException>("nodes", () => Fuel(Junction("a"), Junction("b"), Pipe));
 
     [Fact]
     public void Constructor_NodeNameTwice_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "nodes",
-            "Each node needs a name of its own; 'a' comes twice.",
-            () => Fuel(Fixed("a", 0), Junction("a"), Pipe)
-        );
+        Words.Refused<ArgumentException>("nodes", "'a'", () => Fuel(Fixed("a", 0), Junction("a"), Pipe));
 
     [Fact]
     public void Constructor_LinkNameTwice_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "lines",
-            "Each line needs a name of its own; 'pipe' comes twice.",
-            () => Fuel(Fixed("a", 0), Junction("b"), Pipe, Pipe)
-        );
+        Words.Refused<ArgumentException>("lines", "'pipe'", () => Fuel(Fixed("a", 0), Junction("b"), Pipe, Pipe));
 
     [Fact]
     public void Constructor_LinkToAMissingNode_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "lines",
-            "Line 'pipe' leads to a node 'b', which is not there.",
-            () => Fuel(Fixed("a", 0), Pipe)
-        );
+        Words.Refused<ArgumentException>("lines", "'pipe', 'b'", () => Fuel(Fixed("a", 0), Pipe));
 
     [Fact]
     public void Constructor_Island_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
             "lines",
-            "No path from any fixed pressure to nodes 'c', 'd'.",
+            "'c', 'd'",
             () => Fuel(Fixed("a", 0), Junction("b"), Junction("c"), Junction("d"), Pipe, Hose("lost", "c", "d", 1, 8))
         );
 
@@ -60,7 +42,7 @@ public sealed class NetworkRefusalTests
     public void Constructor_OneNodeWithoutAPath_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
             "lines",
-            "No path from any fixed pressure to node 'rail-b'.",
+            "'rail-b'",
             () => Fuel(Fixed("a", 0), Junction("b"), Junction("rail-b"), Pipe)
         );
 
@@ -78,11 +60,7 @@ public sealed class NetworkRefusalTests
             Linear("line", "out", "rail", 100)
         );
 
-        Assert.StartsWith(
-            "Draws need 612 L/h; 'first' and 'second' give at most 142.9 L/h at zero pressure. ",
-            Assert.Throws<NoSolutionException>(network.Solve).Reason,
-            StringComparison.Ordinal
-        );
+        Words.Says("612 L/h, 142.857 L/h, 'first', 'second'", Assert.Throws<NoSolutionException>(network.Solve));
     }
 
     /// <summary>Where the pump's data end before that, no number is given.</summary>
@@ -107,25 +85,22 @@ public sealed class NetworkRefusalTests
     public void Constructor_OpeningIntoAJunction_IsRefused() =>
         Words.Refused<ArgumentException>(
             "lines",
-            "Opening 'jet' must lead to a node of fixed pressure; 'b' is a junction.",
+            "'jet', 'b'",
             () => Fuel(Fixed("a", 0), Junction("b"), Injector("jet", "a", "b", 100, 50))
         );
 
     [Fact]
     public void Constructor_NullNode_IsRefused() =>
-        Assert.StartsWith(
-            "Must not contain null; it does at index 1.",
-            Assert
-                .Throws<ArgumentException>(() =>
-                    OwnLine.Network(
-                        Density.FromKilogramsPerCubicMeter(740),
-                        KinematicViscosity.FromCentistokes(0.5),
-                        [Fixed("a", 0), null!],
-                        [Pipe]
-                    )
+        Words.Says(
+            "1",
+            Assert.Throws<ArgumentException>(() =>
+                OwnLine.Network(
+                    Density.FromKilogramsPerCubicMeter(740),
+                    KinematicViscosity.FromCentistokes(0.5),
+                    [Fixed("a", 0), null!],
+                    [Pipe]
                 )
-                .Message,
-            StringComparison.Ordinal
+            )
         );
 
     [Theory]
@@ -149,7 +124,7 @@ public sealed class NetworkRefusalTests
     public void FromDynamicViscosity_Zero_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "viscosity",
-            "Must be finite and greater than zero; it was 0 ",
+            "0",
             () =>
                 OwnLine.Network(
                     Density.FromKilogramsPerCubicMeter(740),
@@ -173,12 +148,7 @@ public sealed class NetworkRefusalTests
 
         Assert.Equal("the steady state of the network", error.Sought);
         Assert.Equal("rail", error.Where);
-        Assert.Equal(
-            "Draws need 300 L/h; 'pump' gives at most 100 L/h at zero pressure. "
-                + "The pressure at 'rail' would have to be -1000 kPa gauge; "
-                + "below -101.325 kPa there is none.",
-            error.Reason
-        );
+        Words.Says("300 L/h, 'pump', 100 L/h, -1000 kPa gauge, 'rail'", error);
     }
 
     [Fact]
@@ -226,10 +196,7 @@ public sealed class NetworkRefusalTests
                 Linear("load", "out", "tank", 50)
             );
 
-        Words.OutsideTable(
-            "pump 'pump': flow (L/h) must be from 50 to 100; it was 160.",
-            () => At(OutsideRange.Refuse).Solve()
-        );
+        Words.OutsideTable("'pump', 50, 100, 160", () => At(OutsideRange.Refuse).Solve());
         Close.Within(1e-8, 160, At(OutsideRange.Extend).Solve().LitersPerHourIn("pump"));
     }
 
@@ -237,7 +204,7 @@ public sealed class NetworkRefusalTests
     [Fact]
     public void Solve_PumpBelowItsData_IsRefused() =>
         Words.OutsideTable(
-            "pump 'pump': flow (L/h) must be from",
+            "'pump'",
             () =>
                 Fuel(
                         Fixed("tank", 0),
@@ -254,11 +221,7 @@ public sealed class NetworkRefusalTests
         Network one = Fuel(Fixed("a", 10), Junction("b"), Pipe);
         Network other = Fuel(Fixed("a", 10), Junction("c"), Hose("pipe", "a", "c", 1, 8));
 
-        Words.Refused<ArgumentException>(
-            "start",
-            "Must be a state of a network with the same nodes and links.",
-            () => other.Solve(one.Solve())
-        );
+        Words.Refused<ArgumentException>("start", () => other.Solve(one.Solve()));
     }
 
     [Fact]
@@ -266,9 +229,9 @@ public sealed class NetworkRefusalTests
     {
         NetworkState state = Fuel(Fixed("a", 10), Junction("b"), Pipe).Solve();
 
-        Words.Refused<ArgumentException>("name", "There is no node 'x'. Known: a, b.", () => state.PressureAt("x"));
-        Words.Refused<ArgumentException>("name", "There is no link 'x'. Known: pipe.", () => state.FlowIn("x"));
-        Words.Refused<ArgumentException>("name", "There is no link 'x'.", () => state.ConditionOf("x"));
-        Words.Refused<ArgumentException>("name", "There is no link 'x'.", () => state.PressureDifferenceOver("x"));
+        Words.Refused<ArgumentException>("name", "'x'", () => state.PressureAt("x"));
+        Words.Refused<ArgumentException>("name", "'x'", () => state.FlowIn("x"));
+        Words.Refused<ArgumentException>("name", "'x'", () => state.ConditionOf("x"));
+        Words.Refused<ArgumentException>("name", "'x'", () => state.PressureDifferenceOver("x"));
     }
 }

@@ -130,16 +130,8 @@ public sealed class PlainPartTests
         Close.Within(1e-7, litersPerHour, told.Solve(asked).LitersPerHourIn("part"));
         Close.Within(1e-7, litersPerHour, told.At(asked).Solve().LitersPerHourIn("part"));
         Close.Within(1e-7, litersPerHour, own.Solve(at).LitersPerHourIn("part"));
-        Words.Refused<ArgumentException>(
-            "at",
-            "Must give the commanded flow, which the part of line 'part' needs; the conditions do not.",
-            () => told.Solve(at)
-        );
-        Words.Refused<ArgumentException>(
-            "at",
-            "Must command lines of injectors without a command of their own; 'part' is none.",
-            () => own.Solve(asked)
-        );
+        Words.Refused<ArgumentException>("at", "'part'", () => told.Solve(at));
+        Words.Refused<ArgumentException>("at", "'part'", () => own.Solve(asked));
     }
 
     private static Network Only(FlowPart part, double kilopascals) =>

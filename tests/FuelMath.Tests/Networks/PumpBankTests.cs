@@ -80,7 +80,7 @@ public sealed class PumpBankTests
     [Fact]
     public void Solve_BankBeyondItsData_IsRefusedWithTheBanksRange() =>
         Words.OutsideTable(
-            "pump 'bank': flow (L/h) must be from 0 to 200; it was",
+            "'bank', 0, 200",
             () =>
                 Fuel(
                         Fixed("tank", 0),

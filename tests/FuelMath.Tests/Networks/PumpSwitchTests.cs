@@ -173,7 +173,7 @@ public sealed class PumpSwitchTests
 
         Close.Within(Exact, 175, state.KilopascalsAt("rail"));
         Assert.StartsWith(
-            "With 'second' stopped, as it was, there is no state: Draws need 650 L/h; 'first' gives at most 500 L/h at zero pressure.",
+            "With 'second' stopped, as it was, there is no state: Draws need 650 L/h; the most at zero pressure is 500 L/h, from first.",
             state.Remarks[^1],
             StringComparison.Ordinal
         );
@@ -331,12 +331,12 @@ public sealed class PumpSwitchTests
     {
         Words.Refused<ArgumentException>(
             "leaveAbove",
-            "A pump must leave at or above where it joins, 300 kPa gauge; it was 290 kPa gauge.",
+            "300 kPa, 290 kPa",
             () => PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(290), false)
         );
         Words.Refused<ArgumentException>(
             "leaveBelow",
-            "A pump must leave at or below where it joins, 100 L/h; it was 120 L/h.",
+            "100 L/h, 120 L/h",
             () => PumpSwitch.FlowAbove("line", LitersPerHour(100), LitersPerHour(120), false)
         );
     }
@@ -346,12 +346,12 @@ public sealed class PumpSwitchTests
     {
         Words.Refused<ArgumentException>(
             "lines",
-            "Pump 'second' is switched by the pressure at 'rial', which is not there.",
+            "'second', 'rial'",
             () => Rail(150, PumpSwitch.PressureBelow("rial", Gauge(300), Gauge(310), false))
         );
         Words.Refused<ArgumentException>(
             "lines",
-            "Pump 'second' is switched by the flow in 'rail', which is not there.",
+            "'second', 'rail'",
             () => Rail(150, PumpSwitch.FlowAbove("rail", LitersPerHour(100), LitersPerHour(90), false))
         );
     }
@@ -367,7 +367,7 @@ public sealed class PumpSwitchTests
 
         Words.Refused<ArgumentException>(
             "lines",
-            "At most 3 pumps may join and leave; there are 4.",
+            "3, 4",
             () => Fuel([Fixed("tank", 0), Junction("rail"), Linear("line", "rail", "tank", 100), .. pumps])
         );
     }

@@ -123,11 +123,7 @@ public sealed class PumpCombinationTests
             PumpCombination.InParallel([one, Curve(50, 0.1, 20, 1, 14, 1)], Source)
         );
 
-        Assert.Contains(
-            "All curves of a bank must be at one voltage; they are at 12 V and 14 V.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("12 V, 14 V", refused);
     }
 
     [Fact]
@@ -137,7 +133,7 @@ public sealed class PumpCombinationTests
             PumpCombination.InSeries([Curve(50, 0.1, 20, 1, 12, 1)], Source)
         );
 
-        Assert.Contains("A bank needs two or more pumps; 1 given.", refused.Message, StringComparison.Ordinal);
+        Words.Says("1", refused);
     }
 
     [Fact]

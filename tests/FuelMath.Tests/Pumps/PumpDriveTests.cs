@@ -146,7 +146,7 @@ public sealed class PumpDriveTests
             )
         );
 
-        Assert.Contains("has one curve, at its full speed; 'p' has 2.", refused.Message, StringComparison.Ordinal);
+        Words.Says("'p', 2", refused);
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public sealed class PumpDriveTests
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() => PumpDrive.ByDuty(Ratio.FromPercent(2)));
 
-        Assert.Contains("Must be from 5 % to 100 %; it was 2 %.", refused.Message, StringComparison.Ordinal);
+        Words.Says("5 %, 100 %, 2 %", refused);
     }
 
     [Fact]
@@ -164,7 +164,7 @@ public sealed class PumpDriveTests
             PumpEstimate.AtVoltage(Single().Curves[0], ElectricPotential.FromVolts(6))
         );
 
-        Assert.Contains("Must be from 9.45 V to 17.55 V; it was 6 V.", refused.Message, StringComparison.Ordinal);
+        Words.Says("9.45 V, 17.55 V, 6 V", refused);
     }
 
     private static Pump Single() =>

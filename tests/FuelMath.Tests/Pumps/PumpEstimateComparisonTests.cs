@@ -78,11 +78,7 @@ public sealed class PumpEstimateComparisonTests(ITestOutputHelper output)
             known.Source
         );
 
-        Words.Refused<ArgumentException>(
-            "measured",
-            "Must have a point between",
-            () => PumpEstimate.Comparison.OfVoltage(known, far)
-        );
+        Words.Refused<ArgumentException>("measured", () => PumpEstimate.Comparison.OfVoltage(known, far));
     }
 
     private static PumpCurve[] Curves(string system) =>

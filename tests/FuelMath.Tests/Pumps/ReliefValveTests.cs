@@ -90,11 +90,7 @@ public sealed class ReliefValveTests
             )
         );
 
-        Assert.Contains(
-            "Must be greater than where it is shut, 12 N; it was 12 N.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("12", refused);
     }
 
     [Fact]

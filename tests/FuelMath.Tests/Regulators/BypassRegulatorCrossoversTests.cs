@@ -66,7 +66,7 @@ public sealed class BypassRegulatorCrossoversTests
             BypassRegulator.Crossovers.Of(regulator, default, new(Pressure.FromBars(5)), Petrol)
         );
 
-        Assert.Contains("it was 5.00 bar gauge.", refused.Message, StringComparison.Ordinal);
+        Words.Says("5.00 bar", refused);
     }
 
     // ---- Reference of another ratio -------------------------------------------------------------------------
@@ -112,7 +112,7 @@ public sealed class BypassRegulatorCrossoversTests
             new Setting(3, 0, 0.1, 8, 0.05).ToRegulator().WithReferenceRatio("r", Ratio.FromDecimalFractions(30))
         );
 
-        Assert.Contains("it was 30", refused.Message, StringComparison.Ordinal);
+        Words.Says("30", refused);
     }
 
     // ---- Set point seen on the engine -----------------------------------------------------------------------
@@ -151,11 +151,7 @@ public sealed class BypassRegulatorCrossoversTests
 
         var refused = Assert.Throws<InvalidOperationException>(() => seen.DifferenceFrom(regulator, Petrol));
 
-        Assert.Contains(
-            "is open to its stop at this flow, where it can't hold less than 4.80 bar gauge; bypass less",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("4.80 bar", refused);
     }
 
     [Fact]
@@ -169,10 +165,6 @@ public sealed class BypassRegulatorCrossoversTests
             )
         );
 
-        Assert.Contains(
-            "Must be above the return line, 0.30 bar gauge; it was 0.20 bar gauge.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("0.30 bar, 0.20 bar", refused);
     }
 }

@@ -120,11 +120,7 @@ public sealed class ReducingRegulatorTests
             )
         );
 
-        Assert.Contains(
-            "the held pressure must not rise with flow, because such a regulator hunts; it was 3 bar at 0 L/h from 6.00 bar gauge and 3.1 bar at 100 L/h from 6.00 bar gauge.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("3 bar, 0 L/h, 6.00 bar, 3.1 bar, 100 L/h", refused);
     }
 
     [Fact]
@@ -137,7 +133,7 @@ public sealed class ReducingRegulatorTests
             )
         );
 
-        Assert.Contains("both were at 100 L/h.", refused.Message, StringComparison.Ordinal);
+        Words.Says("100 L/h", refused);
     }
 
     /// <summary>The order in which they are given does not matter: 2.8 bar at 100 L/h falls from 3 bar at none.</summary>
@@ -199,11 +195,7 @@ public sealed class ReducingRegulatorTests
             )
         );
 
-        Assert.Contains(
-            "can't be, because open to its stop it would leave no more than 2.6 bar.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("2.6 bar", refused);
     }
 
     [Fact]
@@ -213,11 +205,7 @@ public sealed class ReducingRegulatorTests
             new ReducingRegulator.BenchReading(Pressure.FromBars(3), VolumeFlow.Zero, Bar(2.5))
         );
 
-        Assert.Contains(
-            "Must be above the pressure that it held, 3 bar; it was 2.5 bar.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("3 bar, 2.5 bar", refused);
     }
 
     [Fact]
@@ -225,11 +213,7 @@ public sealed class ReducingRegulatorTests
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() => Made().FullyOpenFlow(Bar(0), Bar(2), Petrol));
 
-        Assert.Contains(
-            "Must be at least what it holds at no flow, 3.19 bar gauge; it was 2.00 bar gauge.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("3.19 bar, 2.00 bar", refused);
     }
 
     private static ReducingRegulator Made() =>

@@ -199,10 +199,6 @@ public sealed class ToyDocumentTests
 
     private static UnitsNet.Length Mm(double value) => UnitsNet.Length.FromMillimeters(value);
 
-    private static void Refused(string text, string message) =>
-        Assert.StartsWith(
-            message,
-            Assert.Throws<DocumentException>(() => ToyDocument.Read(text)).Message,
-            StringComparison.Ordinal
-        );
+    private static void Refused(string text, string facts) =>
+        Words.Says(facts, Assert.Throws<DocumentException>(() => ToyDocument.Read(text)));
 }

@@ -238,7 +238,6 @@ public sealed class BucketTestTests
     public void Compare_AReadingOfNoNode_IsRefused() =>
         Words.Refused<ArgumentException>(
             "node",
-            "Must be one of:",
             () =>
                 Test.Compare(
                     Test.ExpectedVolume,
@@ -256,17 +255,14 @@ public sealed class BucketTestTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "tolerance",
-            "Must be finite and greater than zero",
             () => ShopComparison.AddedReadings.None.WithPumpVoltage(ElectricPotential.FromVolts(12), default)
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "measured",
-            "Must be finite and greater than zero",
             () => ShopComparison.AddedReadings.None.WithPumpVoltage(default, ElectricPotential.FromVolts(0.1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "toleranceDifference",
-            "Must be finite and greater than zero",
             () => ShopComparison.AddedReadings.None.WithPressure("rail end", default, default)
         );
     }
@@ -297,11 +293,7 @@ public sealed class BucketTestTests
             System.Source
         );
 
-        Words.Refused<ArgumentException>(
-            "system",
-            "Must have a pump and a bypass regulator, whose return is caught; 'no return' has not.",
-            () => BucketTest.Of(deadHead, KeyOn, HalfAMinute)
-        );
+        Words.Refused<ArgumentException>("system", "'no return'", () => BucketTest.Of(deadHead, KeyOn, HalfAMinute));
     }
 
     [Fact]
@@ -309,17 +301,17 @@ public sealed class BucketTestTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "time",
-            "Must be finite and greater than zero; it was 0 s.",
+            "0 s",
             () => BucketTest.Of(System, KeyOn, Duration.FromSeconds(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "tolerance",
-            "Must be finite and greater than zero; it was 0 %.",
+            "0 %",
             () => Test.Compare(Volume.FromLiters(1), Ratio.FromPercent(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "measured",
-            "Must be finite and not negative; it was -1",
+            "-1",
             () => Test.Compare(Volume.FromLiters(-1), FivePercent)
         );
     }

@@ -146,11 +146,7 @@ public sealed class PressureRiseTestTests
 
     [Fact]
     public void Of_WhereNothingBuilds_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "node",
-            "No pressure builds at 'tank'",
-            () => PressureRiseTest.Of(System, KeyOn, "tank", Test.Line)
-        );
+        Words.Refused<ArgumentException>("node", "'tank'", () => PressureRiseTest.Of(System, KeyOn, "tank", Test.Line));
 
     /// <summary>A rail without a return has none to be choked.</summary>
     [Fact]
@@ -200,7 +196,6 @@ public sealed class PressureRiseTestTests
     public void Of_PumpsInARow_IsRefused() =>
         Words.Refused<ArgumentException>(
             "system",
-            "Must have one pump that feeds a rail, or several side by side",
             () =>
                 PressureRiseTest.Of(
                     PlumbingRig.With([

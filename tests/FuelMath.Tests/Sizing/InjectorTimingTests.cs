@@ -159,7 +159,7 @@ public sealed class InjectorTimingTests
         );
 
         Assert.Matches(
-            "^No solution for the speed at which the duty cycle reaches 85.0 %: up to 9000 rpm it comes to \\d\\d\\.\\d %, at [5-9]\\d\\d\\d",
+            "^No solution for the speed at which the duty cycle reaches 85 %: up to 9000 rpm it comes to \\d\\d\\.\\d+ %, at [5-9]\\d\\d\\d",
             error.Message
         );
     }
@@ -168,7 +168,7 @@ public sealed class InjectorTimingTests
     public void FirstSpeedAtDutyCycle_ReachedAtTheStart_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "from",
-            "Must be a speed at which the duty cycle is below 20.0 %; it was 6000 rpm.",
+            "20.0 %, 6000 rpm",
             () =>
                 Timing().FirstSpeedAtDutyCycle(Trade.Share(0.2), Trade.Lambda(1), Bar(1), Charge, Rpm(6000), Rpm(9000))
         );
@@ -177,7 +177,7 @@ public sealed class InjectorTimingTests
     public void FirstSpeedAtDutyCycle_EndBelowStart_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "to",
-            "Must be above 6000 rpm; it was 3000 rpm.",
+            "6000 rpm, 3000 rpm",
             () =>
                 Timing().FirstSpeedAtDutyCycle(Trade.Share(0.85), Trade.Lambda(1), Bar(1), Charge, Rpm(6000), Rpm(3000))
         );
@@ -186,7 +186,7 @@ public sealed class InjectorTimingTests
     public void SpeedAtDutyCycle_MassBelowTheLeast_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "perChamberCycle",
-            "Must be at least 1.",
+            "1",
             () => Timing().SpeedAtDutyCycle(Trade.Share(0.85), Mass.FromMilligrams(1), Bar(1))
         );
 
@@ -194,7 +194,7 @@ public sealed class InjectorTimingTests
     public void SpeedAtDutyCycle_AboveOne_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "limit",
-            "Must be from 0 to 1; it was 1.1.",
+            "0, 1, 1.1",
             () => Timing().SpeedAtDutyCycle(Trade.Share(1.1), Mass.FromMilligrams(30), Bar(1))
         );
 
@@ -254,17 +254,13 @@ public sealed class InjectorTimingTests
     public void ControllerTimer_WidthOfHalfAStep_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "effectiveWidth",
-            "Must be longer than half a step, 0.05 ms; it was 0.05 ms.",
+            "0.05 ms",
             () => new ControllerTimer(Trade.Milliseconds(0.1)).WorstMassErrorAt(Trade.Milliseconds(0.05))
         );
 
     [Fact]
     public void ControllerTimer_NoStep_IsRefused() =>
-        Words.Refused<ArgumentOutOfRangeException>(
-            "step",
-            "Must be finite and greater than zero; it was 0 s.",
-            () => _ = new ControllerTimer(Duration.Zero)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("step", "0 s", () => _ = new ControllerTimer(Duration.Zero));
 
     [Fact]
     public void WorkingAt_ShowsTheDutyCycle()
@@ -284,7 +280,7 @@ public sealed class InjectorTimingTests
     public void InjectorLayout_NoInjector_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "injectorsPerChamber",
-            "Must be from 1 to 8; it was 0.",
+            "1, 8, 0",
             () => _ = new InjectorLayout(Engine(), 0, 1)
         );
 }

@@ -93,7 +93,6 @@ public sealed class OperatingHistoryTests
     public void Constructor_NoPoints_IsRefused() =>
         Words.Refused<ArgumentException>(
             "points",
-            "Must give at least one operating point; none given.",
             () => _ = new OperatingHistory(Car(false), [], CancellationToken.None)
         );
 

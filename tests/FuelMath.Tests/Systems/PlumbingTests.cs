@@ -137,11 +137,7 @@ public sealed class PlumbingTests
                 )
         );
 
-        Assert.Contains(
-            "Regulator 'regulator' refers to tank pressure, and with several tanks it must stand at one of them.",
-            refused.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("'regulator'", refused);
     }
 
     // ---- Reference of another ratio -------------------------------------------------------------------------

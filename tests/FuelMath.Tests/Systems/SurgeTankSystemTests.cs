@@ -108,7 +108,7 @@ public sealed class SurgeTankSystemTests
     public void FuelSystem_SurgeTankWithoutLiftPump_IsRefused() =>
         Words.Refused<ArgumentException>(
             "network",
-            "Surge tank 'surge' needs a lift pump: one that leads to it and does not draw from it.",
+            "'surge'",
             () =>
                 _ = With(1)
                     .WithNetwork(

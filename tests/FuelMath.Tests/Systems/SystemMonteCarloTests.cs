@@ -207,11 +207,7 @@ public sealed class SystemMonteCarloTests
         Assert.IsType<NoSolutionException>(refusal);
         Assert.Contains("must not be negative; it was -", refusal.Message, StringComparison.Ordinal);
         var error = Assert.Throws<InvalidOperationException>(() => run.MeanLambda());
-        Assert.StartsWith(
-            $"{run.RefusedCount} of 400 trials have no state, which the rest would hide. Trial ",
-            error.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says($"{run.RefusedCount}, 400", error);
         Assert.InRange(run.OfSolvedTrials().MeanLambda().Mean.ToRatio(), 0.3, 3);
     }
 
@@ -223,11 +219,7 @@ public sealed class SystemMonteCarloTests
             () => new SystemMonteCarlo(Workshop.Four(), Given, [], 100, 1, null, CancellationToken.None)
         );
 
-        Assert.StartsWith(
-            "Must name at least one uncertain input; none given.",
-            error.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("1, 0", error);
     }
 
     [Fact]
@@ -243,7 +235,7 @@ public sealed class SystemMonteCarloTests
             () => new SystemMonteCarlo(Workshop.Four(), Given, inputs, 99, 1, null, CancellationToken.None)
         );
 
-        Assert.StartsWith("Must be from 100 to 10000000; it was 99.", error.Message, StringComparison.Ordinal);
+        Words.Says("100, 10000000, 99", error);
     }
 
     [Theory]
@@ -292,7 +284,7 @@ public sealed class SystemMonteCarloTests
 
         var error = Assert.Throws<ArgumentException>("stage", () => run.DutyCycleOf("third"));
 
-        Assert.StartsWith("Must be one of: primary; it was 'third'.", error.Message, StringComparison.Ordinal);
+        Words.Says("'third'", error);
     }
 
     [Fact]

@@ -59,19 +59,11 @@ public sealed class GridTests
         OutsideTableException voltage = Assert.Throws<OutsideTableException>(() =>
             Of(OutsideRange.Refuse, Bilinear).At(7.5, 300)
         );
-        Assert.StartsWith(
-            "dead time: voltage (V) must be from 8 to 14; it was 7.5.",
-            voltage.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("8, 14, 7.5", voltage);
         OutsideTableException pressure = Assert.Throws<OutsideTableException>(() =>
             Of(OutsideRange.Refuse, Bilinear).At(12, 601)
         );
-        Assert.StartsWith(
-            "dead time: pressure (kPa) must be from 200 to 600; it was 601.",
-            pressure.Message,
-            StringComparison.Ordinal
-        );
+        Words.Says("200, 600, 601", pressure);
         Assert.Equal(Bilinear(14, 600), Of(OutsideRange.Refuse, Bilinear).At(14 + 1e-10, 600 + 1e-8), 1e-9);
         Assert.Throws<ArgumentOutOfRangeException>(() => Of(OutsideRange.Extend, Bilinear).At(double.NaN, 300));
     }

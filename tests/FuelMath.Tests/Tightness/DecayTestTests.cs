@@ -185,7 +185,7 @@ public sealed class DecayTestTests
     {
         Words.Refused<ArgumentException>(
             "after",
-            "Must be later than the first reading, at 5 m; it was at 5 m.",
+            "5 m",
             () =>
                 _ = new DecayTest(
                     Line.Volume,
@@ -196,7 +196,7 @@ public sealed class DecayTestTests
         );
         Words.Refused<ArgumentException>(
             "before",
-            "Must be taken at the temperature that the volume is described at, 20 °C; it was 25 °C.",
+            "20 °C, 25 °C",
             () =>
                 _ = new DecayTest(
                     Line.Volume,
@@ -211,7 +211,7 @@ public sealed class DecayTestTests
     public void Judge_NoLimit_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "limit",
-            "Must be finite and greater than zero; it was 0 m³/s.",
+            "0 m³/s",
             () =>
                 new DecayTest(
                     Line.Volume,
@@ -224,16 +224,8 @@ public sealed class DecayTestTests
     [Fact]
     public void ClosedVolume_BadInput_IsRefused()
     {
-        Words.Refused<ArgumentOutOfRangeException>(
-            "fuelVolume",
-            "Must be finite and greater than zero; it was 0 l.",
-            () => _ = (Line with { Liters = 0 }).Volume
-        );
-        Words.Refused<ArgumentOutOfRangeException>(
-            "gas",
-            "Must be finite and not negative; it was -1 cm³.",
-            () => _ = (Line with { Gas = -1 }).Volume
-        );
+        Words.Refused<ArgumentOutOfRangeException>("fuelVolume", "0 l", () => _ = (Line with { Liters = 0 }).Volume);
+        Words.Refused<ArgumentOutOfRangeException>("gas", "-1 cm³", () => _ = (Line with { Gas = -1 }).Volume);
         Assert.Contains(
             "nobody gave it.",
             Assert
@@ -255,7 +247,7 @@ public sealed class DecayTestTests
     public void WithGasFromBleed_LessThanFuelAndWallsGive_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "drawn",
-            "Must be at least 0.271429 cm³, which fuel and walls give back without any gas; it was 0.1 cm³.",
+            "0.271429 cm³, 0.1 cm³",
             () =>
                 new ClosedVolume(
                     StandardFuels.PumpGasoline.WithBulkModulus(
@@ -282,7 +274,6 @@ public sealed class DecayTestTests
     public void WithGasFromBleed_RisingPressure_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "after",
-            "Must be below",
             () => Line.Volume.WithGasFromBleed(Volume.FromCubicCentimeters(1), default, Line.Start)
         );
 
@@ -293,7 +284,7 @@ public sealed class DecayTestTests
             Line.Volume.PressureAfterLosing(Line.Start, Volume.FromLiters(1))
         );
 
-        Assert.Contains("cm³ down to ambient pressure, and 1000 cm³ were to leave.", error.Message);
+        Words.Says("1000 cm³", error);
     }
 
     [Fact]
@@ -313,14 +304,9 @@ public sealed class DecayTestTests
             "the ambient pressure",
             Assert.Throws<NoSolutionException>(() => leak.TimeToFall(Line.Volume, Line.Start, default)).Message
         );
-        Words.Refused<ArgumentOutOfRangeException>(
-            "after",
-            "Must be below",
-            () => leak.TimeToFall(Line.Volume, Line.Start, Line.Start)
-        );
+        Words.Refused<ArgumentOutOfRangeException>("after", () => leak.TimeToFall(Line.Volume, Line.Start, Line.Start));
         Words.Refused<ArgumentOutOfRangeException>(
             "before",
-            "Must be above",
             () => leak.PressureAfter(Line.Volume, default, Duration.FromSeconds(1))
         );
     }
@@ -342,7 +328,7 @@ public sealed class DecayTestTests
     public void DecayWait_Steps_AreGuarded(int steps) =>
         Words.Refused<ArgumentOutOfRangeException>(
             nameof(steps),
-            $"Must be from 2 to 1000; it was {steps}.",
+            $"2, 1000, {steps}",
             () =>
                 DecayTest.Wait.ToSee(
                     Line.Volume,

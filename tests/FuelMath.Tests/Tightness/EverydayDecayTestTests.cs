@@ -61,7 +61,7 @@ public sealed class EverydayDecayTestTests
     public void New_NoVolume_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "fuelVolume",
-            "Must be finite and greater than zero; it was 0 cm³.",
+            "0 cm³",
             () =>
                 _ = new EverydayDecayTest(
                     StandardFuels.PumpGasoline,

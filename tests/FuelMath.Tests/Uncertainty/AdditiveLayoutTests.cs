@@ -138,8 +138,7 @@ public sealed class AdditiveLayoutTests
     public void Layout_TwoIslands_IsRefusedByName() =>
         Words.Refused<ArgumentException>(
             "columns",
-            "Rows and columns must hang together through shared readings, else their effects can't be told apart; "
-                + "'C', 'D' in 'slot 2' share nothing with 'A', 'B' in 'slot 1'.",
+            "2, 1",
             () => _ = new AdditiveLayout(["A", "B", "C", "D"], ["slot 1", "slot 1", "slot 2", "slot 2"], [1, 2, 3, 4])
         );
 
@@ -161,25 +160,17 @@ public sealed class AdditiveLayoutTests
     public void Layout_OneColumn_IsRefused() =>
         Words.Refused<ArgumentException>(
             "columns",
-            "A layout (its columns) needs 2 or more points; 1 given.",
+            "2, 1",
             () => _ = new AdditiveLayout(["A", "B"], ["1", "1"], [1, 2])
         );
 
     [Fact]
     public void Layout_DifferentCounts_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "values",
-            "Must be as many as rows, 2; 1 given.",
-            () => _ = new AdditiveLayout(["A", "B"], ["1", "2"], [1])
-        );
+        Words.Refused<ArgumentException>("values", "2, 1", () => _ = new AdditiveLayout(["A", "B"], ["1", "2"], [1]));
 
     [Fact]
     public void RowEffect_NoSuchRow_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "row",
-            "Must be one of r0, r1, r2, r3; it was 'x'.",
-            () => Cloth.RowEffect("x")
-        );
+        Words.Refused<ArgumentException>("row", "'x'", () => Cloth.RowEffect("x"));
 
     private static AdditiveLayout Full(double[][] rows)
     {

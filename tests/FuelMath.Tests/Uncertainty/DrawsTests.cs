@@ -122,7 +122,7 @@ public sealed class DrawsTests
 
         var error = Assert.Throws<ArgumentOutOfRangeException>("share", () => trials.Quantile(Ratio.FromPercent(95)));
 
-        Assert.StartsWith("Must be from 12.5 % to 87.5 %; it was 95 %.", error.Message, StringComparison.Ordinal);
+        Words.Says("12.5 %, 87.5 %, 95 %", error);
     }
 
     private static void IsPublished(SpreadShape shape, double end)

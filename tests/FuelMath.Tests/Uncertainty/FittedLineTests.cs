@@ -163,27 +163,15 @@ public sealed class FittedLineTests
 
     [Fact]
     public void Fit_TwoReadings_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "x",
-            "A line with standard errors needs 3 or more points; 2 given.",
-            () => FittedLine.FromPoints([1, 2], [1, 2])
-        );
+        Words.Refused<ArgumentException>("x", "3, 2", () => FittedLine.FromPoints([1, 2], [1, 2]));
 
     [Fact]
     public void Fit_TheSameAbscissa_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "x",
-            "Abscissas must not all be the same, because many lines pass there; all were 2.",
-            () => FittedLine.FromPoints([2, 2, 2], [1, 2, 3])
-        );
+        Words.Refused<ArgumentException>("x", "2", () => FittedLine.FromPoints([2, 2, 2], [1, 2, 3]));
 
     [Fact]
     public void Fit_AnotherCount_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "y",
-            "Must be as many as x, 3; 2 given.",
-            () => FittedLine.FromPoints([1, 2, 3], [1, 2])
-        );
+        Words.Refused<ArgumentException>("y", "3, 2", () => FittedLine.FromPoints([1, 2, 3], [1, 2]));
 
     [Theory]
     [InlineData(0)]
@@ -193,17 +181,12 @@ public sealed class FittedLineTests
     public void Fit_BadWeight_IsRefused(double weight) =>
         Words.Refused<ArgumentOutOfRangeException>(
             "weights",
-            "Must be finite and greater than zero; it was",
             () => _ = new FittedLine([1, 2, 3], [1, 2, 3], [1, weight, 1])
         );
 
     [Fact]
     public void Fit_NotANumber_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "y",
-            "Readings must be finite; at index 1 it was NaN.",
-            () => FittedLine.FromPoints([1, 2, 3], [1, double.NaN, 3])
-        );
+        Words.Refused<ArgumentException>("y", "1", () => FittedLine.FromPoints([1, 2, 3], [1, double.NaN, 3]));
 
     [Fact]
     public void ZeroInterval_SlopeLostInScatter_IsRefused() =>

@@ -94,7 +94,7 @@ public sealed class PoissonLimitsTests
     public void Limits_NegativeCount_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "count",
-            "Must be from 0 to 1000000; it was -1.",
+            "0, 1000000, -1",
             () => PoissonLimits.Upper(-1, Ratio.FromPercent(95))
         );
 
@@ -102,7 +102,7 @@ public sealed class PoissonLimitsTests
     public void Limits_ConfidenceOfOne_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "confidence",
-            "Must be from 50 % to 99.99 %; it was 100 %.",
+            "50 %, 99.99 %, 100 %",
             () => PoissonLimits.Lower(3, Ratio.FromPercent(100))
         );
 

@@ -87,7 +87,7 @@ public sealed class StudentizedRangeTests
     public void Quantile_OneMean_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "count",
-            "Must be from 2 to 1000; it was 1.",
+            "2, 1000, 1",
             () => StudentizedRange.Quantile(1, 5, NinetyFive)
         );
 

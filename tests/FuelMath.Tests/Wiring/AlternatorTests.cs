@@ -53,11 +53,7 @@ public sealed class AlternatorTests
 
     [Fact]
     public void StateOf_ABattery_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "alternator",
-            "Must be an alternator; 'battery' is none.",
-            () => Car(40, 30).Solve().StateOf("battery")
-        );
+        Words.Refused<ArgumentException>("alternator", "'battery'", () => Car(40, 30).Solve().StateOf("battery"));
 
     // Two alternators on wires of their own: the stronger set carries all until the other's wire evens out.
     [Fact]

@@ -16,7 +16,7 @@ public sealed class MeshRefusalTests
     public void Constructor_FloatingNode_IsNamed() =>
         Words.Refused<ArgumentException>(
             "branches",
-            "Node 'lonely' floats: no branch, battery or resistance leads from it to '-'.",
+            "'lonely', '-'",
             () =>
                 _ = new WiringMesh(
                     "m",
@@ -31,7 +31,7 @@ public sealed class MeshRefusalTests
     public void Constructor_AlternatorAlone_TiesNothing() =>
         Words.Refused<ArgumentException>(
             "branches",
-            "Node 'a' floats",
+            "'a'",
             () =>
                 _ = new WiringMesh(
                     "m",
@@ -55,7 +55,7 @@ public sealed class MeshRefusalTests
     public void Constructor_TwoHeldVoltagesAcrossOnePair_IsRefused() =>
         Words.Refused<ArgumentException>(
             "sources",
-            "Source 'second' lies across nodes whose voltage other sources without resistance set already; put the wire between them.",
+            "'second'",
             () =>
                 _ = new WiringMesh(
                     "m",
@@ -73,7 +73,7 @@ public sealed class MeshRefusalTests
     public void Constructor_NameTwice_IsNamed() =>
         Words.Refused<ArgumentException>(
             "branches",
-            "Names of branches, sources and loads must be unique; 'battery' is there twice.",
+            "'battery'",
             () =>
                 _ = new WiringMesh(
                     "m",
@@ -88,7 +88,6 @@ public sealed class MeshRefusalTests
     public void Constructor_NoSource_IsRefused() =>
         Words.Refused<ArgumentException>(
             "sources",
-            "A mesh needs at least one source.",
             () => _ = new WiringMesh("m", "-", [WiringMesh.Branch.FromResistance("w", "+", "-", Ohms(1))], [], [])
         );
 
@@ -96,35 +95,23 @@ public sealed class MeshRefusalTests
     public void Constructor_UnknownReference_IsRefused() =>
         Words.Refused<ArgumentException>(
             "reference",
-            "Must be one of: +, -; it was 'earth'.",
+            "'earth'",
             () => _ = new WiringMesh("m", "earth", [], [Battery], [])
         );
 
     [Fact]
     public void Constructor_NullPieces_AreRefused()
     {
-        Words.Refused<ArgumentException>(
-            "branches",
-            "Must not contain a null branch.",
-            () => _ = new WiringMesh("m", "-", [null!], [Battery], [])
-        );
-        Words.Refused<ArgumentException>(
-            "sources",
-            "Must not contain a null source.",
-            () => _ = new WiringMesh("m", "-", [], [null!], [])
-        );
-        Words.Refused<ArgumentException>(
-            "loads",
-            "Must not contain a null load.",
-            () => _ = new WiringMesh("m", "-", [], [Battery], [null!])
-        );
+        Words.Refused<ArgumentException>("branches", () => _ = new WiringMesh("m", "-", [null!], [Battery], []));
+        Words.Refused<ArgumentException>("sources", () => _ = new WiringMesh("m", "-", [], [null!], []));
+        Words.Refused<ArgumentException>("loads", () => _ = new WiringMesh("m", "-", [], [Battery], [null!]));
     }
 
     [Fact]
     public void Constructor_FiveAlternators_IsRefused() =>
         Words.Refused<ArgumentException>(
             "sources",
-            "Must be at most 4 alternators; there are 5.",
+            "4, 5",
             () =>
                 _ = new WiringMesh(
                     "m",
@@ -155,7 +142,7 @@ public sealed class MeshRefusalTests
             Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
         );
 
-        Assert.Contains("load 'pump' would have -3.15 V at 15 A: the wiring takes the whole voltage.", error.Message);
+        Words.Says("'pump', -3.15 V, 15 A", error);
     }
 
     [Fact]
@@ -165,26 +152,19 @@ public sealed class MeshRefusalTests
             Fed(WiringMesh.Load.ConstantPower("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
         );
 
-        Assert.Contains("can have at most 50 % of what they ask for", error.Message);
-        Assert.Contains(
-            "'driver' asks for 71.287 W and, alone, could have at most 35.644 W: 12 V behind 1010 mΩ.",
-            error.Message
-        );
+        Words.Says("50 %", error);
+        Words.Says("'driver', 71.287 W, 35.644 W, 12 V, 1010 mΩ", error);
     }
 
     [Fact]
     public void Branch_BothEndsOneNode_IsRefused() =>
-        Words.Refused<ArgumentException>(
-            "to",
-            "Must be another node than 'a'.",
-            () => WiringMesh.Branch.FromResistance("w", "a", "a", Ohms(1))
-        );
+        Words.Refused<ArgumentException>("to", "'a'", () => WiringMesh.Branch.FromResistance("w", "a", "a", Ohms(1)));
 
     [Fact]
     public void Branch_NoResistanceAtAll_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "contacts",
-            "Must be greater than zero where there is no conductor; it was 0 Ω.",
+            "0 Ω",
             () => _ = new WiringMesh.Branch("w", "a", "b", [], Ohms(0))
         );
 
@@ -192,7 +172,6 @@ public sealed class MeshRefusalTests
     public void Branch_NullConductor_IsRefused() =>
         Words.Refused<ArgumentException>(
             "conductors",
-            "Must not contain a null conductor.",
             () => _ = new WiringMesh.Branch("w", "a", "b", [null!], Ohms(1))
         );
 
@@ -202,7 +181,7 @@ public sealed class MeshRefusalTests
     public void Source_VoltageNotPositive_IsRefused(double volts) =>
         Words.Refused<ArgumentOutOfRangeException>(
             "voltage",
-            $"Must be finite and greater than zero; it was {volts} V.",
+            $"{volts} V",
             () => WiringMesh.Source.Held("s", "+", "-", Volts(volts))
         );
 
@@ -211,19 +190,15 @@ public sealed class MeshRefusalTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "internalResistance",
-            "Must be finite and greater than zero; it was 0 Ω.",
+            "0 Ω",
             () => WiringMesh.Source.Battery("s", "+", "-", Volts(12), Ohms(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "currentLimit",
-            "Must be finite and greater than zero; it was 0 A.",
+            "0 A",
             () => WiringMesh.Source.Alternator("s", "+", "-", Volts(12), default)
         );
-        Words.Refused<ArgumentException>(
-            "negative",
-            "Must be another node than '+'.",
-            () => WiringMesh.Source.Held("s", "+", "+", Volts(12))
-        );
+        Words.Refused<ArgumentException>("negative", "'+'", () => WiringMesh.Source.Held("s", "+", "+", Volts(12)));
     }
 
     [Fact]
@@ -231,17 +206,17 @@ public sealed class MeshRefusalTests
     {
         Words.Refused<ArgumentOutOfRangeException>(
             "current",
-            "Must be finite and not negative; it was -1 A.",
+            "-1 A",
             () => WiringMesh.Load.ConstantCurrent("l", "+", "-", ElectricCurrent.FromAmperes(-1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "resistance",
-            "Must be finite and greater than zero; it was 0 Ω.",
+            "0 Ω",
             () => WiringMesh.Load.FromResistance("l", "+", "-", Ohms(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "power",
-            "Must be finite and not negative; it was -5 W.",
+            "-5 W",
             () => WiringMesh.Load.ConstantPower("l", "+", "-", Power.FromWatts(-5))
         );
     }
@@ -252,31 +227,19 @@ public sealed class MeshRefusalTests
         WiringMesh mesh = Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
         WiringMesh.State state = mesh.Solve();
 
-        Words.Refused<ArgumentException>("node", "Must be one of: +, pump, -; it was 'x'.", () => state.VoltageAt("x"));
+        Words.Refused<ArgumentException>("node", "'x'", () => state.VoltageAt("x"));
+        Words.Refused<ArgumentException>("branch", "'x'", () => state.CurrentThrough("x"));
+        Words.Refused<ArgumentException>("source", "'x'", () => state.CurrentFrom("x"));
+        Words.Refused<ArgumentException>("load", "'x'", () => state.VoltageAcross("x"));
+        Words.Refused<ArgumentException>("source", "'x'", () => mesh.WithVoltage("x", Volts(1)));
         Words.Refused<ArgumentException>(
             "branch",
-            "Must be one of: feed; it was 'x'.",
-            () => state.CurrentThrough("x")
-        );
-        Words.Refused<ArgumentException>(
-            "source",
-            "Must be one of: battery; it was 'x'.",
-            () => state.CurrentFrom("x")
-        );
-        Words.Refused<ArgumentException>("load", "Must be one of: pump; it was 'x'.", () => state.VoltageAcross("x"));
-        Words.Refused<ArgumentException>(
-            "source",
-            "Must be one of: battery; it was 'x'.",
-            () => mesh.WithVoltage("x", Volts(1))
-        );
-        Words.Refused<ArgumentException>(
-            "branch",
-            "Must be one of: feed; it was 'x'.",
+            "'x'",
             () => mesh.WithBranch(WiringMesh.Branch.FromResistance("x", "+", "-", Ohms(1)))
         );
         Words.Refused<ArgumentException>(
             "load",
-            "Must be one of: pump; it was 'x'.",
+            "'x'",
             () => mesh.WithLoad(WiringMesh.Load.FromResistance("x", "+", "-", Ohms(1)))
         );
     }

@@ -1,0 +1,17 @@
+namespace FuelMath;
+
+/// <summary>Thrown when an object is in no state to give what was asked of it: an empty tank its fuel, a stalled pump its flow.</summary>
+public sealed class RefusedOperationException : InvalidOperationException, IExplained
+{
+    internal RefusedOperationException(
+        RefusalCode code,
+        RefusalText sentence,
+        string? part = null,
+        Exception? inner = null
+    )
+        : base(RefusalWords.Of(sentence, part), inner) =>
+        Refusal = sentence.ToRefusal(RefusalKind.Operation, code, "operation", RefusalWords.Of(sentence, part), part);
+
+    /// <summary>What is refused, as data.</summary>
+    public Refusal Refusal { get; }
+}
