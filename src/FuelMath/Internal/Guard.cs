@@ -233,7 +233,9 @@ internal static partial class Guard
     /// <summary>What is allowed, where the size of a number may be what is wrong with it.</summary>
     private static RefusalText Sized(double si, RefusalText allowed) =>
         Math.Abs(si) is > 0 and (> LargestQuantity or < SmallestQuantity) and < double.PositiveInfinity
-            ? allowed.Then(", and of a size from 1E-60 to 1E+60 in SI units")
+            ? allowed.Then(
+                $", and of a size from {SmallestQuantity:leastSize} to {LargestQuantity:greatestSize} in SI units"
+            )
             : allowed;
 
     private static Amount AmountOf(object value) =>

@@ -202,8 +202,11 @@ public sealed class NetworkState
     internal double FlowSi(int link) =>
         LinkConditions.Shown(new Real((int)conditions[link]), new Real(flow[link])).Value;
 
-    internal static InvalidOperationException CutOff(string node) =>
-        new($"The pressure at '{node}' is not determined: every way to it is shut, so that it keeps what it had.");
+    internal static RefusedOperationException CutOff(string node) =>
+        new(
+            RefusalCode.PressureUndetermined,
+            $"The pressure at '{node:node}' is not determined: every way to it is shut, so that it keeps what it had."
+        );
 
     internal double PressureSi(int node) => pressure[node];
 

@@ -83,7 +83,7 @@ public sealed partial class Gland
             ? gland
             : throw new RefusedArgumentException(
                 RefusalCode.OutOfRange,
-                $"{what:subject} must be greater than {than:other} at every limit; it is {outer.Least:value} at least, and {than:other} {inner.Greatest.ToUnit(outer.Least.Unit):above} at most.",
+                $"{what:subject} must be greater than {than:other} at every limit; it is {outer.Least.ToUnit(outer.Nominal.Unit):value} at least, and {than:other} {inner.Greatest.ToUnit(outer.Nominal.Unit):above} at most.",
                 paramName
             );
     }

@@ -65,7 +65,11 @@ public sealed class TolerancedLength
     private static double OfAPart(Length length, [CallerArgumentExpression(nameof(length))] string paramName = "") =>
         length.InSi() is >= Shortest and <= Longest and double meters
             ? meters
-            : throw Guard.OutOfRange(length, "from 1 nm to 1 km", paramName);
+            : throw Guard.OutOfRange(
+                length,
+                $"from {Length.FromNanometers(1):least} to {Length.FromKilometers(1):most}",
+                paramName
+            );
 
     /// <summary>Formats length and tolerance in millimeters.</summary>
     /// <returns>The text.</returns>

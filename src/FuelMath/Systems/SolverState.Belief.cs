@@ -30,9 +30,9 @@ internal sealed partial class SolverState
         if (told <= 0)
         {
             throw new NoSolutionException(
-                $"'{system.Name}' at '{Point.Name}'",
-                $"the controller was told a rail fixed at {Show.Bar(s.Belief.DifferentialPressure.InSi())} gauge for stage '{s.Name}', "
-                    + $"which does not exceed the pressure that it sprays against ({Show.Bar(s.DischargeGaugeSi(Point))} gauge): it makes no pulse.",
+                RefusalCode.NoFuelPasses,
+                $"'{system.Name:part}' at '{Point.Name:point}'",
+                $"the controller was told a rail fixed at {Amount.BarGauge(s.Belief.DifferentialPressure.InSi()):value} for stage '{s.Name:stage}', which does not exceed the pressure that it sprays against ({Amount.BarGauge(s.DischargeGaugeSi(Point)):above}): it makes no pulse.",
                 s.Name,
                 double.NaN,
                 0

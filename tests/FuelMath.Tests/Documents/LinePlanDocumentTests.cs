@@ -124,7 +124,7 @@ public sealed class LinePlanDocumentTests
         "\"cutAllowance\": \"12 mm\"",
         "\"cutAllowance\": \"300 mm\"",
         "$.pieces[7].length",
-        "Must be finite and more than the allowances of both fittings, 0.6 m; it was 500 mm."
+        "Must be finite and more than the allowances of both fittings, 600 mm; it was 500 mm."
     )]
     [InlineData(
         "\"length\": \"500 mm\"",

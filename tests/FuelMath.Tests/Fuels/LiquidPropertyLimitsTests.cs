@@ -131,7 +131,7 @@ public sealed class LiquidPropertyLimitsTests
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => Oil(8, 50));
 
-        Words.Says("100 °C, 50 cSt, 8 cSt", error);
+        Words.Says("50 cSt, 8 cSt", error);
     }
 
     private static LiquidDensity Densities(double[] celsius, double[] densities) =>

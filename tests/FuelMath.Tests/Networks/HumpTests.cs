@@ -198,7 +198,7 @@ public sealed class HumpTests
             reason,
             StringComparison.Ordinal
         );
-        Assert.Contains("of the curve at 100", reason, StringComparison.Ordinal);
+        Assert.Contains("of the curve at 99.9999 L/h", reason, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -120,7 +120,7 @@ public sealed class ReducingRegulatorTests
             )
         );
 
-        Words.Says("3 bar, 0 L/h, 6.00 bar, 3.1 bar, 100 L/h", refused);
+        Words.Says("3 bar, 0 L/h, 600 kPa, 3.1 bar, 100 L/h", refused);
     }
 
     [Fact]

@@ -63,7 +63,7 @@ public sealed class SheetTableTests
     [InlineData("flow [L/h]\n\"1\n", "A quotation mark is opened and not closed.")]
     [InlineData("", "Must have a line of heads; the text is empty.")]
     public void FromCsv_NoSuchTable_IsRefused(string csv, string message) =>
-        Words.Refused<ArgumentException>("csv", message, () => SheetTable.FromCsv("x", csv));
+        Words.Refused<ArgumentException>(nameof(csv), message, () => SheetTable.FromCsv("x", csv));
 
     [Theory]
     [InlineData("{}")]
