@@ -39,6 +39,21 @@ public sealed class SheetExamples
     }
 
     [Fact]
+    public void Tables()
+    {
+        SystemAssessment assessment = Assess();
+
+        #region Tables
+        foreach (SheetTable table in new AssessmentTables(assessment).All)
+        {
+            Console.WriteLine(string.Join(Environment.NewLine, table.ToLines(TuningSheet.PageWidth)));
+        }
+        #endregion
+
+        Assert.Contains(new AssessmentTables(assessment).All, t => t.Name == "path-pressures");
+    }
+
+    [Fact]
     public void Findings()
     {
         SystemAssessment assessment = Assess();

@@ -1,8 +1,10 @@
 namespace FuelMath.Samples.Assessment;
 
 /// <summary>What fits on a screen: verdicts, dangers and warnings, the numbers to enter; in 60 lines of 100 columns.</summary>
-internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sheet, IReadOnlyList<string> files)
+internal sealed class ConsoleSummary(TuningSheet sheet, IReadOnlyList<string> files)
 {
+    private readonly SystemAssessment assessment = sheet.Assessment;
+
     internal const int Lines = 60;
     internal const int Width = 100;
 
@@ -13,7 +15,7 @@ internal sealed class ConsoleSummary(SystemAssessment assessment, TuningSheet sh
 
     private readonly SystemAssessment.GroupedFinding[] act =
     [
-        .. assessment.Findings.Where(f => f.Severity >= Severity.Warning),
+        .. sheet.Assessment.Findings.Where(f => f.Severity >= Severity.Warning),
     ];
 
     internal IReadOnlyList<string> Text()

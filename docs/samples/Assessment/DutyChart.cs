@@ -26,11 +26,7 @@ internal static class DutyChart
             return $"<p>{Html.Escape($"Duty over speed: fewer than two speeds at the manifold pressure of {point.Name} could be solved.")}</p>";
         }
 
-        Plot plot = Charts.New(
-            $"Duty cycle at {Say.Kilopascals(point.Air.Manifold)} kPa absolute in the manifold",
-            "speed, rpm",
-            "duty cycle, %"
-        );
+        Plot plot = Charts.New("speed, rpm", "duty cycle, %");
         for (int s = 0; s < system.Stages.Length; s++)
         {
             double[] duty = [.. states.Select(one => one.Stages[s].IsShut ? 0 : one.Stages[s].DutyCycle.Percent)];
@@ -38,22 +34,19 @@ internal static class DutyChart
             var line = plot.Add.Scatter(at, duty);
             (line.LegendText, line.LineWidth, line.MarkerSize) = (system.Stages[s].Name, 2.5f, 0);
             (line.Color, line.LinePattern) = (
-                Charts.Palette[s],
-                s == 0 ? LinePattern.Solid : LinePattern.DenselyDashed
+                Charts.Palette[s % Charts.Palette.Length],
+                Charts.Patterns[s % Charts.Patterns.Length]
             );
             var label = plot.Add.Text($"{Say.Number(duty[^1], "0.0")} %", at[^1], duty[^1]);
-            (label.LabelAlignment, label.LabelFontColor, label.LabelFontSize) = (
-                Alignment.LowerRight,
-                Colors.Black,
-                13
-            );
+            (label.LabelAlignment, label.LabelFontColor, label.LabelFontSize) = (Alignment.LowerRight, Charts.Ink, 16);
         }
 
-        var limit = plot.Add.HorizontalLine(system.Limits.DutyCycle.Percent, 2, Charts.Vermilion, LinePattern.Dotted);
+        var limit = plot.Add.HorizontalLine(system.Limits.DutyCycle.Percent, 2, Charts.Limit, LinePattern.Dotted);
         limit.LegendText = $"limit {Say.Percent(system.Limits.DutyCycle)} %";
         plot.Axes.SetLimitsY(0, Math.Max(105, 5 + states.Max(s => s.Stages.Max(d => d.DutyCycle.Percent))));
         SystemState last = states[^1];
         return Pictures.Figure(
+            $"Duty cycle over speed, manifold {Say.Kilopascals(point.Air.Manifold)} kPa absolute",
             Charts.Finish(plot),
             $"Duty cycle over speed at the manifold pressure of {point.Name}; at {Say.Number(last.Point.Speed.RevolutionsPerMinute, "0")} rpm: "
                 + string.Join(

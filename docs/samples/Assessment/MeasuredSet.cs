@@ -26,36 +26,15 @@ internal sealed record MeasuredInjector(
 internal sealed class MeasuredSet
 {
     private MeasuredSet(
-        DataSource source,
         IReadOnlyList<MeasuredInjector> injectors,
         IReadOnlyDictionary<string, SetReport> reports,
-        FuelSystem fitted,
-        IReadOnlyList<SolvedPoint> points
+        FuelSystem fitted
     )
     {
-        Source = source;
         Injectors = injectors;
         Reports = reports;
         Fitted = fitted;
-        LeanLimit = fitted.Limits.MixtureDeviation.DecimalFractions;
-        OpenLoop =
-        [
-            .. points
-                .Where(p => p.Point.Command.Lambda is not null)
-                .Select(p =>
-                    (
-                        p,
-                        SolvedPoint.Of(fitted, p.Point.WithCommand(FuelCommand.OpenLoop(p.Point.Command.Lambda!.Value)))
-                    )
-                )
-                .Select(both => (both.p, both.Item2.State, both.Item2.Refusal)),
-        ];
     }
-
-    internal DataSource Source { get; }
-
-    /// <summary>By what share a cylinder may run leaner than asked for.</summary>
-    internal double LeanLimit { get; }
 
     internal IReadOnlyList<MeasuredInjector> Injectors { get; }
 
@@ -69,19 +48,7 @@ internal sealed class MeasuredSet
     /// <summary>What the bench says of each stage's set, by the name of the stage.</summary>
     internal IReadOnlyDictionary<string, SetReport> Reports { get; }
 
-    /// <summary>Every point that asks for a lambda, uncorrected, with the measured injectors and the old belief.</summary>
-    internal IReadOnlyList<(SolvedPoint Point, SystemState? State, Exception? Refusal)> OpenLoop { get; }
-
-    /// <summary>The same as solved points.</summary>
-    internal IReadOnlyList<SolvedPoint> Uncorrected =>
-        [.. OpenLoop.Select(o => new SolvedPoint(o.Point.Point, o.State, o.Refusal))];
-
-    internal static MeasuredSet Of(
-        FuelSystem system,
-        IReadOnlyList<BenchReading> readings,
-        string file,
-        IReadOnlyList<SolvedPoint> points
-    )
+    internal static MeasuredSet Of(FuelSystem system, IReadOnlyList<BenchReading> readings, string file)
     {
         var source = new DataSource("Workshop-class", $"bench report {file}");
         var all = new List<MeasuredInjector>();
@@ -110,7 +77,7 @@ internal sealed class MeasuredSet
             fitted = fitted.WithInjectors(stage.Name, set.Select(m => m.Injector));
         }
 
-        return new(source, all, reports, fitted, points);
+        return new(all, reports, fitted);
     }
 
     private static BenchedInjector Benched(InjectorStage stage, InjectorStage.Seat seat, BenchReading[] own)

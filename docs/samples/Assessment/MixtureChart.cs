@@ -20,10 +20,10 @@ internal static class MixtureChart
     internal static string Of(SystemAssessment assessment)
     {
         bool measured = assessment.Measured is not null;
-        string injectors = measured ? "injectors as measured" : "injectors as described";
+        string injectors = measured ? "as measured" : "as described";
         SystemState[] held = [.. assessment.Points.Select(p => State(p, measured, false)).OfType<SystemState>()];
         SystemState[] open = [.. assessment.Points.Select(p => State(p, measured, true)).OfType<SystemState>()];
-        string corrected = Draw(assessment, held, $"Lambda by chamber, {injectors}, corrected where a sensor holds");
+        string corrected = Draw(assessment, held, $"Lambda by chamber, {injectors}, with the sensor");
         string uncorrected =
             measured && open.Any(s => !held.Contains(s))
                 ? Draw(assessment, open, $"Lambda by chamber, {injectors}, nobody corrects")
@@ -36,6 +36,15 @@ internal static class MixtureChart
         system.Banks.Any(b => b > 1)
             ? $"{Say.Number(chamber, "0")} (bank {Say.Number(system.Banks[chamber - 1], "0")})"
             : Say.Number(chamber, "0");
+
+    /// <summary>Beside each other, so that marks of equal height stay apart.</summary>
+    private static double Shift(int place, int count) => count == 1 ? 0 : 0.6 * ((place / (count - 1.0)) - 0.5);
+
+    private static (int Chamber, double Over) Leanest(SystemState state) =>
+        state
+            .Chambers.Where(c => c.Lambda is not null)
+            .Select(c => (c.Chamber, c.Lambda!.Value.ToRatio() / state.TargetLambda!.Value.ToRatio()))
+            .MaxBy(c => c.Item2);
 
     private static SystemState? State(SystemAssessment.PointAssessment point, bool measured, bool uncorrected) =>
         !measured ? point.Of(SystemAssessment.StateBasis.AsDescribed)?.State
@@ -53,13 +62,12 @@ internal static class MixtureChart
             return $"<p>{Html.Escape($"{title}: no point asks for a lambda and has one.")}</p>";
         }
 
-        Plot plot = Charts.New(title, "chamber", "lambda over the one asked for");
+        Plot plot = Charts.New("chamber", "lambda / asked");
         var words = new List<string>();
         for (int s = 0; s < states.Length; s++)
         {
             double asked = states[s].TargetLambda!.Value.ToRatio();
-            // Beside each other, so that marks of equal height stay apart.
-            double shift = states.Length == 1 ? 0 : 0.6 * ((s / (states.Length - 1.0)) - 0.5);
+            double shift = Shift(s, states.Length);
             (int Chamber, double Over)[] marks =
             [
                 .. states[s]
@@ -76,15 +84,23 @@ internal static class MixtureChart
                 Charts.Palette[s % Charts.Palette.Length]
             );
             (points.MarkerShape, points.MarkerLineWidth) = (Shapes[s % Shapes.Length], 2);
-            (int Chamber, double Over) leanest = marks.MaxBy(m => m.Over);
+            (int Chamber, double Over) leanest = Leanest(states[s]);
             words.Add(
                 $"{states[s].Point.Name}: leanest chamber {leanest.Chamber}, {Say.Number(100 * (leanest.Over - 1), "+0.0;-0.0;0.0")} %"
             );
         }
 
+        (SystemState worst, int place) = states.Select((s, i) => (s, i)).MaxBy(s => Leanest(s.s).Over);
+        (int chamber, double over) = Leanest(worst);
+        var label = plot.Add.Text(
+            $"{Say.Number(100 * (over - 1), "+0.0;-0.0;0.0")} %",
+            chamber + Shift(place, states.Length),
+            over
+        );
+        (label.LabelFontSize, label.LabelFontColor, label.OffsetX, label.OffsetY) = (16, Charts.Ink, 9, -9);
         double limit = assessment.System.Limits.MixtureDeviation.DecimalFractions;
-        plot.Add.HorizontalLine(1, 1.5f, Colors.Black, LinePattern.Solid).LegendText = "as asked for";
-        plot.Add.HorizontalLine(1 + limit, 2, Charts.Vermilion, LinePattern.Dotted).LegendText =
+        plot.Add.HorizontalLine(1, 1.5f, Charts.Ink, LinePattern.Solid).LegendText = "as asked for";
+        plot.Add.HorizontalLine(1 + limit, 2, Charts.Limit, LinePattern.Dotted).LegendText =
             $"lean limit {Say.Number(100 * limit, "0.#")} %";
         int chambers = assessment.System.Engine.Chambers;
         plot.Axes.SetLimitsX(0.5, chambers + 0.5);
@@ -93,8 +109,10 @@ internal static class MixtureChart
             [.. Enumerable.Range(1, chambers).Select(c => Tick(assessment.System, c))]
         );
         return Pictures.Figure(
+            title,
             Charts.Finish(plot),
-            $"{title}; above the line is leaner than asked for, the limit is {Say.Number(100 * limit, "0.#")} % lean. {string.Join("; ", words)}. A predicted lambda is no clearance to load an engine."
+            $"Above the line is leaner than asked for, the limit is {Say.Number(100 * limit, "0.#")} % lean. {string.Join("; ", words)}. A predicted lambda is no clearance to load an engine.",
+            $"Above the line is leaner than asked for. The leanest: chamber {chamber} at {worst.Point.Name}. A predicted lambda is no clearance to load an engine."
         );
     }
 }

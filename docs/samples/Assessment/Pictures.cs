@@ -3,8 +3,9 @@ namespace FuelMath.Samples.Assessment;
 /// <summary>The pictures of a page, each with its text alternative; none is drawn without data.</summary>
 internal static class Pictures
 {
-    internal static void Write(StreamWriter page, SystemAssessment assessment, MeasuredSet? measured)
+    internal static void Write(TextWriter page, Assessed assessed)
     {
+        SystemAssessment assessment = assessed.Sheet.Assessment;
         page.WriteLine("<h2>Pictures</h2>");
         FuelSystem system = assessment.System;
         SystemState[] states =
@@ -28,27 +29,30 @@ internal static class Pictures
             return;
         }
 
-        foreach (string figure in PumpCharts.Of(system, states))
-        {
-            page.WriteLine(figure);
-        }
-
-        foreach (string figure in SurgeTankChart.Of(states))
+        page.WriteLine("<div class=\"pictures\">");
+        foreach (string figure in PumpCharts.Of(system, states).Concat(SurgeTankChart.Of(states)))
         {
             page.WriteLine(figure);
         }
 
         SystemState busiest = states.MaxBy(s => s.Injectors.Sum(i => i.MeanFlow.LitersPerHour))!;
-        page.WriteLine(PathPicture.Of(system, busiest));
         page.WriteLine(MixtureChart.Of(assessment));
         page.WriteLine(DutyChart.Of(system, busiest.Point));
-        if (measured is not null)
+        if (assessed.Measured is { } measured)
         {
             page.WriteLine(BenchCharts.Spread(measured));
         }
+
+        foreach ((string title, string chart, string words) in assessed.Pulsed?.Figures ?? [])
+        {
+            page.WriteLine(Figure(title, chart, words));
+        }
+
+        page.WriteLine(PathPicture.Of(system, busiest));
+        page.WriteLine("</div>");
     }
 
-    /// <summary>A chart on its own light ground, with its words for those who can't see it.</summary>
-    internal static string Figure(string svg, string alternative) =>
-        $"<figure class=\"plot\" role=\"img\" aria-label=\"{Html.Escape(alternative)}\">{svg}<figcaption>{Html.Escape(alternative)}</figcaption></figure>";
+    /// <summary>A chart with its title and a line below it, and all its words for those who can't see it.</summary>
+    internal static string Figure(string title, string svg, string words, string? below = null) =>
+        $"<figure class=\"plot\" role=\"img\" aria-label=\"{Html.Escape($"{title}. {words}")}\"><b>{Html.Escape(title)}</b>{svg}<figcaption>{Html.Escape(below ?? words)}</figcaption></figure>";
 }

@@ -21,45 +21,50 @@ internal sealed class PulsedReport
 
     internal string Name { get; }
 
+    internal IEnumerable<PulseCharacterization> Found => all.Select(a => a.Found);
+
     /// <summary>Two charts for each injector, with their words.</summary>
-    internal IEnumerable<(string Chart, string Words)> Charts =>
+    internal IEnumerable<(string Title, string Chart, string Words)> Figures =>
         all.SelectMany(a =>
             new[]
             {
                 (
-                    BenchCharts.Line(a.Injector.Name, a.Found),
-                    $"Mass over pulse width of {a.Injector.Name}: a line that meets no mass at {Say.Milliseconds(a.Found.DeadTime)} ms."
+                    $"Pulses of {a.Injector.Name}",
+                    Charts.Finish(BenchCharts.Line(a.Found)),
+                    $"Mass over pulse width: a line that meets no mass at {Say.Milliseconds(a.Found.DeadTime)} ms."
                 ),
                 (
-                    BenchCharts.Departure(a.Injector.Name, a.Found),
+                    $"Pulses of {a.Injector.Name} about their line",
+                    Charts.Finish(BenchCharts.Departure(a.Found)),
                     $"Departure of the readings from that line, linear from {Say.Milliseconds(a.Found.LinearFrom)} ms."
                 ),
             }
         );
 
-    internal void Print(TextWriter to)
+    /// <summary>What each injector's readings say, a line each; lines that belong to the one before are indented.</summary>
+    internal IEnumerable<string> Lines()
     {
-        to.Heading($"Pulses on the bench: {Name}");
+        yield return $"Pulses on the bench: {Name}";
         foreach ((BenchedInjector injector, PulseCharacterization found) in all)
         {
-            to.WriteLine(
+            yield return (
                 $"  {injector.Name} at {Say.Volts(found.AtInjector)} V and {Say.Bar(found.Conditions.DifferentialPressure)} bar, {found.Readings.Length} readings"
             );
-            to.WriteLine(
+            yield return (
                 $"    static flow {Say.Number(found.StaticMassFlow.GramsPerSecond, "0.000")} g/s, dead time {Say.Milliseconds(found.DeadTime)} ms "
-                    + $"({Say.Milliseconds(found.DeadTimeLow)} to {Say.Milliseconds(found.DeadTimeHigh)} ms, 95 %)"
+                + $"({Say.Milliseconds(found.DeadTimeLow)} to {Say.Milliseconds(found.DeadTimeHigh)} ms, 95 %)"
             );
-            to.WriteLine(
+            yield return (
                 $"    linear from {Say.Milliseconds(found.LinearFrom)} to {Say.Milliseconds(found.LinearTo)} ms within {Say.Percent(found.LinearityTolerance)} %"
-                    + (
-                        found.LinearityTest is { } test
-                            ? $"; scatter alone would bend it so with probability {Say.Number(test.PValue.DecimalFractions, "0.00")}"
-                            : ""
-                    )
+                + (
+                    found.LinearityTest is { } test
+                        ? $"; scatter alone would bend it so with probability {Say.Number(test.PValue.DecimalFractions, "0.00")}"
+                        : ""
+                )
             );
             for (int i = 0; i < found.Correction.EffectiveWidths.Length; i++)
             {
-                to.WriteLine(
+                yield return (
                     $"    {Say.Milliseconds(found.Correction.EffectiveWidths[i])} ms beyond the dead time: add {Say.Milliseconds(found.Correction.Corrections[i])} ms"
                 );
             }
@@ -72,19 +77,19 @@ internal sealed class PulsedReport
                     LeakageVerdict.DropVolume.Estimate,
                     Ratio.FromPercent(95)
                 );
-                to.WriteLine($"    leakage {leak} (common practice: at most {leak.Limit}): {leak.Verdict}");
+                yield return ($"    leakage {leak} (common practice: at most {leak.Limit}): {leak.Verdict}");
             }
 
             foreach (CoilVerdict.Reading coil in injector.Now.Coil)
             {
-                to.WriteLine(
+                yield return (
                     $"    coil {Say.Number(coil.Coil.AtTwentyCelsius.Ohms, "0.00")} ohm at 20 degC, {coil.Coil.Impedance} impedance (common practice)"
                 );
             }
 
             foreach (Finding finding in found.Findings)
             {
-                to.WriteLine($"    {finding}");
+                yield return ($"    {finding}");
             }
         }
     }

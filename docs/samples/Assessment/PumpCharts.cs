@@ -30,7 +30,11 @@ internal static class PumpCharts
 
     private static string Of(FuelSystem system, SystemState state, SystemState.PumpResult match)
     {
-        Pump pump = (Pump)system.Network.Lines.First(l => l.Name == match.Line).Part;
+        if (system.Network.Lines.First(l => l.Name == match.Line).Part is not Pump pump)
+        {
+            return $"<p>{Html.Escape($"Pump in '{match.Line}' has no curve of its own to draw: {Say.LitersPerHour(match.Flow)} L/h at {Say.Bar(match.PressureRise)} bar at {state.Point.Name}.")}</p>";
+        }
+
         PumpCurve curve = pump.CurveAt(match.Voltage);
         SurgeTank.FuelBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
         double drawn = tank is null ? Drawn(state) : (tank.DrawnFlow - tank.ReturnFlow).LitersPerHour;
@@ -38,11 +42,7 @@ internal static class PumpCharts
         (string draws, string left) = tank is null
             ? ("engine draws", $"to spare {Say.Number(spare ?? 0, "0")} L/h")
             : ($"'{tank.Node}' loses", $"overflows {Say.Number(spare ?? 0, "0")} L/h");
-        Plot plot = Charts.New(
-            $"{pump.Name} ({match.Line}) at {state.Point.Name}",
-            "flow, L/h",
-            "pressure rise of the pump, bar"
-        );
+        Plot plot = Charts.New("flow, L/h", "pressure rise, bar");
         double low = curve.LeastPressureRise.Pascals;
         double high = curve.GreatestPressureRise.Pascals;
         Pressure[] rises =
@@ -63,22 +63,23 @@ internal static class PumpCharts
         if (spare is > 0)
         {
             var band = plot.Add.Rectangle(drawn, drawn + spare.Value, 0, top);
-            (band.FillStyle.Color, band.LineStyle.Width) = (Charts.Orange.WithAlpha(.25), 0);
+            (band.FillStyle.Color, band.LineStyle.Width) = (Charts.Ochre.WithAlpha(.3), 0);
             band.LegendText = left;
         }
 
-        var need = plot.Add.VerticalLine(drawn, 2, Charts.Vermilion, LinePattern.Dashed);
+        var need = plot.Add.VerticalLine(drawn, 2, Charts.Limit, LinePattern.Dashed);
         need.LegendText = $"{draws} {Say.Number(drawn, "0.0")} L/h";
         var here = plot.Add.Marker(
             match.Flow.LitersPerHour,
             match.PressureRise.Bars,
             MarkerShape.FilledDiamond,
             13,
-            Colors.Black
+            Charts.Ink
         );
         here.LegendText = $"works at {Say.LitersPerHour(match.Flow)} L/h, {Say.Bar(match.PressureRise)} bar";
         plot.Axes.SetLimits(0, 1.05 * Math.Max(curve.GreatestFlow.LitersPerHour, drawn + (spare ?? 0)), 0, 1.05 * top);
         return Pictures.Figure(
+            $"{pump.Name} ({match.Line}) at {state.Point.Name}",
             Charts.Finish(plot),
             $"Pump '{pump.Name}' at {state.Point.Name}, the point with least to spare: it gives {Say.LitersPerHour(match.Flow)} L/h at {Say.Bar(match.PressureRise)} bar and {Say.Volts(match.Voltage)} V; {(tank is null ? InWords(system, state) : InWords(tank))}."
         );

@@ -19,24 +19,24 @@ internal static class SurgeTankChart
 
     private static string Of(string node, (string Point, SurgeTank.FuelBalance Tank)[] all)
     {
-        Plot plot = Charts.New($"Surge tank '{node}': what comes in (left), what goes (right)", "", "flow, L/h");
+        Plot plot = Charts.New("", "flow, L/h");
         Stack(
             plot,
             all,
             -0.2,
             ("lifted", Charts.Blue, t => t.LiftFlow.LitersPerHour),
-            ("returned", Charts.Palette[4], t => t.ReturnFlow.LitersPerHour)
+            ("returned", Charts.Palette[2], t => t.ReturnFlow.LitersPerHour)
         );
         Stack(
             plot,
             all,
             0.2,
-            ("drawn by its pumps", Charts.Vermilion, t => t.DrawnFlow.LitersPerHour),
-            ("overflows", Charts.Orange, t => t.OverflowFlow.LitersPerHour)
+            ("drawn by its pumps", Charts.Palette[3], t => t.DrawnFlow.LitersPerHour),
+            ("overflows", Charts.Ochre, t => t.OverflowFlow.LitersPerHour)
         );
         plot.Axes.Bottom.SetTicks(
             [.. all.Select((_, i) => (double)i)],
-            [.. all.Select(p => p.Point.Replace(", ", ",\n"))]
+            [.. all.Select(p => p.Point.Replace(' ', '\n'))]
         );
         plot.Axes.Bottom.MajorTickStyle.Length = 0;
         double top = all.Max(p => (p.Tank.LiftFlow + p.Tank.ReturnFlow).LitersPerHour);
@@ -47,8 +47,10 @@ internal static class SurgeTankChart
             1.1 * Math.Max(top, all.Max(p => p.Tank.DrawnFlow.LitersPerHour))
         );
         return Pictures.Figure(
+            $"Surge tank '{node}': in (left) and out (right)",
             Charts.Finish(plot),
-            $"Surge tank '{node}', in L/h. " + string.Join(" ", all.Select(p => $"{p.Point}: {InWords(p.Tank)}."))
+            "In L/h. " + string.Join(" ", all.Select(p => $"{p.Point}: {InWords(p.Tank)}.")),
+            "In L/h; as high as each other unless it drains. The numbers stand in the appendix."
         );
     }
 
@@ -73,6 +75,7 @@ internal static class SurgeTankChart
                                     ValueBase = below[i],
                                     Value = below[i] + flow(p.Tank),
                                     FillColor = color,
+                                    LineColor = Charts.Ink,
                                     Size = 0.36,
                                 }
                         ),

@@ -29,12 +29,12 @@ internal sealed class PumpFindings(SolvedSystem solved)
                 match.Line,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"What kind of pump '{match.Line}' is, is not known, and the fuel is {Show.Percent(Math.Abs(ratio - 1))} {(ratio > 1 ? "denser" : "lighter")} than the fluid of its curve"
+                    $"What kind of pump '{match.Line}' is, is not known, and the fuel is {(ratio > 1 ? "denser" : "lighter")} than the fluid of its curve"
                 ),
                 Shown
                     .LitersPerHour(flow)
                     .As(
-                        $"{Show.LitersPerHour(flow)} as {(ratio > 1 ? Displacing : Slinging)}, {Show.LitersPerHour(more.InSi())} as {(ratio > 1 ? Slinging : Displacing)}"
+                        $"{Show.LitersPerHour(flow)} as {(ratio > 1 ? Displacing : Slinging)}, {Show.LitersPerHour(more.InSi())} as {(ratio > 1 ? Slinging : Displacing)}, {Show.Percent(Math.Abs(ratio - 1))} {(ratio > 1 ? "denser" : "lighter")}"
                     ),
                 Shown.Percent(WorthAWord).As($"within {Show.Percent(WorthAWord)}"),
                 "The lesser flow is reckoned with. Say whether it is a displacement or a rotodynamic (turbine) pump, or measure it with this fuel.",
@@ -58,7 +58,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
 
         string fluid = string.Create(
             CultureInfo.InvariantCulture,
-            $"Pump '{pump.Name}' in a fuel of {100 * ratio:0.0} % of the density of the fluid of its curve{(pump.FluidTemperature is null ? ", taken at 20 °C" : "")}: "
+            $"Pump '{pump.Name}' in a {(ratio > 1 ? "denser" : "lighter")} fuel than the fluid of its curve{(pump.FluidTemperature is null ? ", taken at 20 °C" : "")}: "
         );
         return fluid
             + (

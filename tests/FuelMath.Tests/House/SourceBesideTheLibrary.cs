@@ -5,7 +5,7 @@ using Microsoft.CodeAnalysis.CSharp;
 namespace FuelMath.Tests.House;
 
 /// <summary>The source of what stands on the library, parsed and bound: two packages and the sample.</summary>
-/// <remarks>Names of a package that these tests don't use, the sample's plots, stay unknown.</remarks>
+/// <remarks>Names of packages stay unknown, those of the sample's plots.</remarks>
 internal static class SourceBesideTheLibrary
 {
     private static readonly (string Assembly, string Folder)[] Projects =

@@ -1,3 +1,4 @@
+using FuelMath.Samples.Assessment;
 using FuelMath.ShopTests;
 using FuelMath.Statistics;
 using FuelMath.Tests.Documents;
@@ -179,6 +180,22 @@ public sealed class AbilityMatrixTests
                     .StandardDeviation.DecimalFractions,
                 1e-6,
                 0.1
+            ),
+        ["page and charts"] = s =>
+        {
+            Assessed assessed = Assessed.Of(new SystemAssessment(s, [Point]), null, null, null);
+            string page = new HtmlPage(assessed).ToText();
+            Assert.All(s.Network.Lines, l => Assert.Contains($"{l.Name} from ", page, StringComparison.Ordinal));
+            // Each pump that works, the path, lambda by chamber, duty over speed; a surge tank its balance.
+            int pumps = assessed.Sheet.Assessment.Points[0].Deciding.State!.Pumps.Length;
+            int tanks = assessed.Sheet.Assessment.Points[0].Deciding.State!.SurgeTanks.Length;
+            Assert.Equal(pumps + tanks + 3, page.Split("<figure ").Length - 1);
+            Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
+        },
+        ["table files"] = s =>
+            Assert.All(
+                SheetFolder.Tables(Assessed.Of(new SystemAssessment(s, [Point]), null, null, null)),
+                t => Assert.Equal(t.ToCsv(), SheetTable.FromCsv(t.Name, t.ToCsv()).ToCsv())
             ),
         ["wiring"] = s => Assert.True(VoltageDropEffect.Of(s, Point).PumpVoltageDrop.Volts > 0.01),
     };
