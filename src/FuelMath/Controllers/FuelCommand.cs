@@ -36,7 +36,7 @@ public sealed partial class FuelCommand
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"The command must give a pulse width for each of {stages:exactly} stages; it gives {PulseWidths.Length:value}.",
+                $"The command must give a pulse width for each stage, {stages:exactly} in all; it gives {PulseWidths.Length:value}.",
                 paramName
             );
         }

@@ -32,12 +32,12 @@ public sealed partial class FuelSystem
             throw Staging is null
                 ? new RefusedArgumentException(
                     RefusalCode.Missing,
-                    "Two stages need a rule by which they share the fuel; none given.",
+                    "Two stages need a rule of staging, by which they share the fuel; none was given.",
                     "staging"
                 )
                 : new RefusedArgumentException(
                     RefusalCode.NotNeeded,
-                    "One stage needs no rule by which stages share the fuel; one given.",
+                    "A rule of staging is for two stages, which share the fuel by it; there is one stage.",
                     "staging"
                 );
         }

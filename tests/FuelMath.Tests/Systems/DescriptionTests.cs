@@ -112,7 +112,7 @@ public sealed class DescriptionTests
         FuelSystem two = Workshop.Four(secondaries: (Workshop.Injector("second", 700), 0.6));
 
         Says(
-            "Two stages need a rule by which they share the fuel, none given.",
+            "Two stages need a rule of staging, by which they share the fuel; none was given.",
             Assert.Throws<ArgumentException>(
                 "staging",
                 () =>
