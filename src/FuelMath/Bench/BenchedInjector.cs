@@ -53,6 +53,7 @@ public sealed partial class BenchedInjector
     public static BenchedInjector FromCleaning(string name, Series before, Series after)
     {
         ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
         return new(name, after, before);
     }
 

@@ -95,6 +95,7 @@ public sealed partial class Engine
     /// <param name="deliveryRatio">Air sent in over air that fills the displacement at manifold density.</param>
     /// <param name="trappingEfficiency">Air kept over air sent in, above 0 % and up to 100 %.</param>
     /// <returns>The engine.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="deliveryRatio"/> is null.</exception>
     /// <exception cref="ArgumentException">The name is blank.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public static Engine TwoStroke(
@@ -103,8 +104,10 @@ public sealed partial class Engine
         Volume displacement,
         VolumetricEfficiency deliveryRatio,
         Ratio trappingEfficiency
-    ) =>
-        new(
+    )
+    {
+        ArgumentNullException.ThrowIfNull(deliveryRatio);
+        return new(
             name,
             WorkingCycle.TwoStroke,
             Guard.InRange(cylinders, 1, MostChambers),
@@ -113,6 +116,7 @@ public sealed partial class Engine
             deliveryRatio,
             Share(trappingEfficiency)
         );
+    }
 
     /// <summary>A rotary with three-sided rotors.</summary>
     /// <param name="name">Its name; not blank.</param>

@@ -27,6 +27,8 @@ public readonly partial struct PremixRatio
         /// <exception cref="OutsideTableException">A density is not known at the temperature.</exception>
         public MixtureEffect(Fuel fuel, Fuel premix, Temperature temperature)
         {
+            ArgumentNullException.ThrowIfNull(fuel);
+            ArgumentNullException.ThrowIfNull(premix);
             burned = new FuelChange(fuel, premix, temperature).OpenTimeRatioAtEqualLambda.InSi();
             unburned = burned * premix.StoichiometricRatio.Si / premix.StoichiometricRatioIfOilUnburned.Si;
         }

@@ -74,6 +74,7 @@ public sealed partial class Network
     /// <exception cref="ArgumentException"><paramref name="last"/> has other nodes or links.</exception>
     public Network After(NetworkState last)
     {
+        ArgumentNullException.ThrowIfNull(last);
         _ = plan.Like(last);
         return switched is null
             ? this

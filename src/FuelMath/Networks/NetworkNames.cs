@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace FuelMath;
 
@@ -26,18 +27,26 @@ internal sealed class NetworkNames
 
     /// <summary>The index of a node.</summary>
     /// <exception cref="ArgumentException">There is none of this name.</exception>
-    internal int Node(string name) => nodes.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodes.Keys);
+    internal int Node(string name, [CallerArgumentExpression(nameof(name))] string paramName = "")
+    {
+        ArgumentNullException.ThrowIfNull(name, paramName);
+        return nodes.TryGetValue(name, out int i) ? i : throw Missing("node", name, nodes.Keys);
+    }
 
     /// <summary>The index of a line.</summary>
     /// <exception cref="ArgumentException">There is none of this name.</exception>
-    internal int Line(string name) => lines.TryGetValue(name, out int i) ? i : throw Missing("link", name, lines.Keys);
+    internal int Line(string name, [CallerArgumentExpression(nameof(name))] string paramName = "")
+    {
+        ArgumentNullException.ThrowIfNull(name, paramName);
+        return lines.TryGetValue(name, out int i) ? i : throw Missing("link", name, lines.Keys);
+    }
 
-    /// <inheritdoc cref="Node(string)" />
+    /// <inheritdoc cref="Node(string, string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
     internal int Node(Network.NodeHandle node) =>
         ReferenceEquals(node.Names, this) ? node.Index : throw Foreign(node.Name, nameof(node));
 
-    /// <inheritdoc cref="Line(string)" />
+    /// <inheritdoc cref="Line(string, string)" />
     /// <exception cref="ArgumentException">The handle is of another network, or of none.</exception>
     internal int Line(Network.LineHandle line) =>
         ReferenceEquals(line.Names, this) ? line.Index : throw Foreign(line.Name, nameof(line));

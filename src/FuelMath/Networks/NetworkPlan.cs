@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -119,11 +120,13 @@ internal sealed class NetworkPlan
     /// <summary>The place of each link among the groups.</summary>
     internal (int Group, int Index)[] Place { get; }
 
-    /// <inheritdoc cref="NetworkNames.Node(string)" />
-    internal int Node(string name) => Names.Node(name);
+    /// <inheritdoc cref="NetworkNames.Node(string, string)" />
+    internal int Node(string name, [CallerArgumentExpression(nameof(name))] string paramName = "") =>
+        Names.Node(name, paramName);
 
-    /// <inheritdoc cref="NetworkNames.Line(string)" />
-    internal int Link(string name) => Names.Line(name);
+    /// <inheritdoc cref="NetworkNames.Line(string, string)" />
+    internal int Link(string name, [CallerArgumentExpression(nameof(name))] string paramName = "") =>
+        Names.Line(name, paramName);
 
     /// <inheritdoc cref="NetworkPlan(NetworkPlan, double, double, ValueTuple{int, double[]}[])" />
     internal NetworkPlan At(double density, double viscosity, (int Link, double[] Settings)[] given) =>

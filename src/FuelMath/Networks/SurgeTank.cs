@@ -79,7 +79,7 @@ public sealed partial class SurgeTank
             );
         }
 
-        bool[] lifts = JoinedTo(plan, named.Select(plan.Link));
+        bool[] lifts = JoinedTo(plan, named.Select(n => plan.Link(n)));
         (double lift, double returned, double drawn) = (0, 0, 0);
         bool feeds = false;
         foreach (int e in plan.LinksAt(tank))

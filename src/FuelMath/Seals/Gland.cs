@@ -13,10 +13,17 @@ namespace FuelMath.Joints;
 /// </remarks>
 public sealed partial class Gland
 {
-    private Gland(GlandKind kind, TolerancedLength seat, TolerancedLength wall, TolerancedLength width)
+    private Gland(
+        GlandKind kind,
+        TolerancedLength seat,
+        TolerancedLength wall,
+        TolerancedLength width,
+        string seatName,
+        string wallName
+    )
     {
-        ArgumentNullException.ThrowIfNull(seat);
-        ArgumentNullException.ThrowIfNull(wall);
+        ArgumentNullException.ThrowIfNull(seat, seatName);
+        ArgumentNullException.ThrowIfNull(wall, wallName);
         ArgumentNullException.ThrowIfNull(width);
         (Kind, Inner, Outer, Width) = (kind, seat, wall, width);
     }
@@ -41,7 +48,15 @@ public sealed partial class Gland
     /// <exception cref="ArgumentNullException">A measure is null.</exception>
     /// <exception cref="ArgumentException">The bore is not greater than the groove.</exception>
     public static Gland Piston(TolerancedLength grooveDiameter, TolerancedLength bore, TolerancedLength width) =>
-        Radial(GlandKind.Piston, grooveDiameter, bore, width, nameof(bore), "The bore", "the groove");
+        Radial(
+            GlandKind.Piston,
+            grooveDiameter,
+            bore,
+            width,
+            (nameof(grooveDiameter), nameof(bore)),
+            "The bore",
+            "the groove"
+        );
 
     /// <summary>A groove inside the outer part, around a smooth inner part.</summary>
     /// <param name="rodDiameter">Diameter of the inner part.</param>
@@ -51,7 +66,15 @@ public sealed partial class Gland
     /// <exception cref="ArgumentNullException">A measure is null.</exception>
     /// <exception cref="ArgumentException">The groove is not greater than the inner part.</exception>
     public static Gland Rod(TolerancedLength rodDiameter, TolerancedLength grooveBore, TolerancedLength width) =>
-        Radial(GlandKind.Rod, rodDiameter, grooveBore, width, nameof(grooveBore), "The groove", "the inner part");
+        Radial(
+            GlandKind.Rod,
+            rodDiameter,
+            grooveBore,
+            width,
+            (nameof(rodDiameter), nameof(grooveBore)),
+            "The groove",
+            "the inner part"
+        );
 
     /// <summary>A groove in a face, under a cover that touches it.</summary>
     /// <param name="insideDiameter">Inside diameter of the groove.</param>
@@ -60,7 +83,7 @@ public sealed partial class Gland
     /// <returns>The gland.</returns>
     /// <exception cref="ArgumentNullException">A measure is null.</exception>
     public static Gland Face(TolerancedLength insideDiameter, TolerancedLength depth, TolerancedLength width) =>
-        new(GlandKind.Face, insideDiameter, depth, width);
+        new(GlandKind.Face, insideDiameter, depth, width, nameof(insideDiameter), nameof(depth));
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Kind}: {Inner} to {Outer}, width {Width}");
@@ -73,18 +96,18 @@ public sealed partial class Gland
         TolerancedLength inner,
         TolerancedLength outer,
         TolerancedLength width,
-        string paramName,
+        (string Inner, string Outer) names,
         string what,
         string than
     )
     {
-        Gland gland = new(kind, inner, outer, width);
+        Gland gland = new(kind, inner, outer, width, names.Inner, names.Outer);
         return inner.Greatest.InSi() < outer.Least.InSi()
             ? gland
             : throw new RefusedArgumentException(
                 RefusalCode.OutOfRange,
                 $"{what:subject} must be greater than {than:other} at every limit; it is {outer.Least.ToUnit(outer.Nominal.Unit):value} at least, and {than:other} {inner.Greatest.ToUnit(outer.Nominal.Unit):above} at most.",
-                paramName
+                names.Outer
             );
     }
 }

@@ -107,6 +107,7 @@ public sealed partial class Tank
         /// <exception cref="ArgumentException">The name is blank.</exception>
         public static Liquid GasolineWith(string name, Fuel gasoline, Ratio ethanolContent)
         {
+            ArgumentNullException.ThrowIfNull(gasoline);
             double content = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio);
             return new(
                 FuelBlend.ByVolume(

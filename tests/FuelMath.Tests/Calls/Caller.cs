@@ -144,7 +144,20 @@ internal sealed class Caller(int seed)
         }
     }
 
-    private CallOutcome? Try(MethodBase method, MethodBase closed, int withNull = -1)
+    /// <summary>Calls a method with ordinary arguments, and null for one of them.</summary>
+    internal IEnumerable<CallOutcome> CallWithNull(MethodBase method, int parameter, int times)
+    {
+        extremes = 0;
+        for (int i = 0; i < times; i++)
+        {
+            if (Try(method, method, parameter, inList: false) is { } outcome)
+            {
+                yield return outcome;
+            }
+        }
+    }
+
+    private CallOutcome? Try(MethodBase method, MethodBase closed, int withNull = -1, bool inList = true)
     {
         object? target = null;
         if (
@@ -166,7 +179,7 @@ internal sealed class Caller(int seed)
         {
             if (i == withNull)
             {
-                arguments[i] = WithNull(parameters[i].ParameterType);
+                arguments[i] = inList ? WithNull(parameters[i].ParameterType) : null;
             }
             else if (!Make(parameters[i].ParameterType, 0, out arguments[i]))
             {

@@ -11,6 +11,7 @@ namespace FuelMath.Tests.Calls;
 public sealed class NullElementTests(ITestOutputHelper output)
 {
     private const int Most = 400;
+    private const int Few = 20;
 
     [Fact]
     public void Lists_WithNullInside_AreRefused()
@@ -34,6 +35,59 @@ public sealed class NullElementTests(ITestOutputHelper output)
         output.WriteLine($"{lists} lists");
         Offenders.None(against);
     }
+
+    /// <summary>Every argument that may not be null is refused by its name where it is.</summary>
+    [Fact]
+    public void Arguments_ThatAreNull_AreRefusedByTheirNames()
+    {
+        var caller = Bundled.Caller(20261129);
+        List<string> against = [];
+        int arguments = 0;
+        foreach (
+            MethodBase method in PublicApi.Methods.Where(m => CallRules.IsCalled(m) && !m.IsGenericMethod && !IsStep(m))
+        )
+        {
+            foreach (ParameterInfo parameter in method.GetParameters().Where(MayNotBeNull))
+            {
+                arguments++;
+                Exception? seen = null;
+                bool taken = false;
+                foreach (CallOutcome outcome in caller.CallWithNull(method, parameter.Position, Few))
+                {
+                    taken |= outcome.Thrown is null;
+                    seen = outcome.Thrown;
+                    if (outcome.Thrown is ArgumentException refused && refused.ParamName == parameter.Name)
+                    {
+                        taken = false;
+                        seen = null;
+                        break;
+                    }
+                }
+
+                if (taken || seen is NullReferenceException || IsNamedWrongly(method, seen))
+                {
+                    against.Add(
+                        $"{DocumentationId.Of(method)} {parameter.Name}: {(taken ? "takes it" : $"{seen!.GetType().Name} {seen.Message}")}"
+                    );
+                }
+            }
+        }
+
+        output.WriteLine($"{arguments} arguments");
+        Offenders.None(against);
+    }
+
+    /// <summary>By a name that none of the parameters has; another argument may be what it refuses.</summary>
+    private static bool IsNamedWrongly(MethodBase method, Exception? seen) =>
+        seen is ArgumentNullException missing && method.GetParameters().All(p => p.Name != missing.ParamName);
+
+    /// <summary>The steps of plain numbers, which cost nothing because they look at nothing.</summary>
+    private static bool IsStep(MethodBase method) => method.Name == "Step" && method.DeclaringType!.IsValueType;
+
+    private static bool MayNotBeNull(ParameterInfo parameter) =>
+        !parameter.ParameterType.IsValueType
+        && !parameter.ParameterType.IsByRef
+        && new NullabilityInfoContext().Create(parameter).WriteState == NullabilityState.NotNull;
 
     /// <summary>What is wrong with how a method meets a null; null where it refuses the list by its name.</summary>
     private static string? What(Caller caller, MethodBase method, ParameterInfo parameter)
