@@ -32,7 +32,7 @@ public class NetworkBenchmarks
         lanes = [.. Enumerable.Range(0, Points / Lane.Count).Select(_ => plan.Rent<Lane>())];
         wides = [plan.Rent<WideLane>()];
         (manifold, regulator) = (plan.Node("manifold"), plan.Link("regulator"));
-        injectors = [.. TwoRails.Injectors.Select(plan.Link)];
+        injectors = [.. TwoRails.Injectors.Select(name => plan.Link(name))];
     }
 
     [Benchmark(Baseline = true, OperationsPerInvoke = Points)]

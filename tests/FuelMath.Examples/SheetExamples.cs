@@ -44,13 +44,15 @@ public sealed class SheetExamples
         SystemAssessment assessment = Assess();
 
         #region Tables
-        foreach (SheetTable table in new AssessmentTables(assessment).All)
+        AssessmentTables tables = new(assessment);
+        int count = tables.All.Length; // 10
+        foreach (SheetTable table in tables.All)
         {
             Console.WriteLine(string.Join(Environment.NewLine, table.ToLines(TuningSheet.PageWidth)));
         }
         #endregion
 
-        Assert.Contains(new AssessmentTables(assessment).All, t => t.Name == "path-pressures");
+        Assert.Contains(tables.All, t => t.Name == "path-pressures");
     }
 
     [Fact]

@@ -152,19 +152,26 @@ class Pump:
             if low < volts < high:
                 t = (volts - low) / (high - low)
                 first, last = max(a[0][0], b[0][0]), min(a[-1][0], b[-1][0])
-                self.rises = rises = sorted({first, last, *(p[0] for p in a + b if first <= p[0] <= last)})
+                common = sorted({first, last, *(p[0] for p in a + b if first <= p[0] <= last)})
+                # Where the lower curve ends at no flow, the rest of the upper one moves toward that end.
+                above = [p[0] for p in b if p[0] > last] if a[-1][1] == 0 and a[-1][0] == last else []
+                low_rises, high_rises = common + [last] * len(above), common + above
                 (rise_a, amps_a), (rise_b, amps_b) = self.cubics(a), self.cubics(b)
-                at_a, at_b = [self.measured(a, r) for r in rises], [self.measured(b, r) for r in rises]
+                at_a, at_b = [self.measured(a, r) for r in low_rises], [self.measured(b, r) for r in high_rises]
                 mix = lambda one, two: [x * (1 - t) + y * t for x, y in zip(one, two)]
-                flows = mix(at_a, at_b)
-                steep = mix([rise_a.slope(q) for q in at_a], [rise_b.slope(q) for q in at_b])
+                n = len(common)
+                rises, flows = mix(low_rises, high_rises), mix(at_a, at_b)
+                self.rises = rises
+                upper = [rise_b.slope(q) for q in at_b]
+                steep = mix([rise_a.slope(q) for q in at_a[:n]] + upper[n:], upper)
                 for k in range(len(rises) - 1):
                     chord = (rises[k + 1] - rises[k]) / (flows[k + 1] - flows[k])
                     if self.turns(steep[k] / chord, steep[k + 1] / chord):
                         steep[k], steep[k + 1] = max(steep[k], 3 * chord), max(steep[k + 1], 3 * chord)
                 self.over_flow = Cubic(flows[::-1], rises[::-1], steep[::-1])
-                amps = mix([amps_a(r) for r in rises], [amps_b(r) for r in rises])
-                self.current = Cubic(rises, amps, mix([amps_a.slope(r) for r in rises], [amps_b.slope(r) for r in rises]))
+                amps = mix([amps_a(r) for r in low_rises], [amps_b(r) for r in high_rises])
+                upper = [amps_b.slope(r) for r in high_rises]
+                self.current = Cubic(rises, amps, mix([amps_a.slope(r) for r in common] + upper[n:], upper))
                 return
 
     @staticmethod

@@ -22,12 +22,12 @@ namespace FuelMath.Samples.Assessment;
 internal sealed class Job
 {
     private readonly List<string> files = [];
-    private string? folder;
-    private DateOnly? dated;
-    private string? brief;
-    private string? plan;
-    private bool all;
-    private bool force;
+    private readonly string? folder;
+    private readonly DateOnly? dated;
+    private readonly string? brief;
+    private readonly string? plan;
+    private readonly bool all;
+    private readonly bool force;
 
     private Job(string[] args)
     {
@@ -55,7 +55,7 @@ internal sealed class Job
                     break;
                 case ['-', '-', ..]:
                     throw new FormatException(
-                        $"An option must be one of --out, --force, --dated, --all, --brief, --line, --out, --dated, --brief and --line with what they need; it was '{args[i]}'."
+                        $"An option must be --force, --all, or --out, --dated, --brief or --line with what it needs; it was '{args[i]}'."
                     );
                 default:
                     files.Add(args[i]);

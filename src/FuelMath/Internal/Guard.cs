@@ -204,12 +204,17 @@ internal static partial class Guard
     }
 
     /// <summary>The exception for a name that is none of those known.</summary>
+    /// <exception cref="ArgumentNullException">It is no name at all.</exception>
     internal static RefusedArgumentException NoName(
         string name,
         IEnumerable<string> allowed,
         string paramName,
         string? part = null
-    ) => new(RefusalCode.NotOneOf, $"Must be one of: {allowed:allowed}; it was '{name:given}'.", paramName, part);
+    )
+    {
+        ArgumentNullException.ThrowIfNull(name, paramName);
+        return new(RefusalCode.NotOneOf, $"Must be one of: {allowed:allowed}; it was '{name:given}'.", paramName, part);
+    }
 
     /// <summary>The exception for data without a solution, where there is no residual to report.</summary>
     internal static NoSolutionException NoSolution(

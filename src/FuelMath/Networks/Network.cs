@@ -108,6 +108,7 @@ public sealed partial class Network
         string paramName
     )
     {
+        ArgumentNullException.ThrowIfNull(name, paramName);
         for (int i = 0; i < all.Length; i++)
         {
             if (nameOf(all[i]) == name)

@@ -40,8 +40,8 @@ internal sealed class NetworkPlan
         else
         {
             Names = new NetworkNames(Nodes, Links);
-            From = [.. Links.Select(l => Names.Node(l.From))];
-            To = [.. Links.Select(l => Names.Node(l.To))];
+            From = [.. Links.Select(l => Names.Node(l.From, "lines"))];
+            To = [.. Links.Select(l => Names.Node(l.To, "lines"))];
             ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);
             linksAt = [.. Enumerable.Range(0, Nodes.Length).Select(i => around[i].ToArray())];
             Order = new Elimination(

@@ -69,7 +69,7 @@ public sealed partial class SurgeTank
         ArgumentNullException.ThrowIfNull(state);
         string liftPump = string.Join("', '", named);
         NetworkPlan plan = state.Plan;
-        int tank = plan.Node(Node);
+        int tank = plan.Node(Node, "node");
         if (tank < plan.Unknown)
         {
             throw new RefusedArgumentException(

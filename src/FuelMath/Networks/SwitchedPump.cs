@@ -96,12 +96,12 @@ internal sealed class SwitchedPump(string name, PumpSwitch by)
             case PumpSwitchKind.ManifoldAbove:
                 return manifold;
             case PumpSwitchKind.FlowAbove:
-                return state.FlowSi(plan.Link(By.Watched));
+                return state.FlowSi(plan.Link(By.Watched, "watched"));
             case PumpSwitchKind.TotalDrawAbove:
                 double openings = plan.Links.Index().Where(l => l.Item.Law.NeedsSpace).Sum(l => state.FlowSi(l.Index));
                 return openings + plan.Nodes.Sum(n => n.DrawSi);
             default:
-                int node = plan.Node(By.Watched);
+                int node = plan.Node(By.Watched, "watched");
                 return !state.IsCutOff(node)
                     ? state.PressureSi(node)
                     : throw new NoSolutionException(

@@ -4,15 +4,20 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// Two neighboring curves of a pump on a common axis of pressure rises that both reach. At a pressure rise, flow and
-/// current are linear in voltage, and so are their slopes; between the rises a cubic has these values and slopes, so that
-/// toward a measured voltage it becomes the measured curve.
+/// Two neighboring curves of a pump, point by point. At a pressure rise that both reach, flow and current are linear in
+/// voltage, and so are their slopes; between the points a cubic has these values and slopes, so that toward a measured
+/// voltage it becomes the measured curve.
 /// </summary>
+/// <remarks>
+/// Where the lower curve ends at no flow, the rest of the upper one belongs to that end: its points move toward it as the
+/// voltage falls, with their rise, flow and current. The rise at no flow is then linear in voltage.
+/// </remarks>
 internal sealed class PumpInterval
 {
     private readonly double lowVolts;
     private readonly double span;
-    private readonly double[] rises;
+    private readonly double[] lowRises;
+    private readonly double[] highRises;
     private readonly double[] lowFlows;
     private readonly double[] highFlows;
     private readonly double[] lowRiseSlopes;
@@ -29,16 +34,23 @@ internal sealed class PumpInterval
     {
         (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
         EstimateBasis = low.EstimateBasis ?? high.EstimateBasis;
-        rises = CommonRises(low, high, paramName);
-        lowFlows = [.. rises.Select(r => low.RiseOverFlow.Inverse(r))];
-        highFlows = [.. rises.Select(r => high.RiseOverFlow.Inverse(r))];
-        lowRiseSlopes = [.. lowFlows.Select(low.RiseOverFlow.Slope)];
+        double[] common = CommonRises(low, high, paramName);
+        double[] beyond = low.RiseOverFlow.First == 0 ? [.. high.CurrentOverRise.Knots.Where(r => r > common[^1])] : [];
+        lowRises = [.. common, .. beyond.Select(_ => common[^1])];
+        highRises = [.. common, .. beyond];
+        lowFlows = [.. lowRises.Select(low.RiseOverFlow.Inverse)];
+        highFlows = [.. highRises.Select(high.RiseOverFlow.Inverse)];
         highRiseSlopes = [.. highFlows.Select(high.RiseOverFlow.Slope)];
-        lowCurrents = [.. rises.Select(r => low.CurrentOverRise.At(r))];
-        highCurrents = [.. rises.Select(r => high.CurrentOverRise.At(r))];
-        lowCurrentSlopes = [.. rises.Select(low.CurrentOverRise.Slope)];
-        highCurrentSlopes = [.. rises.Select(high.CurrentOverRise.Slope)];
-        for (int i = 0; i < rises.Length; i++)
+        lowRiseSlopes =
+        [
+            .. lowFlows.Take(common.Length).Select(low.RiseOverFlow.Slope),
+            .. highRiseSlopes[common.Length..],
+        ];
+        lowCurrents = [.. lowRises.Select(low.CurrentOverRise.At)];
+        highCurrents = [.. highRises.Select(high.CurrentOverRise.At)];
+        highCurrentSlopes = [.. highRises.Select(high.CurrentOverRise.Slope)];
+        lowCurrentSlopes = [.. common.Select(low.CurrentOverRise.Slope), .. highCurrentSlopes[common.Length..]];
+        for (int i = 0; i < common.Length; i++)
         {
             if (highFlows[i] < lowFlows[i] - (Guard.EdgeTolerance * lowFlows[0]))
             {
@@ -46,7 +58,7 @@ internal sealed class PumpInterval
                 VolumeFlow more = SiUnits.VolumeFlow(lowFlows[i]);
                 throw new RefusedArgumentException(
                     RefusalCode.MustNotFall,
-                    $"More voltage must not give less flow; at {SiUnits.Pressure(rises[i]).ToUnit(low.Points[0].PressureRise.Unit):pressureRise} it is {less.ToUnit(low.Points[0].Flow.Unit):value} at {high.Voltage:voltage} and {more.ToUnit(low.Points[0].Flow.Unit):least} at {low.Voltage:lowVoltage}. Check which curve belongs to which voltage.",
+                    $"More voltage must not give less flow; at {SiUnits.Pressure(common[i]).ToUnit(low.Points[0].PressureRise.Unit):pressureRise} it is {less.ToUnit(low.Points[0].Flow.Unit):value} at {high.Voltage:voltage} and {more.ToUnit(low.Points[0].Flow.Unit):least} at {low.Voltage:lowVoltage}. Check which curve belongs to which voltage.",
                     paramName
                 );
             }
@@ -58,15 +70,16 @@ internal sealed class PumpInterval
     /// </summary>
     internal string? EstimateBasis { get; }
 
-    /// <summary>The common pressure rises, Pa, ascending.</summary>
-    internal ReadOnlySpan<double> Rises => rises;
+    /// <summary>The number of points.</summary>
+    internal int Count => lowRises.Length;
 
     /// <summary>
-    /// Flow, m³/s, the slope of rise over flow, current, A, and its slope over rise, at each of the rises and a voltage
-    /// strictly between the two.
+    /// Pressure rise, Pa, ascending, flow, m³/s, the slope of rise over flow, current, A, and its slope over rise, at each
+    /// point and a voltage strictly between the two.
     /// </summary>
     internal void Read(
         double volts,
+        Span<double> rises,
         Span<double> flows,
         Span<double> riseSlopes,
         Span<double> currents,
@@ -74,8 +87,9 @@ internal sealed class PumpInterval
     )
     {
         double part = (volts - lowVolts) / span;
-        for (int i = 0; i < rises.Length; i++)
+        for (int i = 0; i < Count; i++)
         {
+            rises[i] = Between(lowRises[i], highRises[i], part);
             flows[i] = Between(lowFlows[i], highFlows[i], part);
             riseSlopes[i] = Between(lowRiseSlopes[i], highRiseSlopes[i], part);
             currents[i] = Between(lowCurrents[i], highCurrents[i], part);
@@ -88,10 +102,10 @@ internal sealed class PumpInterval
     /// <summary>The curve at a voltage strictly between the two.</summary>
     internal PumpCurve CurveAt(double volts, DataSource source)
     {
-        int n = rises.Length;
-        (double[] flows, double[] riseSlopes) = (new double[n], new double[n]);
+        int n = Count;
+        (double[] rises, double[] flows, double[] riseSlopes) = (new double[n], new double[n], new double[n]);
         (double[] currents, double[] currentSlopes) = (new double[n], new double[n]);
-        Read(volts, flows, riseSlopes, currents, currentSlopes);
+        Read(volts, rises, flows, riseSlopes, currents, currentSlopes);
         var points = ImmutableArray.CreateBuilder<PumpCurve.Point>(n);
         for (int i = 0; i < n; i++)
         {

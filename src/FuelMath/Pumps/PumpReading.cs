@@ -72,7 +72,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
         }
 
         (whole, EstimateBasis) = (null, interval.EstimateBasis);
-        count = interval.Rises.Length;
+        count = interval.Count;
         if (flows.Length < count)
         {
             (rises, flows, riseSlopes) = (new double[count], new double[count], new double[count]);
@@ -85,8 +85,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
         Span<double> riseSlope = riseSlopes.AsSpan(0, count);
         Span<double> current = currents.AsSpan(0, count);
         Span<double> currentSlope = currentSlopes.AsSpan(0, count);
-        interval.Rises.CopyTo(rise);
-        interval.Read(volts, flow, riseSlope, current, currentSlope);
+        interval.Read(volts, rise, flow, riseSlope, current, currentSlope);
         MonotoneCubic.Fill(rise, current, currentSlope, currentOverRise);
 
         // Flow falls as the pressure rise grows: over flow the points are in reverse order.

@@ -10,10 +10,14 @@ public sealed partial class FuelSystem
     /// <param name="injectors">One for each seat, in the order of the seats.</param>
     /// <returns>A new system.</returns>
     /// <exception cref="ArgumentException">There is no such stage, or the number of injectors does not fit.</exception>
-    public FuelSystem WithInjectors(string stage, IEnumerable<Injector> injectors) =>
-        Stages.Any(s => s.Name == stage)
-            ? Copy(Fuel, Network, Stages.Select(s => s.Name == stage ? s.WithInjectors(injectors) : s), Power)
+    public FuelSystem WithInjectors(string stage, IEnumerable<Injector> injectors)
+    {
+        ArgumentNullException.ThrowIfNull(injectors);
+        Injector[] fitted = Lists.NoNulls(injectors);
+        return Stages.Any(s => s.Name == stage)
+            ? Copy(Fuel, Network, Stages.Select(s => s.Name == stage ? s.WithInjectors(fitted) : s), Power)
             : throw Guard.NoName(stage, Stages.Select(s => s.Name), nameof(stage));
+    }
 
     /// <summary>The same system with another fuel in the tank; what the controller believes stays.</summary>
     /// <param name="fuel">The other fuel.</param>

@@ -81,9 +81,9 @@ internal sealed class SystemPath
             ],
             like?.Network
         );
-        nodes = [.. places.Select(n => Network.Node(n.Name))];
-        seatNodes = [.. Seats.Select(s => Network.Node(s.Node))];
-        (manifold, ambient) = (Network.Node(manifoldName), Network.Node(ambientName));
+        nodes = [.. places.Select(n => Network.Node(n.Name, "places"))];
+        seatNodes = [.. Seats.Select(s => Network.Node(s.Node, "stages"))];
+        (manifold, ambient) = (Network.Node(manifoldName, "network"), Network.Node(ambientName, "network"));
         Estimates =
         [
             "Injectors draw their time-mean flow. Pulsing raises losses by the factors given for each stage in a line that carries that stage alone and neither damps nor resonates.",

@@ -57,6 +57,58 @@ public sealed class PumpReadingTests
         }
     }
 
+    /// <summary>
+    /// Both curves end at no flow, at 720 kPa and 820: between 12 V and 14 the pressure at no flow is linear in voltage, the
+    /// current there too, and near a measured voltage the end is the measured one.
+    /// </summary>
+    [Theory]
+    [InlineData(12.0001, 720.005, 9.00015)]
+    [InlineData(13, 770, 10.5)]
+    [InlineData(13.9999, 819.995, 11.99985)]
+    public void Set_BetweenCurvesThatEndAtNoFlow_EndsBetweenTheirEnds(double volts, double kilopascals, double amperes)
+    {
+        Pump pump = new(
+            "to the end",
+            [
+                ToNoFlow(12, [0, 400, 720], [200, 120, 0], 9),
+                ToNoFlow(14, [0, 500, 700, 780, 820], [240, 140, 80, 30, 0], 12),
+            ],
+            StandardFuels.NHeptane,
+            PumpKnots.Source
+        );
+        var reading = new PumpReading(pump);
+        reading.Set(volts);
+
+        PumpCurve curve = pump.CurveAt(ElectricPotential.FromVolts(volts));
+        Assert.Equal(0, curve.LeastFlow.LitersPerHour, 1e-9);
+        Assert.Equal(kilopascals, curve.GreatestPressureRise.Kilopascals, 1e-9);
+        Assert.Equal(kilopascals * 1e3, reading.RiseOverFlow[1].C0, 1e-6);
+        Assert.Equal(amperes, reading.CurrentAt(kilopascals * 1e3), 1e-9);
+        reading.JudgeRise(kilopascals * 1e3);
+        for (double litersPerHour = 0; litersPerHour < 190; litersPerHour++)
+        {
+            Assert.True(
+                curve.RiseAt(VolumeFlow.FromLitersPerHour(litersPerHour))
+                    > curve.RiseAt(VolumeFlow.FromLitersPerHour(litersPerHour + 1))
+            );
+        }
+
+        static PumpCurve ToNoFlow(double volts, double[] kilopascals, double[] litersPerHour, double last) =>
+            new(
+                ElectricPotential.FromVolts(volts),
+                kilopascals.Zip(
+                    litersPerHour,
+                    (p, q) =>
+                        new PumpCurve.Point(
+                            Pressure.FromKilopascals(p),
+                            VolumeFlow.FromLitersPerHour(q),
+                            ElectricCurrent.FromAmperes(5 + ((last - 5) * p / kilopascals[^1]))
+                        )
+                ),
+                PumpKnots.Source
+            );
+    }
+
     /// <summary>Between two curves more flow goes against less pressure, everywhere.</summary>
     [Property]
     public void Set_BetweenVoltages_FallsAlongTheWholeCurve(PumpKnots knots, Along along)
