@@ -55,7 +55,7 @@ internal static class States
     private static void Write(Utf8JsonWriter json, FuelSystem system, SystemState state)
     {
         json.WriteStartObject("pressures");
-        foreach (string node in system.Network.Nodes.Select(n => n.Name).Except(state.Network.CutOffNodes))
+        foreach (string node in system.Network.Nodes.Select(n => n.Name).Except(state.Network.CutOffNodeNames))
         {
             json.WriteNumber(node, state.PressureAt(node).AboveAmbient.Pascals);
         }

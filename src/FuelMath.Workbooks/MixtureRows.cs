@@ -92,7 +92,7 @@ internal sealed class MixtureRows
             return;
         }
 
-        double told = system.Stages[0].Belief.Fuel.StoichiometricRatio.ToMassRatio();
+        double told = system.Stages[0].Belief!.Fuel.StoichiometricRatio.ToMassRatio();
         ReckonedSi = moist / (told * target.ToRatio());
         Reckoned = rows.Live(
             "fuel of a chamber as the controller reckons",
@@ -100,7 +100,7 @@ internal sealed class MixtureRows
             SheetUnit.Milligrams,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"it knows of no humidity and was told {system.Stages[0].Belief.Fuel.Name}, {told:0.###}"
+                $"it knows of no humidity and was told {system.Stages[0].Belief!.Fuel.Name}, {told:0.###}"
             )
         );
     }

@@ -27,7 +27,7 @@ internal sealed class ToldStage
         (this.across, this.pulse, this.pulsesPerChamber) = (across, pulse, pulsesPerChamber);
     }
 
-    private ControllerBelief Belief => stage.Belief;
+    private ControllerBelief Belief => stage.Belief!;
 
     /// <summary>The stage by the controller's belief; null where its width is not computed or zero.</summary>
     internal static ToldStage? Of(
@@ -49,13 +49,13 @@ internal sealed class ToldStage
                 : state.Point.Air.Ambient;
         SystemState.InjectorResult[] own = [.. state.Injectors.Where(i => i.Stage == stage.Name)];
         Pressure across =
-            stage.Belief.DifferentialPressureAt(discharge, state.Point.Air.Ambient)
+            stage.Belief!.DifferentialPressureAt(discharge, state.Point.Air.Ambient)
             ?? Pressure.FromPascals(own.Average(i => i.DifferentialPressure.Si()));
-        Injector.PulseResult pulse = stage.Belief.Injector.Deliver(
+        Injector.PulseResult pulse = stage.Belief!.Injector.Deliver(
             result.PulseWidth,
             result.Period,
             across,
-            stage.Belief.Fuel.DensityAt(stage.Belief.FuelTemperature),
+            stage.Belief!.Fuel.DensityAt(stage.Belief!.FuelTemperature),
             state.SourceVoltage
         );
         return pulse.IsHeldOpen || pulse.EffectiveWidth.Si() <= 0

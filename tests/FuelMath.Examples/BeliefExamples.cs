@@ -38,7 +38,7 @@ public sealed class BeliefExamples
                 "two liters",
                 4,
                 Volume.FromLiters(2),
-                VolumetricEfficiency.Constant(Ratio.FromPercent(85), Source)
+                VolumetricEfficiency.FromConstant(Ratio.FromPercent(85), Source)
             ),
             new OperatingPoint(
                 "cruise",

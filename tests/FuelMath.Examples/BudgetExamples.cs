@@ -35,11 +35,11 @@ public sealed class BudgetExamples
                         bench
                     )
                     .WithDegreesOfFreedom(known),
-                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", bench),
+                UncertaintyBudget.Input.FromExact("referenceDensity", 740, "kg/m3", bench),
                 UncertaintyBudget
                     .Input.FromHalfWidth("differentialPressure", 4, 0.1, "bar", SpreadShape.Rectangular, bench)
                     .WithDegreesOfFreedom(known),
-                UncertaintyBudget.Input.Exact("density", 740, "kg/m3", bench),
+                UncertaintyBudget.Input.FromExact("density", 740, "kg/m3", bench),
             ]
         );
         double flow = budget.Value; // 923.8 cm3/min

@@ -40,7 +40,7 @@ public sealed class FuelTopicExamples
         var change = new FuelChange(StandardFuels.PumpGasoline, blend, Temperature.FromDegreesCelsius(30));
 
         Ratio volume = change.VolumeRatioAtEqualLambda; // 1.31 times the volume for the same air
-        Ratio power = change.VolumeRatioAtEqualPower; // 1.31 times for the same heat
+        Ratio? power = change.VolumeRatioAtEqualPower; // 1.31 times for the same heat
         FuelChange.InjectorHeadroom injector = change.InjectorAtEqualLambda(
             Duration.FromMilliseconds(12.4),
             Duration.FromMilliseconds(0.9),
@@ -53,7 +53,7 @@ public sealed class FuelTopicExamples
         #endregion
 
         Assert.Equal(1.31, volume.DecimalFractions, 0.005);
-        Assert.Equal(1.31, power.DecimalFractions, 0.005);
+        Assert.Equal(1.31, power!.Value.DecimalFractions, 0.005);
         Assert.Equal(0.96, injector.DutyCycle.DecimalFractions, 0.005);
         Assert.Equal(184, pump.Demand.LitersPerHour, 0.5);
         Assert.False(pump.IsEnough);

@@ -38,10 +38,10 @@ public sealed class LineExamples
         var line = new LinePlan(
             "feed",
             [
-                LinePlan.Piece.FromPort("pump outlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
-                LinePlan.Piece.Between(adapter, passage),
-                LinePlan.Piece.Along(hose),
-                LinePlan.Piece.ToPort("rail inlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                new LinePlan.StartPort("pump outlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                new LinePlan.AdapterPiece(adapter, passage),
+                new LinePlan.HosePiece(hose),
+                new LinePlan.EndPort("rail inlet", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
 

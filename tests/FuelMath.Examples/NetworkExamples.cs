@@ -53,7 +53,7 @@ public sealed class NetworkExamples
 
         Assert.Equal(1000.0 / 3, heavy.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
         Assert.Equal(375, lighter.PressureAt("rail").AboveAmbient.Kilopascals, 1e-6);
-        Assert.Equal(Network.LinkCondition.Stopped, light.ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Stopped, light.ConditionOf("second"));
         Assert.StartsWith(
             "'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins",
             why,
@@ -203,7 +203,7 @@ public sealed class NetworkExamples
         VolumeFlow left = state.FlowIn("left branch"); // 73.6 L/h: the shorter way takes the larger part of 120 L/h
         VolumeFlow across = state.FlowIn("link between the rails"); // 13.6 L/h
         Pressure error = state.WorstPressureResidual; // how well the equations hold, and where
-        string where = state.WorstPressureResidualLink;
+        string where = state.WorstPressureResidualLine;
 
         static Line Run(string name, string from, string to, Length length) =>
             new(
@@ -225,6 +225,6 @@ public sealed class NetworkExamples
         Assert.Equal(left.LitersPerHour - 60, across.LitersPerHour, 1e-6);
         Assert.True(left > right);
         Assert.True(error < Pressure.FromPascals(1e-3));
-        Assert.Contains(where, state.Links);
+        Assert.Contains(where, state.LineNames);
     }
 }

@@ -130,17 +130,24 @@ public sealed class StartExamples
         var stage = new InjectorStage(
             "primary",
             InjectorStage.DischargePlace.Manifold,
-            pulsesPerCycle: 1,
-            belief,
+            1,
             Enumerable.Range(1, 4).Select(cylinder => new InjectorStage.Seat(cylinder, "rail", injector))
-        );
+        ).WithBelief(belief);
         var wires = new Circuit(
             "12 AWG and its way back",
             [new Conductor(WireSize.FromAwg(12), Length.FromMeters(4), Temperature.FromDegreesCelsius(40))],
             [new Conductor(WireSize.FromAwg(12), Length.FromMeters(2), Temperature.FromDegreesCelsius(40))],
             contacts: ElectricResistance.FromMilliohms(20)
         );
-        var system = new FuelSystem("two liters", fuel, engine, network, [stage], new PowerSupply(wires, wires), data);
+        var system = new FuelSystem(
+            "two liters",
+            fuel,
+            engine,
+            network,
+            [stage],
+            new CircuitSupply(wires, wires),
+            data
+        );
 
         // One operating point.
         SystemState state = system.Solve(

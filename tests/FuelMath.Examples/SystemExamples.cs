@@ -219,7 +219,7 @@ public sealed class SystemExamples
         Line second = new Line("second pump", "tank", "pump outlet", alike).SwitchedBy(byDraw);
         FuelSystem twoPumps = system.WithNetwork(new(system.Network.Nodes, [.. system.Network.Lines, second]));
 
-        bool Runs(SystemState state) => state.Network.ConditionOf("second pump") == Network.LinkCondition.Running;
+        bool Runs(SystemState state) => state.Network.ConditionOf("second pump") == Network.LineCondition.Running;
 
         SystemState cut = twoPumps.Solve(points[4]);
         SystemState low = twoPumps.After(cut).Solve(points[5]); // full load at low speed

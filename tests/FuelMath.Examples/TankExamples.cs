@@ -9,8 +9,8 @@ public sealed class TankExamples
     {
         #region ReachATarget
         Temperature paddock = Temperature.FromDegreesCelsius(18);
-        Tank.Liquid gasoline = Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline);
-        Tank.Liquid can = Tank.Liquid.GasolineWith("can", StandardFuels.PumpGasoline, Ratio.FromPercent(78));
+        Tank.Liquid gasoline = Tank.Liquid.FromFuel(StandardFuels.PumpGasoline);
+        Tank.Liquid can = Tank.Liquid.FromGasoline("can", StandardFuels.PumpGasoline, Ratio.FromPercent(78));
 
         // The tank of the time-trial car: 45 L, with 12 L of gasoline in it.
         Tank tank = Tank.Empty(Volume.FromLiters(45), paddock).Add(gasoline, Volume.FromLiters(12), paddock);
@@ -45,7 +45,9 @@ public sealed class TankExamples
         Ratio content = shaken.Content; // 29 %, not the 26.5 % that the layer grew
         Ratio uncertainty = shaken.StandardUncertainty; // 1.1 %
 
-        EthanolSensor.Measurement sensed = EthanolSensor.Usual(Ratio.FromPercent(2)).Read(Frequency.FromHertz(79)); // 29 %
+        EthanolSensor.Measurement sensed = EthanolSensor
+            .FromUsualScale(Ratio.FromPercent(2))
+            .Read(Frequency.FromHertz(79)); // 29 %
         #endregion
 
         Assert.Equal(29, content.Percent, 0.1);
@@ -58,10 +60,10 @@ public sealed class TankExamples
     {
         #region WaterInTheTank
         Temperature mild = Temperature.FromDegreesCelsius(15);
-        Tank.Liquid wet = Tank.Liquid.Hydrous("hydrous", EthanolWater.FromStrength(Ratio.FromPercent(94)));
+        Tank.Liquid wet = Tank.Liquid.FromHydrous("hydrous", EthanolWater.FromStrength(Ratio.FromPercent(94)));
         Tank tank = Tank.Empty(Volume.FromLiters(45), mild)
             .Add(wet, Volume.FromLiters(4), mild)
-            .Add(Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline), Volume.FromLiters(34), mild);
+            .Add(Tank.Liquid.FromFuel(StandardFuels.PumpGasoline), Volume.FromLiters(34), mild);
 
         Finding? finding = tank.PhaseSeparation(Temperature.FromDegreesCelsius(5));
         Severity? severity = finding?.Severity; // Warning: a layer may fall out

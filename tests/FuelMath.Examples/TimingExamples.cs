@@ -39,7 +39,7 @@ public sealed class TimingExamples
             "two liters",
             4,
             Volume.FromLiters(2),
-            VolumetricEfficiency.Constant(Ratio.FromPercent(85), Workshop)
+            VolumetricEfficiency.FromConstant(Ratio.FromPercent(85), Workshop)
         );
 
     private static InjectorSupply Supply() =>

@@ -60,7 +60,7 @@ public sealed class WiringExamples
                     ElectricCurrent.FromAmperes(90)
                 ),
             ],
-            [WiringMesh.Load.ConstantCurrent("pump", "pump +", "pump -", ElectricCurrent.FromAmperes(16))]
+            [new WiringMesh.CurrentLoad("pump", "pump +", "pump -", ElectricCurrent.FromAmperes(16))]
         );
 
         WiringMesh.State state = mesh.Solve();

@@ -63,7 +63,7 @@ internal sealed class MeasuredSet
                 ),
             ];
             var report = new SetReport(
-                stage.Belief.Injector.Rating,
+                Wanted(stage),
                 own.Select((r, i) => Benched(stage, stage.Seats[i], r)),
                 AcceptanceLimits.CommonPractice,
                 Ratio.FromPercent(95)
@@ -79,6 +79,9 @@ internal sealed class MeasuredSet
 
         return new(all, reports, fitted);
     }
+
+    /// <summary>The rating that the set is measured against: what the controller was told, or that of the first seat.</summary>
+    private static FlowRating Wanted(InjectorStage stage) => (stage.Belief?.Injector ?? stage.Seats[0].Injector).Rating;
 
     private static BenchedInjector Benched(InjectorStage stage, InjectorStage.Seat seat, BenchReading[] own)
     {
@@ -101,7 +104,7 @@ internal sealed class MeasuredSet
         DataSource source
     )
     {
-        FlowRating rating = stage.Belief.Injector.Rating;
+        FlowRating rating = Wanted(stage);
         Injector injector = seat.Injector.WithRating(
             member.Name,
             FlowRating.FromVolume(

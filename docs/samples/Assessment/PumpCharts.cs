@@ -36,7 +36,7 @@ internal static class PumpCharts
         }
 
         PumpCurve curve = pump.CurveAt(match.Voltage);
-        SurgeTank.FuelBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
+        SurgeTankBalance? tank = state.SurgeTanks.FirstOrDefault(t => t.LiftPumps.Contains(match.Line));
         double drawn = tank is null ? Drawn(state) : (tank.DrawnFlow - tank.ReturnFlow).LitersPerHour;
         double? spare = tank is null ? state.PumpReserve?.LitersPerHour : tank.OverflowFlow.LitersPerHour;
         (string draws, string left) = tank is null
@@ -94,7 +94,7 @@ internal static class PumpCharts
         return $"the engine draws {Say.Number(drawn, "0.0")} L/h; {left}";
     }
 
-    private static string InWords(SurgeTank.FuelBalance tank) =>
+    private static string InWords(SurgeTankBalance tank) =>
         $"from '{tank.Node}' {Say.LitersPerHour(tank.DrawnFlow)} L/h are drawn and {Say.LitersPerHour(tank.ReturnFlow)} L/h come back; "
         + (
             tank.DrainsWithLift

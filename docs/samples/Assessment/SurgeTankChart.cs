@@ -9,7 +9,7 @@ internal static class SurgeTankChart
     {
         foreach (string node in states[0].SurgeTanks.Select(t => t.Node))
         {
-            (string Point, SurgeTank.FuelBalance Tank)[] all =
+            (string Point, SurgeTankBalance Tank)[] all =
             [
                 .. states.Select(s => (s.Point.Name, s.SurgeTanks.First(t => t.Node == node))),
             ];
@@ -17,7 +17,7 @@ internal static class SurgeTankChart
         }
     }
 
-    private static string Of(string node, (string Point, SurgeTank.FuelBalance Tank)[] all)
+    private static string Of(string node, (string Point, SurgeTankBalance Tank)[] all)
     {
         Plot plot = Charts.New("", "flow, L/h");
         Stack(
@@ -56,13 +56,13 @@ internal static class SurgeTankChart
 
     private static void Stack(
         Plot plot,
-        (string Point, SurgeTank.FuelBalance Tank)[] all,
+        (string Point, SurgeTankBalance Tank)[] all,
         double beside,
-        params (string Name, Color Color, Func<SurgeTank.FuelBalance, double> Flow)[] layers
+        params (string Name, Color Color, Func<SurgeTankBalance, double> Flow)[] layers
     )
     {
         double[] below = new double[all.Length];
-        foreach ((string name, Color color, Func<SurgeTank.FuelBalance, double> flow) in layers)
+        foreach ((string name, Color color, Func<SurgeTankBalance, double> flow) in layers)
         {
             var bars = plot.Add.Bars(
                 (Bar[])
@@ -89,7 +89,7 @@ internal static class SurgeTankChart
         }
     }
 
-    private static string InWords(SurgeTank.FuelBalance tank) =>
+    private static string InWords(SurgeTankBalance tank) =>
         $"{Say.LitersPerHour(tank.LiftFlow)} lifted, {Say.LitersPerHour(tank.ReturnFlow)} returned, {Say.LitersPerHour(tank.DrawnFlow)} drawn, "
         + (
             tank.DrainsWithLift

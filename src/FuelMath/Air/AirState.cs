@@ -90,7 +90,7 @@ public sealed class AirState
     /// <exception cref="ArgumentOutOfRangeException">
     /// A value is outside its range, or the pressure is not above the partial pressure of the water.
     /// </exception>
-    public static AirState Dry(AbsolutePressure pressure, Temperature temperature) =>
+    public static AirState FromDryAir(AbsolutePressure pressure, Temperature temperature) =>
         new(pressure, temperature, SiUnits.Ratio(0));
 
     /// <summary>

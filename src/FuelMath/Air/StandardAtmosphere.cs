@@ -40,7 +40,7 @@ public static class StandardAtmosphere
         AtmosphereModel.Pressure(Traced.Input(AirSymbols.Altitude, Inside(altitude))).ToWorking();
 
     private static AirState At(double meters) =>
-        AirState.Dry(
+        AirState.FromDryAir(
             new AbsolutePressure(AtmosphereModel.Pressure(new Real(meters)).Value),
             SiUnits.Temperature(AtmosphereModel.Temperature(new Real(meters)).Value)
         );

@@ -73,8 +73,8 @@ public sealed partial class BriefAssessment
             return $", and the verdict \"{Verdict.Words(other.Kind)}\"{reason}";
         }
 
-        private static string Words(Output answer) =>
-            answer switch
+        private static string Words(Output output) =>
+            output switch
             {
                 Output.DutyCycle => "duty cycle",
                 Output.LeanDeviation => "lambda above what is asked",

@@ -8,7 +8,7 @@ public sealed partial class BriefAssessment
     public sealed class OutputMovement
     {
         internal OutputMovement(
-            Output answer,
+            Output output,
             string point,
             double value,
             double? atLeast,
@@ -16,7 +16,7 @@ public sealed partial class BriefAssessment
             double limit
         )
         {
-            (Output, Point) = (answer, point);
+            (Output, Point) = (output, point);
             (Value, Limit) = (SiUnits.Ratio(value), SiUnits.Ratio(limit));
             AtLeast = atLeast is { } least ? SiUnits.Ratio(least) : null;
             AtGreatest = atGreatest is { } greatest ? SiUnits.Ratio(greatest) : null;

@@ -27,7 +27,7 @@ public sealed partial class BriefAssessment
     /// <summary>The assessment with every estimate at its value.</summary>
     public SystemAssessment Assessment { get; }
 
-    /// <summary>How much each estimate changes the answer; the most influential comes first.</summary>
+    /// <summary>How much each estimate changes the output; the most influential comes first.</summary>
     /// <remarks>
     /// Ordered by the movement of an end towards or past a limit, as a fraction of the distance to it: from one on, the
     /// estimate alone can reverse a judgment. An end without an answer comes first.
@@ -41,20 +41,20 @@ public sealed partial class BriefAssessment
     {
         (SystemAssessment low, SystemAssessment high) = (At(estimate.Least), At(estimate.Greatest));
         var movements = ImmutableArray.CreateBuilder<OutputMovement>();
-        foreach (Output answer in Enum.GetValues<Output>())
+        foreach (Output output in Enum.GetValues<Output>())
         {
             for (int p = 0; p < Assessment.Points.Length; p++)
             {
-                if (Value(Assessment.Points[p], answer) is { } value)
+                if (Value(Assessment.Points[p], output) is { } value)
                 {
                     movements.Add(
                         new(
-                            answer,
+                            output,
                             Assessment.Points[p].Point.Name,
                             value,
-                            Value(low.Points[p], answer),
-                            Value(high.Points[p], answer),
-                            Limit(answer)
+                            Value(low.Points[p], output),
+                            Value(high.Points[p], output),
+                            Limit(output)
                         )
                     );
                 }
@@ -70,15 +70,15 @@ public sealed partial class BriefAssessment
         }
     }
 
-    private double Limit(Output answer) =>
-        answer switch
+    private double Limit(Output output) =>
+        output switch
         {
             Output.DutyCycle => Brief.System.Limits.DutyCycle.InSi(),
             Output.LeanDeviation => Brief.System.Limits.MixtureDeviation.InSi(),
             _ => Brief.System.Limits.PumpReserve.InSi(),
         };
 
-    private static double? Value(SystemAssessment.PointAssessment point, Output answer)
+    private static double? Value(SystemAssessment.PointAssessment point, Output output)
     {
         if (point.Of(SystemAssessment.StateBasis.AsDescribed)?.State is not { } state)
         {
@@ -86,7 +86,7 @@ public sealed partial class BriefAssessment
         }
 
         double drawn = state.Injectors.Sum(i => i.MeanFlow.InSi());
-        return answer switch
+        return output switch
         {
             Output.DutyCycle => state.Stages.Max(s => s.DutyCycle.InSi()),
             Output.LeanDeviation => state.Chambers.All(c => c.Lambda is not null) && state.TargetLambda is { } target

@@ -27,12 +27,15 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
                 "engine",
                 brief.Engine.Cylinders,
                 brief.Engine.Displacement,
-                VolumetricEfficiency.Constant(SiUnits.Ratio(number(SystemBrief.Input.VolumetricEfficiency)), Estimated)
+                VolumetricEfficiency.FromConstant(
+                    SiUnits.Ratio(number(SystemBrief.Input.VolumetricEfficiency)),
+                    Estimated
+                )
             ),
             Network(),
             [Stage()],
             null,
-            new PowerSupply(Wires("pump circuit"), Wires("injector circuit")),
+            new CircuitSupply(Wires("pump circuit"), Wires("injector circuit")),
             Limits.CommonPractice,
             Estimated
         );
@@ -56,10 +59,12 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
         Injector told = Injector("as told", Told(SystemBrief.Input.DeadTime));
         Injector fitted = Injector("as fitted", number(SystemBrief.Input.DeadTime))
             .WithFlowScale("as fitted", SiUnits.Ratio(number(SystemBrief.Input.InjectorFlow)), Estimated);
-        return new(
+        return new InjectorStage(
             "injectors",
             InjectorStage.DischargePlace.Manifold,
             1,
+            Enumerable.Range(1, brief.Engine.Cylinders).Select(c => new InjectorStage.Seat(c, "rail", fitted))
+        ).WithBelief(
             new ControllerBelief(
                 told,
                 brief.Regulator.SetDifferentialPressure,
@@ -69,8 +74,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
                 brief.Regulator.Reference == RegulatorReference.Manifold
                     ? RailPressure.Reference.Manifold
                     : RailPressure.Reference.Fixed
-            ),
-            Enumerable.Range(1, brief.Engine.Cylinders).Select(c => new InjectorStage.Seat(c, "rail", fitted))
+            )
         );
     }
 

@@ -24,7 +24,7 @@ internal static class BenchFlowBudget
             Input("time", reading.CollectionTime.InSi(), known.Seconds, "s"),
             Input("pressure across", at.PressureSi / Bar, known.Pascals / Bar, "bar"),
             Input("density", at.DensitySi, known.DensityShare * at.DensitySi, "kg/m3"),
-            UncertaintyBudget.Input.Exact("pressure asked for", pressure / Bar, "bar", known.Source),
+            UncertaintyBudget.Input.FromExact("pressure asked for", pressure / Bar, "bar", known.Source),
         ];
         return volume
             ? UncertaintyBudget.Of(new ByVolume(at.DensitySi), "cm3/min", inputs)

@@ -67,7 +67,7 @@ public sealed partial class UncertaintyBudget
         /// <exception cref="ArgumentException">A text is blank.</exception>
         /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
         /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
-        public static Input Exact(string name, double value, string unit, DataSource source) =>
+        public static Input FromExact(string name, double value, string unit, DataSource source) =>
             new(name, value, 0, unit, SpreadShape.Normal, source);
 
         /// <summary>The mean of repeats, with its standard error. Source: [JCGM-100] section 4.2.3.</summary>

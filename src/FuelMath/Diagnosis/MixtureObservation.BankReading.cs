@@ -117,7 +117,7 @@ public sealed partial class MixtureObservation
         /// <returns>The reading.</returns>
         /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
         /// <exception cref="ArgumentException">No width is given.</exception>
-        public static BankReading WithoutSensor(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
+        public static BankReading FromPulseWidths(int bank, IEnumerable<Duration> pulseWidths, Ratio correction) =>
             new(bank, pulseWidths, correction, null, false, null);
 
         /// <inheritdoc />

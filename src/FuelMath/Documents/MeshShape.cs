@@ -73,24 +73,33 @@ internal static class MeshShape
             WiringMesh.LoadKind.ConstantCurrent,
             "constant current",
             "The same current at any voltage.",
-            o => o.Required("current", QuantityShapes.Current.NotNegative, l => l.Current!.Value).Says("Its current."),
-            WiringMesh.Load.ConstantCurrent
+            o =>
+                o.Required("current", QuantityShapes.Current.NotNegative, l => ((WiringMesh.CurrentLoad)l).Current)
+                    .Says("Its current."),
+            (name, positive, negative, current) => new WiringMesh.CurrentLoad(name, positive, negative, current)
         ),
         LoadOf(
             WiringMesh.LoadKind.Resistance,
             "resistance",
             "Current in proportion to voltage.",
             o =>
-                o.Required("resistance", QuantityShapes.Resistance.Positive, l => l.Resistance!.Value)
+                o.Required(
+                        "resistance",
+                        QuantityShapes.Resistance.Positive,
+                        l => ((WiringMesh.ResistanceLoad)l).Resistance
+                    )
                     .Says("Its resistance."),
-            WiringMesh.Load.FromResistance
+            (name, positive, negative, resistance) =>
+                new WiringMesh.ResistanceLoad(name, positive, negative, resistance)
         ),
         LoadOf(
             WiringMesh.LoadKind.ConstantPower,
             "constant power",
             "The same power at any voltage.",
-            o => o.Required("power", QuantityShapes.Power.NotNegative, l => l.Power!.Value).Says("Its power."),
-            WiringMesh.Load.ConstantPower
+            o =>
+                o.Required("power", QuantityShapes.Power.NotNegative, l => ((WiringMesh.PowerLoad)l).Power)
+                    .Says("Its power."),
+            (name, positive, negative, power) => new WiringMesh.PowerLoad(name, positive, negative, power)
         )
     );
 

@@ -72,7 +72,7 @@ internal static class OwnFuelShape
             var heatingValue = o.Optional(
                     "lowerHeatingValue",
                     QuantityShapes.SpecificEnergy.Positive,
-                    f => f.HasLowerHeatingValue ? f.LowerHeatingValue : null
+                    f => f.LowerHeatingValue
                 )
                 .Says("Lower heating value; not known when left out.");
             var source = o.Source(f => f.Sources[0]);
@@ -95,7 +95,7 @@ internal static class OwnFuelShape
         });
 
     private static ValueProperty<LiquidVaporPressure, string> Reason(ObjectBuilder<LiquidVaporPressure> o) =>
-        o.Required("reason", TextShape.Note, v => v.ReasonUnknown)
+        o.Required("reason", TextShape.Note, v => v.ReasonUnknown ?? "")
             .Says("Why the vapor pressure is not known, a sentence.");
 
     private static string NameOf(Fuel fuel) =>

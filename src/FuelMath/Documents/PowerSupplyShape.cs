@@ -9,17 +9,17 @@ internal static class PowerSupplyShape
         new(o =>
         {
             o.Is("power-supply", "What feeds pumps and injectors: two circuits or a mesh.");
-            var pumps = o.Optional("pumps", CircuitShape.Shape, p => p.Pumps)
+            var pumps = o.Optional("pumps", CircuitShape.Shape, p => (p as CircuitSupply)?.Pumps)
                 .Says("Feeds all pumps together that have no feed of their own.");
-            var injectors = o.Optional("injectors", CircuitShape.Shape, p => p.Injectors)
+            var injectors = o.Optional("injectors", CircuitShape.Shape, p => (p as CircuitSupply)?.Injectors)
                 .Says("Feeds all injectors together; beside \"pumps\".");
-            var mesh = o.Optional("mesh", MeshShape.Shape, p => p.Mesh)
+            var mesh = o.Optional("mesh", MeshShape.Shape, p => (p as MeshSupply)?.Mesh)
                 .Says("Supply and ground as a mesh, in the place of the two circuits.");
-            var source = o.Optional("source", TextShape.Name, p => p.Source)
+            var source = o.Optional("source", TextShape.Name, p => (p as MeshSupply)?.Source)
                 .Says("The source of the mesh whose voltage an operating point states.");
-            var pumpLoad = o.Optional("pumpLoad", TextShape.Name, p => p.PumpLoad)
+            var pumpLoad = o.Optional("pumpLoad", TextShape.Name, p => (p as MeshSupply)?.PumpLoad)
                 .Says("The load of the mesh that stands for all pumps without a feed of their own.");
-            var injectorLoad = o.Optional("injectorLoad", TextShape.Name, p => p.InjectorLoad)
+            var injectorLoad = o.Optional("injectorLoad", TextShape.Name, p => (p as MeshSupply)?.InjectorLoad)
                 .Says("The load of the mesh that stands for all injectors.");
             var feeds = o.Optional("feeds", PumpFeedShape.Shape.List(1, 100), p => p.Feeds)
                 .Says("Pumps with a circuit or a load of their own; none when left out.");
@@ -31,13 +31,13 @@ internal static class PowerSupplyShape
                     && f.Of(pumpLoad) is { } forPumps
                     && f.Of(injectorLoad) is { } forInjectors
                     && !f.Has(injectors)
-                        ? PowerSupply.FromMesh(whole, node, forPumps, forInjectors)
+                        ? new MeshSupply(whole, node, forPumps, forInjectors)
                         : throw new RefusedArgumentException(
                             RefusalCode.BelongTogether,
                             "Beside \"mesh\" there must be \"source\", \"pumpLoad\" and \"injectorLoad\", and no \"injectors\"."
                         )
                     : f.Of(injectors) is { } circuit && !f.Has(source) && !f.Has(pumpLoad) && !f.Has(injectorLoad)
-                        ? new(f.Of(pumps)!, circuit)
+                        ? new CircuitSupply(f.Of(pumps)!, circuit)
                         : throw new RefusedArgumentException(
                             RefusalCode.BelongTogether,
                             "Beside \"pumps\" there must be \"injectors\", and nothing that belongs to a mesh."

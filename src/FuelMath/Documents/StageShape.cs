@@ -71,8 +71,9 @@ internal static class StageShape
                 .Says(
                     "Groups of its injectors that open one after the other, evenly spaced: 1 when all open at once; left out where it is not known."
                 );
-            var believed = o.Required("belief", Belief, s => s.Belief).Says("What the controller was told.");
+            o.With("belief", Belief, s => s.Belief, (s, v) => s.WithBelief(v))
+                .Says("What the controller was told; left out where nobody knows it and a sensor holds lambda.");
             var seats = o.Required("seats", Seat.List(1, 256), s => s.Seats).Says("The injectors in their places.");
-            return f => new(f.Of(name), f.Of(discharge), f.Of(pulses), f.Of(believed), f.Of(seats));
+            return f => new(f.Of(name), f.Of(discharge), f.Of(pulses), f.Of(seats));
         });
 }

@@ -13,7 +13,7 @@ internal static class SystemLists
         return Fuels(
             [
                 system.Fuel,
-                .. system.Stages.Select(s => s.Belief.Fuel),
+                .. system.Stages.Select(s => s.Belief?.Fuel).OfType<Fuel>(),
                 .. InjectorsUsed(system).Select(i => i.Rating.Fluid),
                 .. system.Network.Lines.Select(l => l.Part).OfType<Pump>().Select(p => p.Fluid),
             ],
@@ -41,7 +41,11 @@ internal static class SystemLists
     }
 
     private static IEnumerable<Injector> InjectorsUsed(FuelSystem system) =>
-        system.Stages.SelectMany(s => s.Seats.Select(t => t.Injector).Prepend(s.Belief.Injector));
+        system.Stages.SelectMany(s =>
+            (s.Belief is { } belief ? [belief.Injector] : Array.Empty<Injector>()).Concat(
+                s.Seats.Select(t => t.Injector)
+            )
+        );
 
     private static ImmutableArray<T> Distinct<T>(
         string what,

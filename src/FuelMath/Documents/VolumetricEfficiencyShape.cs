@@ -74,7 +74,7 @@ internal static class VolumetricEfficiencyShape
                 o.Kind("constant", DependsOn, v => v.ManifoldPressures.IsEmpty);
                 var value = o.Required("value", QuantityShapes.Ratio.Positive, v => v.ValueAt(0, 0)).Says("The value.");
                 var source = o.Source(v => v.Source);
-                return f => VolumetricEfficiency.Constant(f.Of(value), f.Of(source));
+                return f => VolumetricEfficiency.FromConstant(f.Of(value), f.Of(source));
             })
         );
 

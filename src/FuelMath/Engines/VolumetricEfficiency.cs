@@ -143,7 +143,7 @@ public sealed class VolumetricEfficiency
     /// <returns>The table.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The value is not above 0 % and up to 200 %.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
-    public static VolumetricEfficiency Constant(Ratio value, DataSource source)
+    public static VolumetricEfficiency FromConstant(Ratio value, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
         return new(null, [], [], [value], source);

@@ -72,7 +72,7 @@ public sealed partial class FiltrationRating
     /// <exception cref="ArgumentOutOfRangeException">The size is not greater than zero.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">The name is blank.</exception>
-    public static FiltrationRating Nominal(string name, Length nominal, DataSource source) =>
+    public static FiltrationRating FromNominal(string name, Length nominal, DataSource source) =>
         new(name, nominal, source);
 
     /// <summary>Two filters one behind the other, at the sizes at which both were tested.</summary>
@@ -87,7 +87,7 @@ public sealed partial class FiltrationRating
     /// </remarks>
     /// <exception cref="ArgumentNullException">A rating or the source is null.</exception>
     /// <exception cref="ArgumentException">No size was tested on both.</exception>
-    public static FiltrationRating InSeries(
+    public static FiltrationRating FromSeries(
         string name,
         FiltrationRating first,
         FiltrationRating second,

@@ -171,7 +171,7 @@ internal static class EndTables
     ) =>
         rows.ToImmutableSortedDictionary(
             r => r.Diameter,
-            r => ScrewThread.Metric(SiUnits.Length(r.Diameter * 1e-3), SiUnits.Length(r.Pitch * 1e-3))
+            r => ScrewThread.FromMetric(SiUnits.Length(r.Diameter * 1e-3), SiUnits.Length(r.Pitch * 1e-3))
         );
 
     private static ImmutableSortedDictionary<string, ScrewThread> Pipe(

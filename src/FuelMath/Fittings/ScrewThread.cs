@@ -62,7 +62,7 @@ public sealed partial class ScrewThread : IEquatable<ScrewThread>
     /// <param name="pitch">Pitch; greater than zero and less than a third of the diameter.</param>
     /// <returns>The thread.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static ScrewThread Metric(Length majorDiameter, Length pitch) =>
+    public static ScrewThread FromMetric(Length majorDiameter, Length pitch) =>
         new(
             FormattableString.Invariant($"M{majorDiameter.InSi() * 1e3:0.###}x{pitch.InSi() * 1e3:0.###}"),
             Profile.Metric,

@@ -43,7 +43,7 @@ internal static class BlendRules
             fuels.Zip(fractions, (f, w) => w * element(f.Composition)).Sum();
 
         LiquidDensity density = pure ? fuels[0].Density : Density(fuels, fractions);
-        bool heat = fuels.All(f => f.HasLowerHeatingValue);
+        bool heat = fuels.All(f => f.LowerHeatingValue is not null);
         return new(
             name,
             new ElementalComposition(
@@ -56,7 +56,7 @@ internal static class BlendRules
             density,
             pure ? fuels[0].Viscosity : Viscosity(fuels, fractions, density),
             VaporPressureOf(fuels, fractions, pure),
-            heat ? SiUnits.SpecificEnergy(fuels.Zip(fractions, (f, w) => w * f.LowerHeatingValue.InSi()).Sum()) : null,
+            heat ? SiUnits.SpecificEnergy(fuels.Zip(fractions, (f, w) => w * f.HeatSi).Sum()) : null,
             fuels.SelectMany(f => f.OwnSources),
             fuels.SelectMany(f => f.OwnEstimates),
             fuels.SelectMany(f => f.Cautions)
@@ -112,7 +112,7 @@ internal static class BlendRules
         // The oil of a premix adds no vapor, and lowers the vapor pressure by less than its mass fraction.
         int[] volatileOnes = [.. Enumerable.Range(0, fuels.Length).Where(i => !fuels[i].VaporPressure.IsNegligible)];
         double volatileShare = volatileOnes.Sum(i => fractions[i]);
-        if (volatileOnes is [int one] && fuels[one].HasVaporPressure && volatileShare >= 1 - MostOil)
+        if (volatileOnes is [int one] && fuels[one].VaporPressure.IsKnown && volatileShare >= 1 - MostOil)
         {
             return new(
                 fuels[one]

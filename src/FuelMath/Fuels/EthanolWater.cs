@@ -147,9 +147,7 @@ public sealed class EthanolWater
             ),
             LiquidViscosity.Unknown("ethanol with water is thicker than either, and no rule with a source is at hand."),
             LiquidVaporPressure.Unknown("that of ethanol with water does not follow from the parts. Measure it."),
-            SiUnits.SpecificEnergy(
-                (massFraction * StandardFuels.Ethanol.LowerHeatingValue.InSi()) - (water * HeatOfEvaporation)
-            ),
+            SiUnits.SpecificEnergy((massFraction * StandardFuels.Ethanol.HeatSi) - (water * HeatOfEvaporation)),
             [.. StandardFuels.Ethanol.OwnSources, new DataSource("Cengel-Boles-2015", "table A-4")],
             [],
             [.. StandardFuels.Ethanol.Cautions, "Water in ethanol lets a blend with gasoline fall apart in the cold."]

@@ -121,22 +121,17 @@ public sealed partial class Fuel
     /// <summary>Its isothermal bulk modulus against temperature, or why that is not known.</summary>
     public LiquidBulkModulus BulkModulus { get; internal init; } = LiquidBulkModulus.Unknown("nobody gave it.");
 
-    /// <summary>Whether the vapor pressure is known.</summary>
-    public bool HasVaporPressure => VaporPressure.IsKnown;
+    /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor; null where it is not known.</summary>
+    public SpecificEnergy? LowerHeatingValue => lowerHeatingValue is { } joules ? SiUnits.SpecificEnergy(joules) : null;
 
-    /// <summary>Whether the lower heating value is known.</summary>
-    public bool HasLowerHeatingValue => lowerHeatingValue is not null;
-
-    /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor.</summary>
-    /// <exception cref="UnknownPropertyException">The lower heating value is not known.</exception>
-    public SpecificEnergy LowerHeatingValue =>
-        SiUnits.SpecificEnergy(
-            lowerHeatingValue
-                ?? throw new UnknownPropertyException(
-                    $"The lower heating value of '{Name:part}'",
-                    "",
-                    nameof(LowerHeatingValue)
-                )
+    /// <summary>The lower heating value where a result needs it, J/kg.</summary>
+    /// <exception cref="UnknownPropertyException">It is not known.</exception>
+    internal double HeatSi =>
+        lowerHeatingValue
+        ?? throw new UnknownPropertyException(
+            $"The lower heating value of '{Name:part}'",
+            "",
+            nameof(LowerHeatingValue)
         );
 
     /// <summary>The class of E85 that it is sold as; null for other fuels, and where nobody told.</summary>
@@ -155,14 +150,9 @@ public sealed partial class Fuel
     public Ratio OilFraction => SiUnits.Ratio(Oil.MassFraction);
 
     /// <summary><see cref="StoichiometricRatio"/> if none of its oil burns: the actual ratio of a premix lies between the two.</summary>
-    /// <exception cref="InvalidOperationException">The fuel is pure oil.</exception>
-    public AirFuelRatio StoichiometricRatioIfOilUnburned =>
-        StoichiometricWithoutOilSi > 0
-            ? AirFuelRatio.FromMassRatio(StoichiometricWithoutOilSi)
-            : throw new RefusedOperationException(
-                RefusalCode.NothingBurns,
-                $"'{Name:part}' is oil and nothing else: without it nothing burns."
-            );
+    /// <remarks>Null where the fuel is pure oil, of which nothing then burns.</remarks>
+    public AirFuelRatio? StoichiometricRatioIfOilUnburned =>
+        StoichiometricWithoutOilSi > 0 ? AirFuelRatio.FromMassRatio(StoichiometricWithoutOilSi) : null;
 
     internal bool HoldsOil => Oil.MassFraction > 0;
 
@@ -221,11 +211,11 @@ public sealed partial class Fuel
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
     public AbsolutePressure VaporPressureAt(Temperature temperature) =>
-        HasVaporPressure
+        VaporPressure.IsKnown
             ? VaporPressure.At(temperature)
             : throw new UnknownPropertyException(
                 $"The vapor pressure of '{Name:part}'",
-                $"{VaporPressure.ReasonUnknown:explanation}",
+                $"{VaporPressure.ReasonUnknown ?? "":explanation}",
                 nameof(VaporPressure)
             );
 
@@ -263,17 +253,7 @@ public sealed partial class Fuel
         OilShare oil,
         FuelRecipe? recipe
     ) =>
-        new(
-            name,
-            Composition,
-            Density,
-            Viscosity,
-            vaporPressure,
-            lowerHeatingValue is { } value ? SiUnits.SpecificEnergy(value) : null,
-            OwnSources,
-            OwnEstimates,
-            Cautions
-        )
+        new(name, Composition, Density, Viscosity, vaporPressure, LowerHeatingValue, OwnSources, OwnEstimates, Cautions)
         {
             HeatCapacity = heatCapacity,
             BulkModulus = bulkModulus,

@@ -90,7 +90,7 @@ public static partial class FuelBlend
             .MeanByVolume<Traced>(
                 [.. used.Select(p => ReaderUnits.Input(FuelSymbols.VolumeFraction, p.Fraction, p.Si))],
                 [.. used.Select(p => Traced.Input(Symbols.Density, p.Fuel.Density.Law.At(mixedAt)))],
-                [.. used.Select(p => Traced.Input(FuelSymbols.FuelHeat, p.Fuel.LowerHeatingValue.InSi()))]
+                [.. used.Select(p => Traced.Input(FuelSymbols.FuelHeat, p.Fuel.HeatSi))]
             )
             .ToWorking();
     }

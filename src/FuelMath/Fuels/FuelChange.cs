@@ -52,25 +52,22 @@ public sealed partial class FuelChange
     /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal lambda.</summary>
     public Ratio OpenTimeRatioAtEqualLambda => SiUnits.Ratio(TimeOf(MassAtLambda));
 
-    /// <summary>Mass of the fuel over that of the baseline at equal power and efficiency.</summary>
-    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
-    public Ratio MassRatioAtEqualPower => SiUnits.Ratio(MassAtPower);
+    /// <summary>Mass of the fuel over that of the baseline at equal power and efficiency; null where a lower heating value is not known.</summary>
+    public Ratio? MassRatioAtEqualPower => MassAtPower is { } mass ? SiUnits.Ratio(mass) : null;
 
-    /// <summary>Volume of the fuel over that of the baseline at equal power and efficiency.</summary>
-    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
-    public Ratio VolumeRatioAtEqualPower => SiUnits.Ratio(VolumeOf(MassAtPower));
+    /// <summary>Volume of the fuel over that of the baseline at equal power and efficiency; null where a lower heating value is not known.</summary>
+    public Ratio? VolumeRatioAtEqualPower => MassAtPower is { } mass ? SiUnits.Ratio(VolumeOf(mass)) : null;
 
-    /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal power.</summary>
-    /// <exception cref="UnknownPropertyException">A lower heating value is not known.</exception>
-    public Ratio OpenTimeRatioAtEqualPower => SiUnits.Ratio(TimeOf(MassAtPower));
+    /// <summary>Time that an injector is open, dead time left out, over that with the baseline at equal power; null where a lower heating value is not known.</summary>
+    public Ratio? OpenTimeRatioAtEqualPower => MassAtPower is { } mass ? SiUnits.Ratio(TimeOf(mass)) : null;
 
     private double MassAtLambda =>
         FuelChangeRatios.MassRatioAtEqualLambda(new Real(baselineRatio), new Real(ratio)).Value;
 
-    private double MassAtPower =>
-        FuelChangeRatios
-            .MassRatioAtEqualPower(new Real(Baseline.LowerHeatingValue.InSi()), new Real(Fuel.LowerHeatingValue.InSi()))
-            .Value;
+    private double? MassAtPower =>
+        Baseline.LowerHeatingValue is { } before && Fuel.LowerHeatingValue is { } after
+            ? FuelChangeRatios.MassRatioAtEqualPower(new Real(before.InSi()), new Real(after.InSi())).Value
+            : null;
 
     /// <summary>An injector after the change, at equal lambda and at the same differential pressure.</summary>
     /// <param name="pulseWidth">Its pulse width with the baseline, dead time included.</param>
@@ -119,8 +116,8 @@ public sealed partial class FuelChange
     public Working WorkingAtEqualPower() =>
         VolumeWorking(
             FuelChangeRatios.MassRatioAtEqualPower(
-                Traced.Input(FuelSymbols.BaselineHeat, Baseline.LowerHeatingValue.InSi()),
-                Traced.Input(FuelSymbols.FuelHeat, Fuel.LowerHeatingValue.InSi())
+                Traced.Input(FuelSymbols.BaselineHeat, Baseline.HeatSi),
+                Traced.Input(FuelSymbols.FuelHeat, Fuel.HeatSi)
             )
         );
 

@@ -20,7 +20,8 @@ public abstract class LiquidProperty
     /// <summary>A property that is known.</summary>
     /// <param name="name">What it is called, as a sentence about it starts.</param>
     /// <param name="law">What it follows.</param>
-    internal LiquidProperty(string name, TemperatureLaw law) => (this.name, this.law, ReasonUnknown) = (name, law, "");
+    internal LiquidProperty(string name, TemperatureLaw law) =>
+        (this.name, this.law, ReasonUnknown) = (name, law, null);
 
     /// <summary>A property that is not known.</summary>
     /// <param name="name">What it is called, as a sentence about it starts.</param>
@@ -30,8 +31,8 @@ public abstract class LiquidProperty
     /// <summary>Whether it is known at all.</summary>
     public bool IsKnown => law is not null;
 
-    /// <summary>Why it is not known, a sentence; empty when it is.</summary>
-    public string ReasonUnknown { get; }
+    /// <summary>Why it is not known, a sentence; null where it is known.</summary>
+    public string? ReasonUnknown { get; }
 
     /// <summary>Where the figures come from.</summary>
     public ImmutableArray<DataSource> Sources => law is null ? [] : [.. law.Sources];
@@ -39,19 +40,17 @@ public abstract class LiquidProperty
     /// <summary>What about them is an estimate, in sentences; empty when nothing is.</summary>
     public ImmutableArray<string> Estimates => law is null ? [] : [.. law.Estimates];
 
-    /// <summary>The lowest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature LowestTemperature => SiUnits.Temperature(Law.Lowest);
+    /// <summary>The lowest temperature inside the range; null where the property is not known.</summary>
+    public Temperature? LowestTemperature => law is null ? null : SiUnits.Temperature(law.Lowest);
 
-    /// <summary>The highest temperature inside the range.</summary>
-    /// <exception cref="UnknownPropertyException">It is not known.</exception>
-    public Temperature HighestTemperature => SiUnits.Temperature(Law.Highest);
+    /// <summary>The highest temperature inside the range; null where the property is not known.</summary>
+    public Temperature? HighestTemperature => law is null ? null : SiUnits.Temperature(law.Highest);
 
     internal TemperatureLaw Law =>
         law
         ?? throw new UnknownPropertyException(
             name,
-            ReasonUnknown.Length == 0 ? "" : (RefusalText)$"{ReasonUnknown:explanation}",
+            ReasonUnknown is null ? "" : (RefusalText)$"{ReasonUnknown:explanation}",
             GetType().Name["Liquid".Length..]
         );
 
@@ -74,5 +73,5 @@ public abstract class LiquidProperty
 
     /// <inheritdoc />
     public sealed override string ToString() =>
-        IsKnown ? LogText.Of($"{name} from {LowestTemperature} to {HighestTemperature}") : ReasonUnknown;
+        ReasonUnknown ?? LogText.Of($"{name} from {LowestTemperature!.Value} to {HighestTemperature!.Value}");
 }

@@ -30,7 +30,7 @@ public readonly partial struct PremixRatio
             ArgumentNullException.ThrowIfNull(fuel);
             ArgumentNullException.ThrowIfNull(premix);
             burned = new FuelChange(fuel, premix, temperature).OpenTimeRatioAtEqualLambda.InSi();
-            unburned = burned * premix.StoichiometricRatio.Si / premix.StoichiometricRatioIfOilUnburned.Si;
+            unburned = burned * premix.StoichiometricRatio.Si / premix.StoichiometricWithoutOilSi;
         }
 
         /// <summary>Factor on lambda if all oil burns.</summary>

@@ -58,7 +58,7 @@ public static partial class StandardFuels
     {
         ArgumentNullException.ThrowIfNull(ethanolClass);
         Fuel mixed = E85(gasoline, ethanol);
-        AbsolutePressure? asMixed = mixed.HasVaporPressure ? mixed.VaporPressureAt(E85Class.At) : null;
+        AbsolutePressure? asMixed = mixed.VaporPressure.IsKnown ? mixed.VaporPressureAt(E85Class.At) : null;
         return mixed.OfClass(ethanolClass, new E85Recipe(gasoline, ethanol, ethanolClass, asMixed));
     }
 }

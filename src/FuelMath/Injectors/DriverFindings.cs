@@ -34,10 +34,7 @@ internal static class DriverFindings
             );
         }
 
-        if (
-            driver is { Kind: InjectorDriver.DriverKind.Saturated, BallastSi: 0 }
-            && coil.Impedance == CoilResistance.ImpedanceClass.Low
-        )
+        if (driver is InjectorDriver.Saturated { BallastSi: 0 } && coil.Impedance == CoilResistance.ImpedanceClass.Low)
         {
             findings.Add(
                 new(

@@ -4,7 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>
-/// The driver of a coil. It affects current, heat and dead time, so readings are only valid for their driver.
+/// The driver of a coil, a <see cref="Saturated"/> or a <see cref="PeakAndHold"/>. It affects current, heat and dead time, so readings are only valid for their driver.
 /// </summary>
 /// <remarks>
 /// <para>
@@ -15,56 +15,14 @@ namespace FuelMath;
 /// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench.
 /// </para>
 /// </remarks>
-public sealed partial class InjectorDriver
+public abstract partial class InjectorDriver
 {
     private readonly double ballast;
     private readonly double peak;
     private readonly double hold;
 
-    private InjectorDriver(DriverKind kind, double ballast, double peak, double hold) =>
-        (Kind, this.ballast, this.peak, this.hold) = (kind, ballast, peak, hold);
-
-    /// <summary>Saturated without a ballast resistor.</summary>
-    public static InjectorDriver PlainSaturated { get; } =
-        new(DriverKind.Saturated, 0, double.PositiveInfinity, double.PositiveInfinity);
-
-    /// <summary>How the coil is driven.</summary>
-    public DriverKind Kind { get; }
-
-    /// <summary>Resistance in series with the coil, in ohm; zero without a ballast resistor.</summary>
-    public ElectricResistance Ballast => SiUnits.ElectricResistance(ballast);
-
-    /// <summary>The peak current of a peak-and-hold driver, in A; null for a saturated one.</summary>
-    public ElectricCurrent? Peak => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(peak) : null;
-
-    /// <summary>The hold current of a peak-and-hold driver, in A; null for a saturated one.</summary>
-    public ElectricCurrent? Hold => Kind == DriverKind.PeakAndHold ? SiUnits.ElectricCurrent(hold) : null;
-
-    /// <summary>A saturated driver with a ballast resistor in series with the coil.</summary>
-    /// <param name="ballast">Its resistance; greater than zero.</param>
-    /// <returns>The driver.</returns>
-    /// <exception cref="ArgumentOutOfRangeException"><paramref name="ballast"/> is not greater than zero.</exception>
-    public static InjectorDriver FromBallast(ElectricResistance ballast) =>
-        new(
-            DriverKind.Saturated,
-            Guard.Positive(ballast, ballast.InSi()),
-            double.PositiveInfinity,
-            double.PositiveInfinity
-        );
-
-    /// <summary>A driver that limits the current.</summary>
-    /// <param name="peak">The peak current; greater than zero.</param>
-    /// <param name="hold">The hold current; greater than zero, at most the peak.</param>
-    /// <returns>The driver.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public static InjectorDriver FromPeakAndHold(ElectricCurrent peak, ElectricCurrent hold)
-    {
-        double most = Guard.Positive(peak, peak.InSi());
-        double held = Guard.Positive(hold, hold.InSi());
-        return held <= most
-            ? new(DriverKind.PeakAndHold, 0, most, held)
-            : throw Guard.OutOfRange(hold, $"at most the peak, {peak:most}");
-    }
+    private protected InjectorDriver(double ballast, double peak, double hold) =>
+        (this.ballast, this.peak, this.hold) = (ballast, peak, hold);
 
     /// <summary>The largest current through a coil: that of its circuit, or the peak where that is less.</summary>
     /// <param name="supply">Voltage at the supply; greater than zero.</param>
@@ -111,16 +69,12 @@ public sealed partial class InjectorDriver
         );
     }
 
-    /// <summary>Formats the driver in words.</summary>
-    /// <returns>The text.</returns>
-    public override string ToString() =>
-        Kind == DriverKind.PeakAndHold ? FormattableString.Invariant($"peak {peak:0.###} A and hold {hold:0.###} A")
-        : ballast == 0 ? "saturated"
-        : FormattableString.Invariant($"saturated with {ballast:0.###} ohm ballast");
-
     /// <summary>Whether readings with both drivers may be combined.</summary>
     internal bool Matches(InjectorDriver other) =>
-        Kind == other.Kind && Near(ballast, other.ballast) && Near(peak, other.peak) && Near(hold, other.hold);
+        GetType() == other.GetType()
+        && Near(ballast, other.ballast)
+        && Near(peak, other.peak)
+        && Near(hold, other.hold);
 
     internal double BallastSi => ballast;
 

@@ -12,14 +12,13 @@ internal static class LineFindings
         var found = ImmutableArray.CreateBuilder<Finding>();
         for (int i = 0; i < line.Joints.Length; i++)
         {
-            Look(found, line.Joints[i], $"'{line.Pieces[i].Name}' to '{line.Pieces[i + 1].Name}'");
+            Find(found, line.Joints[i], $"'{line.Pieces[i].Name}' to '{line.Pieces[i + 1].Name}'");
         }
 
         string[] guessed =
         [
             .. line
-                .Pieces.SelectMany(p => new[] { p.AdapterLoss, p.Hose?.First.Loss, p.Hose?.Second.Loss })
-                .OfType<Fitting>()
+                .Pieces.SelectMany(p => p.Fittings)
                 .Where(f => f.Basis == Fitting.LossBasis.Estimate)
                 .Select(f => f.Name)
                 .Distinct(StringComparer.Ordinal),
@@ -43,7 +42,7 @@ internal static class LineFindings
         return found.ToImmutable();
     }
 
-    private static void Look(ImmutableArray<Finding>.Builder found, Joint joint, string place)
+    private static void Find(ImmutableArray<Finding>.Builder found, Joint joint, string place)
     {
         string ends = $"{joint.First} with {joint.Second}";
         if (joint.Verdict != Joint.Outcome.Seals)

@@ -75,7 +75,7 @@ public sealed partial class LinePlan : ILineOrigin
                 .Select(g => new BillRow(g.Key.Stock, g.Count(), g.First().CutLength)),
             .. Hoses
                 .SelectMany(h => new[] { h.First.Loss.Name, h.Second.Loss.Name })
-                .Concat(Pieces.Where(p => p.Adapter is not null).Select(p => p.Name))
+                .Concat(Pieces.OfType<AdapterPiece>().Select(p => p.Name))
                 .GroupBy(n => n, StringComparer.Ordinal)
                 .Select(g => new BillRow(g.Key, g.Count(), null)),
         ];
@@ -83,9 +83,9 @@ public sealed partial class LinePlan : ILineOrigin
     /// <summary>The enclosed volume of its hoses, which priming fills and flushing must replace, in m³.</summary>
     public Volume EnclosedVolume => SiUnits.Volume(Hoses.Sum(h => h.Hose.EnclosedVolume.InSi()));
 
-    private IEnumerable<HoseAssembly> Hoses => Pieces.Select(p => p.Hose).OfType<HoseAssembly>();
+    private IEnumerable<HoseAssembly> Hoses => Pieces.OfType<HosePiece>().Select(p => p.Hose);
 
-    private IEnumerable<Fitting> Adapters => Pieces.Select(p => p.AdapterLoss).OfType<Fitting>();
+    private IEnumerable<Fitting> Adapters => Pieces.OfType<AdapterPiece>().Select(p => p.Loss);
 
     /// <summary>Checks every joint, and the basis of the loss.</summary>
     /// <returns>The findings, in the order of the line.</returns>
@@ -159,13 +159,7 @@ public sealed partial class LinePlan : ILineOrigin
     /// <exception cref="ArgumentException">A node is blank, or both are the same.</exception>
     public ImmutableArray<Line> ToLines(string from, string to)
     {
-        FlowPart[] losing =
-        [
-            .. Pieces
-                .Select(p => p.Hose?.Hose ?? (FlowPart?)p.AdapterLoss)
-                .OfType<FlowPart>()
-                .Where(p => p.WhyNoLine is null),
-        ];
+        FlowPart[] losing = [.. Pieces.Select(p => p.Losing).OfType<FlowPart>().Where(p => p.WhyNoLine is null)];
         if (losing.Length == 0)
         {
             throw Nothing();

@@ -35,6 +35,6 @@ internal sealed class BatchNumbers
     /// <summary>Flows in a link, m³/s; zero through closed links.</summary>
     internal Span<double> FlowRow(int link) => flow.AsSpan(checked(link * stride), Count);
 
-    /// <summary>What a link does, as the number of a <see cref="Network.LinkCondition"/>.</summary>
+    /// <summary>What a link does, as the number of a <see cref="Network.LineCondition"/>.</summary>
     internal Span<byte> ConditionRow(int link) => condition.AsSpan(checked(link * stride), Count);
 }

@@ -82,9 +82,9 @@ internal struct CappedLaw<T> : ILinkLaw<CappedLaw<T>, T>
     /// <inheritdoc />
     public static T Condition(ref CappedLaw<T> law, T flow, T up, T down, T noFlow)
     {
-        T shut = T.Of((int)Network.LinkCondition.Shut);
-        T open = T.Select(T.Less(noFlow, flow), T.Of((int)Network.LinkCondition.HeldOpen), shut);
-        T delivers = T.Select(T.Less(flow, law.commanded), open, T.Of((int)Network.LinkCondition.Commanded));
+        T shut = T.Of((int)Network.LineCondition.Shut);
+        T open = T.Select(T.Less(noFlow, flow), T.Of((int)Network.LineCondition.HeldOpen), shut);
+        T delivers = T.Select(T.Less(flow, law.commanded), open, T.Of((int)Network.LineCondition.Commanded));
         return T.Select(T.Less(T.Of(0), law.commanded), delivers, shut);
     }
 

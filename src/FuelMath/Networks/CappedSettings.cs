@@ -33,6 +33,6 @@ internal sealed class CappedSettings(double coefficient, double commanded) : Law
     /// <summary>Shut by command it takes any pressure; a commanded flow needs what passes it, or more.</summary>
     internal override double ErrorIn(NetworkWork<Real> work, int link, double noFlow) =>
         work.Law<CappedLaw<Real>>(link).Commanded.Value == 0 ? 0
-        : work.ConditionOf(link, noFlow) != Network.LinkCondition.Commanded ? base.ErrorIn(work, link, noFlow)
+        : work.ConditionOf(link, noFlow) != Network.LineCondition.Commanded ? base.ErrorIn(work, link, noFlow)
         : Math.Max(0, -work.SurplusAt(link, work.Flow[link]).Pressure.Value);
 }

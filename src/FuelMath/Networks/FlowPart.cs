@@ -23,6 +23,9 @@ public abstract class FlowPart
     /// <summary>Whether it only causes a pressure loss: no pump, and nothing with a spring.</summary>
     internal virtual bool IsPassage => true;
 
+    /// <summary>Whether it is a pump, running or stopped.</summary>
+    internal virtual bool IsPump => false;
+
     /// <summary>Whether it traps pressure on one side when the pumps are stopped.</summary>
     internal virtual bool ShutsIn => false;
 

@@ -59,11 +59,11 @@ internal interface ILinkLaw<TLaw, T>
     /// <summary>By how much a flow that the part lets through lies outside its data, m³/s; zero inside.</summary>
     static virtual T OutsideData(ref TLaw law, T flow) => T.Of(0);
 
-    /// <summary>What the part does at a flow, as the number of a <see cref="Network.LinkCondition"/>.</summary>
+    /// <summary>What the part does at a flow, as the number of a <see cref="Network.LineCondition"/>.</summary>
     /// <param name="law">The law.</param>
     /// <param name="flow">Volume flow, m³/s.</param>
     /// <param name="up">Pressure of the upstream node.</param>
     /// <param name="down">Pressure of the downstream node.</param>
     /// <param name="noFlow">A flow that counts as none, m³/s.</param>
-    static virtual T Condition(ref TLaw law, T flow, T up, T down, T noFlow) => T.Of((int)Network.LinkCondition.Open);
+    static virtual T Condition(ref TLaw law, T flow, T up, T down, T noFlow) => T.Of((int)Network.LineCondition.Open);
 }

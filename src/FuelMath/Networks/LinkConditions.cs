@@ -6,12 +6,12 @@ namespace FuelMath;
 internal static class LinkConditions
 {
     /// <summary>What a link of a solved workspace does.</summary>
-    internal static Network.LinkCondition ConditionOf(this NetworkWork<Real> work, int link, double noFlow) =>
-        (Network.LinkCondition)(int)work.Condition(link, new Real(noFlow)).Value;
+    internal static Network.LineCondition ConditionOf(this NetworkWork<Real> work, int link, double noFlow) =>
+        (Network.LineCondition)(int)work.Condition(link, new Real(noFlow)).Value;
 
     /// <summary>Whether the pressures of a link's ends follow from each other.</summary>
     internal static bool IsOpen(this NetworkWork<Real> work, int link, double noFlow) =>
-        work.ConditionOf(link, noFlow) < Network.LinkCondition.Commanded;
+        work.ConditionOf(link, noFlow) < Network.LineCondition.Commanded;
 
     /// <summary>A link's flow as a state shows it, m³/s.</summary>
     /// <remarks>
@@ -22,7 +22,7 @@ internal static class LinkConditions
         where T : struct, IScalar<T>
     {
         T none = T.Of(0);
-        T forward = T.Select(T.Less(T.Of((int)Network.LinkCondition.Open), condition), T.Max(flow, none), flow);
-        return T.Select(T.Less(condition, T.Of((int)Network.LinkCondition.Shut)), forward, none);
+        T forward = T.Select(T.Less(T.Of((int)Network.LineCondition.Open), condition), T.Max(flow, none), flow);
+        return T.Select(T.Less(condition, T.Of((int)Network.LineCondition.Shut)), forward, none);
     }
 }

@@ -103,14 +103,14 @@ public sealed partial class Network
         public bool TryPressureAt(NodeHandle node, out GaugePressure pressure) =>
             TryPressureOf(Plan.Names.Node(node), out pressure);
 
-        /// <summary>The volume flow in a link, positive in its direction.</summary>
-        /// <param name="link">Its name.</param>
+        /// <summary>The volume flow in a line, positive in its direction.</summary>
+        /// <param name="line">Its name.</param>
         /// <returns>The flow, in m³/s.</returns>
-        /// <exception cref="ArgumentException">There is no link of that name.</exception>
+        /// <exception cref="ArgumentException">There is no line of that name.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
-        public VolumeFlow FlowIn(string link) => FlowOf(Plan.Link(link));
+        public VolumeFlow FlowIn(string line) => FlowOf(Plan.Link(line));
 
-        /// <summary>The volume flow in a link, positive in its direction.</summary>
+        /// <summary>The volume flow in a line, positive in its direction.</summary>
         /// <param name="line">Its handle.</param>
         /// <returns>The flow, in m³/s.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
@@ -118,18 +118,18 @@ public sealed partial class Network
         public VolumeFlow FlowIn(LineHandle line) => FlowOf(Plan.Names.Line(line));
 
         /// <summary>The condition of a link.</summary>
-        /// <param name="link">Its name.</param>
+        /// <param name="line">Its name.</param>
         /// <returns>Its condition.</returns>
-        /// <exception cref="ArgumentException">There is no link of that name.</exception>
+        /// <exception cref="ArgumentException">There is no line of that name.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
-        public LinkCondition ConditionOf(string link) => Filled.Notes.Conditions[Plan.Link(link)];
+        public LineCondition ConditionOf(string line) => Filled.Notes.Conditions[Plan.Link(line)];
 
         /// <summary>The condition of a link.</summary>
         /// <param name="line">Its handle.</param>
         /// <returns>Its condition.</returns>
         /// <exception cref="ArgumentException">The handle is of another network.</exception>
         /// <exception cref="InvalidOperationException">There is no state.</exception>
-        public LinkCondition ConditionOf(LineHandle line) => Filled.Notes.Conditions[Plan.Names.Line(line)];
+        public LineCondition ConditionOf(LineHandle line) => Filled.Notes.Conditions[Plan.Names.Line(line)];
 
         /// <summary>Copies the state.</summary>
         /// <returns>The state, which later solves do not change.</returns>

@@ -6,9 +6,9 @@ public sealed partial class Network
     /// A line of one network, found by its name once: what is asked with it needs no search for the name.
     /// </summary>
     /// <remarks>
-    /// It comes from <see cref="Network.FindLine"/> and holds for that network at all conditions, for its states,
-    /// buffers and
-    /// batches. Another network refuses it, even one with the same names. The default value is of no network.
+    /// It comes from <see cref="Network.FindLine"/> and holds for that network at all conditions, for its states, buffers and
+    /// batches, and for the states of a system that it is the path of (<c>SystemState.Network</c>). Another network
+    /// refuses it, even one with the same names. The default value is of no network.
     /// </remarks>
     public readonly struct LineHandle
     {

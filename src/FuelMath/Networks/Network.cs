@@ -154,6 +154,9 @@ public sealed partial class Network
                 "A network is solved at conditions: give them to Solve, or to At beforehand."
             );
 
+    /// <summary>The names of its nodes and lines, to which its handles belong.</summary>
+    internal NetworkNames Names => plan.Names;
+
     /// <summary>Whether one solve is not enough.</summary>
     private bool HasCases => switched is not null || plan.Humps is not [];
 

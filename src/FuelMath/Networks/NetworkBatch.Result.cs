@@ -77,31 +77,31 @@ public sealed partial class NetworkBatch
         public bool TryPressureAt(Network.NodeHandle node, int point, out GaugePressure pressure) =>
             TryPressureOf(Plan.Names.Node(node), point, out pressure);
 
-        /// <summary>The volume flow in a link at a point, positive in the link's direction.</summary>
-        /// <param name="link">Its name.</param>
+        /// <summary>The volume flow in a line at a point, positive in the link's direction.</summary>
+        /// <param name="line">Its name.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <returns>The flow, in m³/s.</returns>
         /// <exception cref="ArgumentException">There is no such link or point.</exception>
         /// <exception cref="InvalidOperationException">The point was refused.</exception>
-        public VolumeFlow FlowIn(string link, int point) => FlowOf(Plan.Link(link), Solved(point));
+        public VolumeFlow FlowIn(string line, int point) => FlowOf(Plan.Link(line), Solved(point));
 
-        /// <summary>The volume flow in a link at a point, positive in the link's direction.</summary>
+        /// <summary>The volume flow in a line at a point, positive in the link's direction.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <returns>The flow, in m³/s.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
         public VolumeFlow FlowIn(Network.LineHandle line, int point) => FlowOf(Plan.Names.Line(line), Solved(point));
 
-        /// <summary>The volume flow in a link at a point, where there is a state.</summary>
-        /// <param name="link">Its name.</param>
+        /// <summary>The volume flow in a line at a point, where there is a state.</summary>
+        /// <param name="line">Its name.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <param name="flow">The flow, in m³/s; without meaning where there is none.</param>
         /// <returns>Whether there is one: false where the point was refused.</returns>
         /// <exception cref="ArgumentException">There is no such link or point.</exception>
-        public bool TryFlowIn(string link, int point, out VolumeFlow flow) =>
-            TryFlowOf(Plan.Link(link), point, out flow);
+        public bool TryFlowIn(string line, int point, out VolumeFlow flow) =>
+            TryFlowOf(Plan.Link(line), point, out flow);
 
-        /// <summary>The volume flow in a link at a point, where there is a state.</summary>
+        /// <summary>The volume flow in a line at a point, where there is a state.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <param name="flow">The flow, in m³/s; without meaning where there is none.</param>
@@ -110,20 +110,20 @@ public sealed partial class NetworkBatch
         public bool TryFlowIn(Network.LineHandle line, int point, out VolumeFlow flow) =>
             TryFlowOf(Plan.Names.Line(line), point, out flow);
 
-        /// <summary>What a link is doing at a point.</summary>
-        /// <param name="link">Its name.</param>
+        /// <summary>What a line is doing at a point.</summary>
+        /// <param name="line">Its name.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <returns>Its condition, as <see cref="NetworkState.ConditionOf(string)"/> gives it.</returns>
         /// <exception cref="ArgumentException">There is no such link or point.</exception>
         /// <exception cref="InvalidOperationException">The point was refused.</exception>
-        public Network.LinkCondition ConditionOf(string link, int point) => ConditionIn(Plan.Link(link), Solved(point));
+        public Network.LineCondition ConditionOf(string line, int point) => ConditionIn(Plan.Link(line), Solved(point));
 
-        /// <summary>What a link is doing at a point.</summary>
+        /// <summary>What a line is doing at a point.</summary>
         /// <param name="line">Its handle.</param>
         /// <param name="point">Which, 0 to less than <see cref="Count"/>.</param>
         /// <returns>Its condition, as <see cref="NetworkState.ConditionOf(string)"/> gives it.</returns>
         /// <exception cref="ArgumentException">The handle is of another network, or there is no such point.</exception>
-        public Network.LinkCondition ConditionOf(Network.LineHandle line, int point) =>
+        public Network.LineCondition ConditionOf(Network.LineHandle line, int point) =>
             ConditionIn(Plan.Names.Line(line), Solved(point));
 
         /// <summary>Iterations of the solver at a point.</summary>
@@ -173,8 +173,8 @@ public sealed partial class NetworkBatch
 
         private VolumeFlow FlowOf(int line, int point) => SiUnits.VolumeFlow(numbers.FlowRow(line)[point]);
 
-        private Network.LinkCondition ConditionIn(int line, int point) =>
-            (Network.LinkCondition)numbers.ConditionRow(line)[point];
+        private Network.LineCondition ConditionIn(int line, int point) =>
+            (Network.LineCondition)numbers.ConditionRow(line)[point];
 
         private int Solved(int point) =>
             RefusalAt(point) is { } refusal

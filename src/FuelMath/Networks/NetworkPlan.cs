@@ -23,7 +23,13 @@ internal sealed class NetworkPlan
     /// <param name="like">
     /// A plan of the same nodes and of lines between the same ones, whose names and order of elimination it shares.
     /// </param>
-    internal NetworkPlan(IReadOnlyList<Network.Node> nodes, IReadOnlyList<Line> links, NetworkPlan? like = null)
+    /// <param name="part">The names of a network that it begins with, whose handles it takes, too.</param>
+    internal NetworkPlan(
+        IReadOnlyList<Network.Node> nodes,
+        IReadOnlyList<Line> links,
+        NetworkPlan? like = null,
+        NetworkNames? part = null
+    )
     {
         (Density, Viscosity) = (double.NaN, double.NaN);
 
@@ -39,7 +45,7 @@ internal sealed class NetworkPlan
         }
         else
         {
-            Names = new NetworkNames(Nodes, Links);
+            Names = new NetworkNames(Nodes, Links, part);
             From = [.. Links.Select(l => Names.Node(l.From, "lines"))];
             To = [.. Links.Select(l => Names.Node(l.To, "lines"))];
             ILookup<int, int> around = From.Index().Concat(To.Index()).ToLookup(end => end.Item, end => end.Index);

@@ -11,7 +11,7 @@ public sealed class NetworkState
     private readonly double[] pressure;
     private readonly double[] flow;
     private readonly double[] memory;
-    private readonly Network.LinkCondition[] conditions;
+    private readonly Network.LineCondition[] conditions;
     private readonly bool[] known;
     private readonly Evidence evidence;
 
@@ -52,17 +52,17 @@ public sealed class NetworkState
     /// </summary>
     public ImmutableArray<string> Remarks { get; }
 
-    /// <summary>The names of the nodes whose pressure is sought.</summary>
-    public ImmutableArray<string> Junctions => plan.Names.Junctions;
+    /// <summary>The names of the junctions, whose pressure is sought.</summary>
+    public ImmutableArray<string> JunctionNames => plan.Names.Junctions;
 
-    /// <summary>The names of the links, in the order they were given.</summary>
-    public ImmutableArray<string> Links => plan.Names.Lines;
+    /// <summary>The names of the lines, in the order they were given.</summary>
+    public ImmutableArray<string> LineNames => plan.Names.Lines;
 
     /// <summary>
-    /// Junctions that no open way joins to a given pressure, and that nothing can fill. Theirs is what it was when the last
+    /// The names of the junctions that no open way joins to a given pressure, and that nothing can fill. Theirs is what it was when the last
     /// way shut, which a steady state does not know.
     /// </summary>
-    public ImmutableArray<string> CutOffNodes =>
+    public ImmutableArray<string> CutOffNodeNames =>
         [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => !known[i]).Select(n => n.Name)];
 
     /// <summary>Iterations of the solver.</summary>
@@ -75,15 +75,15 @@ public sealed class NetworkState
     /// <summary>The junction where it does; empty when all balance to the last digit.</summary>
     public string WorstMassImbalanceNode => evidence.ImbalanceNode < 0 ? "" : plan.Nodes[evidence.ImbalanceNode].Name;
 
-    /// <summary>The greatest difference between the pressures at a link and what its own law says, in Pa.</summary>
+    /// <summary>The greatest difference between the pressures at a line and what its own law says, in Pa.</summary>
     /// <remarks>
-    /// At most 1 mPa and a billionth of the greatest pressure, or there would be no state. A shut link is judged by its
+    /// At most 1 mPa and a billionth of the greatest pressure, or there would be no state. A shut line is judged by its
     /// flow.
     /// </remarks>
     public Pressure WorstPressureResidual => SiUnits.Pressure(evidence.Error);
 
-    /// <summary>The link where it is.</summary>
-    public string WorstPressureResidualLink => plan.Links[evidence.ErrorLink].Name;
+    /// <summary>The line where it is.</summary>
+    public string WorstPressureResidualLine => plan.Links[evidence.ErrorLink].Name;
 
     /// <summary>The pressure of a node.</summary>
     /// <param name="node">Its name.</param>
@@ -119,52 +119,52 @@ public sealed class NetworkState
     public bool TryPressureAt(Network.NodeHandle node, out GaugePressure pressure) =>
         TryPressureOf(plan.Names.Node(node), out pressure);
 
-    /// <summary>The volume flow in a link, positive in its direction.</summary>
-    /// <param name="link">Its name.</param>
+    /// <summary>The volume flow in a line, positive in its direction.</summary>
+    /// <param name="line">Its name.</param>
     /// <returns>The flow, in m³/s.</returns>
-    /// <exception cref="ArgumentException">There is no link of that name.</exception>
-    public VolumeFlow FlowIn(string link) => SiUnits.VolumeFlow(FlowSi(plan.Link(link)));
+    /// <exception cref="ArgumentException">There is no line of that name.</exception>
+    public VolumeFlow FlowIn(string line) => SiUnits.VolumeFlow(FlowSi(plan.Link(line)));
 
-    /// <summary>The volume flow in a link, positive in its direction.</summary>
+    /// <summary>The volume flow in a line, positive in its direction.</summary>
     /// <param name="line">Its handle.</param>
     /// <returns>The flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public VolumeFlow FlowIn(Network.LineHandle line) => SiUnits.VolumeFlow(FlowSi(plan.Names.Line(line)));
 
-    /// <summary>What a link is doing.</summary>
-    /// <param name="link">Its name.</param>
+    /// <summary>What a line is doing.</summary>
+    /// <param name="line">Its name.</param>
     /// <returns>Its condition.</returns>
-    /// <exception cref="ArgumentException">There is no link of that name.</exception>
-    public Network.LinkCondition ConditionOf(string link) => conditions[plan.Link(link)];
+    /// <exception cref="ArgumentException">There is no line of that name.</exception>
+    public Network.LineCondition ConditionOf(string line) => conditions[plan.Link(line)];
 
-    /// <summary>What a link is doing.</summary>
+    /// <summary>What a line is doing.</summary>
     /// <param name="line">Its handle.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public Network.LinkCondition ConditionOf(Network.LineHandle line) => conditions[plan.Names.Line(line)];
+    public Network.LineCondition ConditionOf(Network.LineHandle line) => conditions[plan.Names.Line(line)];
 
-    /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
-    /// <param name="link">Its name.</param>
+    /// <summary>The pressure from a line's upstream node to its downstream node, as gauges there would show it.</summary>
+    /// <param name="line">Its name.</param>
     /// <returns>Upstream less downstream pressure, in Pa: height counts.</returns>
-    /// <exception cref="ArgumentException">There is no link of that name.</exception>
+    /// <exception cref="ArgumentException">There is no line of that name.</exception>
     /// <exception cref="InvalidOperationException">An end is cut off, so that its pressure is not determined.</exception>
-    public Pressure PressureDifferenceOver(string link) => DifferenceOver(plan.Link(link));
+    public Pressure PressureDifferenceOver(string line) => DifferenceOver(plan.Link(line));
 
-    /// <summary>The pressure from a link's upstream node to its downstream node, as gauges there would show it.</summary>
+    /// <summary>The pressure from a line's upstream node to its downstream node, as gauges there would show it.</summary>
     /// <param name="line">Its handle.</param>
     /// <returns>Upstream less downstream pressure, in Pa: height counts.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
     public Pressure PressureDifferenceOver(Network.LineHandle line) => DifferenceOver(plan.Names.Line(line));
 
-    /// <summary>The pressure from a link's upstream node to its downstream node, where both are determined.</summary>
-    /// <param name="link">Its name.</param>
+    /// <summary>The pressure from a line's upstream node to its downstream node, where both are determined.</summary>
+    /// <param name="line">Its name.</param>
     /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
     /// <returns>Whether there is one: false where an end is cut off.</returns>
-    /// <exception cref="ArgumentException">There is no link of that name.</exception>
-    public bool TryPressureDifferenceOver(string link, out Pressure difference) =>
-        TryDifferenceOver(plan.Link(link), out difference);
+    /// <exception cref="ArgumentException">There is no line of that name.</exception>
+    public bool TryPressureDifferenceOver(string line, out Pressure difference) =>
+        TryDifferenceOver(plan.Link(line), out difference);
 
-    /// <summary>The pressure from a link's upstream node to its downstream node, where both are determined.</summary>
+    /// <summary>The pressure from a line's upstream node to its downstream node, where both are determined.</summary>
     /// <param name="line">Its handle.</param>
     /// <param name="difference">Upstream less downstream pressure, in Pa; without meaning where there is none.</param>
     /// <returns>Whether there is one: false where an end is cut off.</returns>
@@ -192,7 +192,7 @@ public sealed class NetworkState
 
     /// <inheritdoc />
     public override string ToString() =>
-        LogText.Of($"{Junctions.Length} junctions, {Links.Length} links, worst imbalance {WorstMassImbalance}");
+        LogText.Of($"{JunctionNames.Length} junctions, {LineNames.Length} lines, worst imbalance {WorstMassImbalance}");
 
     internal NetworkPlan Plan => plan;
 
@@ -228,5 +228,5 @@ public sealed class NetworkState
 
     internal bool IsCutOff(int node) => !known[node];
 
-    internal Network.LinkCondition ConditionAt(int link) => conditions[link];
+    internal Network.LineCondition ConditionAt(int link) => conditions[link];
 }

@@ -99,7 +99,7 @@ internal static class NetworkVerdict
             plan.Links[e].Law.CheckData(work, e);
         }
 
-        Network.LinkCondition[] conditions = work.Notes.Conditions;
+        Network.LineCondition[] conditions = work.Notes.Conditions;
         for (int e = 0; e < conditions.Length; e++)
         {
             conditions[e] = work.ConditionOf(e, flowTolerance);

@@ -26,13 +26,13 @@ internal sealed partial class NetworkWork<T>
     /// Factor on the tolerance after many iterations: near zero flow a quadratic law converges slowly, though its loss
     /// is already accurate.
     /// </summary>
-    private const double Patience = 10;
+    private const double ManyIterationsFactor = 10;
 
     /// <summary>
     /// A step computed as the difference of numbers far larger than the flows has lost its digits: it counts as not converged.
     /// </summary>
-    private const double Heave = 1e5;
-    private const double HeaveOfStart = 1e11;
+    private const double MostTerm = 1e5;
+    private const double MostTermOfStart = 1e11;
 
     /// <summary>
     /// Flows that balance and satisfy their laws are accepted when the next step would change none by more than this
@@ -118,9 +118,9 @@ internal sealed partial class NetworkWork<T>
             }
 
             limit = PressureLimit(MovePressures(done));
-            double patience = startingUp ? Patience : 1;
-            T steadily = (Heave * scale) + (HeaveOfStart * startScale);
-            settled = T.Less(change, (Settled * scale) + (patience * startScale)) & T.Less(sizes.Heave, steadily);
+            double factor = startingUp ? ManyIterationsFactor : 1;
+            T steadily = (MostTerm * scale) + (MostTermOfStart * startScale);
+            settled = T.Less(change, (Settled * scale) + (factor * startScale)) & T.Less(sizes.OwnTerm, steadily);
             balanced = T.Less(one, none);
             if (startingUp)
             {
@@ -146,7 +146,7 @@ internal sealed partial class NetworkWork<T>
                 Mask<T> full = Step(done, settled);
                 if (iteration < FullSteps)
                 {
-                    balanced = full & T.Less(T.Max(sizes.Heave, sizes.Sway), steadily);
+                    balanced = full & T.Less(T.Max(sizes.OwnTerm, sizes.PressureTerm), steadily);
                     done |= full & T.Less(change, near * scale);
                     if (T.All(done))
                     {

@@ -63,8 +63,8 @@ internal sealed partial class NetworkWork<T>
 
         sizes.Change = T.Of(TLane.Greatest(several.Change));
         sizes.Scale = T.Of(TLane.Greatest(several.Scale));
-        sizes.Heave = T.Of(TLane.Greatest(several.Heave));
-        sizes.Sway = T.Of(TLane.Greatest(several.Sway));
+        sizes.OwnTerm = T.Of(TLane.Greatest(several.OwnTerm));
+        sizes.PressureTerm = T.Of(TLane.Greatest(several.PressureTerm));
         return e;
     }
 

@@ -68,7 +68,7 @@ internal sealed partial class NetworkWork<T>
         return groups[group].OutsideData(this, index);
     }
 
-    /// <summary>What a link does, as the number of a <see cref="Network.LinkCondition"/>.</summary>
+    /// <summary>What a link does, as the number of a <see cref="Network.LineCondition"/>.</summary>
     internal T Condition(int link, T noFlow)
     {
         (int group, int index) = Plan.Place[link];

@@ -42,5 +42,5 @@ internal struct OneWayLaw<T, TLaw> : ILinkLaw<OneWayLaw<T, TLaw>, T>
 
     /// <inheritdoc />
     public static T Condition(ref OneWayLaw<T, TLaw> law, T flow, T up, T down, T noFlow) =>
-        T.Select(T.Less(noFlow, flow), T.Of((int)Network.LinkCondition.Open), T.Of((int)Network.LinkCondition.Shut));
+        T.Select(T.Less(noFlow, flow), T.Of((int)Network.LineCondition.Open), T.Of((int)Network.LineCondition.Shut));
 }

@@ -10,7 +10,7 @@ internal readonly struct PartState
     internal required string Line { get; init; }
 
     /// <summary>Its condition.</summary>
-    internal required Network.LinkCondition Condition { get; init; }
+    internal required Network.LineCondition Condition { get; init; }
 
     /// <summary>Volume flow, m³/s; negative where it runs backwards.</summary>
     internal required double Flow { get; init; }

@@ -44,6 +44,9 @@ public sealed partial class PlainPump : FlowPart
     internal override bool IsPassage => false;
 
     /// <inheritdoc />
+    internal override bool IsPump => true;
+
+    /// <inheritdoc />
     internal override bool ShutsIn => true;
 
     /// <inheritdoc />
@@ -138,7 +141,7 @@ public sealed partial class PlainPump : FlowPart
 
     /// <summary>Equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
     /// <param name="pumps">Number of running pumps, 1 to 16. A stopped one is held closed by its check valve.</param>
-    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpBank.Parallel"/>.</returns>
+    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpSet.InParallel"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
     /// <exception cref="ArgumentException">
     /// The curve has a hump: such pumps side by side may not share the flow equally.
@@ -155,7 +158,7 @@ public sealed partial class PlainPump : FlowPart
 
     /// <summary>Equal pumps in a row, one feeding the next: at an equal flow rises add up.</summary>
     /// <param name="pumps">Number of pumps, 1 to 16; all of them run.</param>
-    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpBank.Series"/>.</returns>
+    /// <returns>The set of pumps. For pumps that differ see <see cref="PumpSet.InSeries"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
     public PlainPump InSeries(int pumps) => new(this) { CountInSeries = Guard.InRange(pumps, 1, MostPumps) };

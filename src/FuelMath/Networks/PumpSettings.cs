@@ -23,7 +23,7 @@ internal abstract class PumpSettings : LawSettings
         where TLaw : struct, ILinkLaw<TLaw, T>
         where T : struct, IScalar<T>
     {
-        T running = T.Of((int)Network.LinkCondition.Running);
+        T running = T.Of((int)Network.LineCondition.Running);
         Mask<T> delivers = T.Less(noFlow, flow);
         if (T.All(delivers))
         {
@@ -36,8 +36,8 @@ internal abstract class PumpSettings : LawSettings
         T limit = NetworkWork<T>.PressureLimit(T.Max(T.Abs(up), T.Abs(down)));
         T stands = T.Select(
             T.Less(surplus, -limit),
-            T.Of((int)Network.LinkCondition.Stalled),
-            T.Of((int)Network.LinkCondition.DeadHeaded)
+            T.Of((int)Network.LineCondition.Stalled),
+            T.Of((int)Network.LineCondition.DeadHeaded)
         );
         return T.Select(delivers, running, stands);
     }

@@ -66,8 +66,8 @@ public sealed class PumpSwitch
     public static PumpSwitch ManifoldAbove(GaugePressure joinAbove, GaugePressure leaveBelow, bool wasRunning) =>
         new(PumpSwitchKind.ManifoldAbove, "", joinAbove.Si, leaveBelow.Si, wasRunning);
 
-    /// <summary>Joins when the flow through a link is high.</summary>
-    /// <param name="link">The link of the watched flow, positive in its direction.</param>
+    /// <summary>Joins when the flow through a line is high.</summary>
+    /// <param name="line">The line of the watched flow, positive in its direction.</param>
     /// <param name="joinAbove">Above this a stopped pump joins; finite.</param>
     /// <param name="leaveBelow">Below this a running pump leaves; finite, not above the other.</param>
     /// <param name="wasRunning">Whether it was running.</param>
@@ -75,10 +75,10 @@ public sealed class PumpSwitch
     /// <exception cref="ArgumentException">
     /// The name is blank, a flow is not finite, or the pump would leave before it joined.
     /// </exception>
-    public static PumpSwitch FlowAbove(string link, VolumeFlow joinAbove, VolumeFlow leaveBelow, bool wasRunning) =>
+    public static PumpSwitch FlowAbove(string line, VolumeFlow joinAbove, VolumeFlow leaveBelow, bool wasRunning) =>
         new(
             PumpSwitchKind.FlowAbove,
-            Guard.Name(link),
+            Guard.Name(line),
             Guard.Finite(joinAbove, joinAbove.InSi()),
             Guard.Finite(leaveBelow, leaveBelow.InSi()),
             wasRunning
@@ -99,7 +99,7 @@ public sealed class PumpSwitch
             wasRunning
         );
 
-    /// <summary>The name of the watched node or link; empty for the total draw and for the manifold.</summary>
+    /// <summary>The name of the watched node or line; empty for the total draw and for the manifold.</summary>
     public string Watched { get; }
 
     /// <summary>Whether the pump was running: it decides where running and stopped are both consistent.</summary>

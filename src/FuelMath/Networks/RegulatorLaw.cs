@@ -109,9 +109,9 @@ internal struct RegulatorLaw<T, TSide> : ILinkLaw<RegulatorLaw<T, TSide>, T>
         Mask<T> holds = law.IsHolding(wide, holding, TSide.IsUpstream ? down : up);
         T opened = T.Select(
             holds,
-            T.Of((int)Network.LinkCondition.Regulating),
-            T.Of((int)Network.LinkCondition.FullyOpen)
+            T.Of((int)Network.LineCondition.Regulating),
+            T.Of((int)Network.LineCondition.FullyOpen)
         );
-        return T.Select(T.Less(noFlow, flow), opened, T.Of((int)Network.LinkCondition.Seated));
+        return T.Select(T.Less(noFlow, flow), opened, T.Of((int)Network.LineCondition.Seated));
     }
 }

@@ -4,7 +4,7 @@ namespace FuelMath;
 internal sealed class StateNotes(NetworkPlan plan)
 {
     /// <summary>The condition of each link.</summary>
-    internal readonly Network.LinkCondition[] Conditions = new Network.LinkCondition[plan.Links.Length];
+    internal readonly Network.LineCondition[] Conditions = new Network.LineCondition[plan.Links.Length];
 
     /// <summary>Whether the pressure of each node is determined.</summary>
     internal readonly bool[] Known = new bool[plan.Nodes.Length];

@@ -14,10 +14,10 @@ internal struct StepSizes<T>
     internal T Scale;
 
     /// <summary>The greatest of the terms of a flow that are of its link alone.</summary>
-    internal T Heave;
+    internal T OwnTerm;
 
     /// <summary>The greatest of the terms of a flow that are of a change of pressure.</summary>
-    internal T Sway;
+    internal T PressureTerm;
 
     /// <summary>The flow of a link after the step.</summary>
     /// <param name="flow">Its present flow.</param>
@@ -29,10 +29,10 @@ internal struct StepSizes<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T Next(T flow, T free, T fromUp, T upRise, T toDown, T downRise)
     {
-        Heave = T.Max(Heave, T.Abs(free));
+        OwnTerm = T.Max(OwnTerm, T.Abs(free));
         T rise = fromUp * upRise;
         T next = free + rise - (toDown * downRise);
-        Sway = T.Max(Sway, T.Abs(rise));
+        PressureTerm = T.Max(PressureTerm, T.Abs(rise));
         Change = T.Max(Change, T.Abs(next - flow));
         Scale = T.Max(Scale, T.Abs(next));
         return next;

@@ -26,5 +26,5 @@ internal struct StoppedLaw<T> : ILinkLaw<StoppedLaw<T>, T>
 
     /// <inheritdoc />
     public static T Condition(ref StoppedLaw<T> law, T flow, T up, T down, T noFlow) =>
-        T.Of((int)Network.LinkCondition.Stopped);
+        T.Of((int)Network.LineCondition.Stopped);
 }

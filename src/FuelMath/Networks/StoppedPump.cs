@@ -10,6 +10,9 @@ internal sealed class StoppedPump(FlowPart pump) : FlowPart
     internal override bool IsPassage => false;
 
     /// <inheritdoc />
+    internal override bool IsPump => true;
+
+    /// <inheritdoc />
     internal override bool ShutsIn => pump.ShutsIn;
 
     /// <inheritdoc />

@@ -77,7 +77,7 @@ internal sealed class SwitchedNetwork
             .State;
 
     private static PumpSwitch After(PumpSwitch by, string name, NetworkState last) =>
-        by.After(last.ConditionOf(name) != Network.LinkCondition.Stopped);
+        by.After(last.ConditionOf(name) != Network.LineCondition.Stopped);
 
     private static Line Stopped(ImmutableArray<SwitchedPump> pumps, int running, Line link) =>
         SwitchedPump.Runs(pumps, running, link.Name) ? link : link.Unswitched(new StoppedPump(link.Part));

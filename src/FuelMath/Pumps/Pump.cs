@@ -106,6 +106,9 @@ public sealed partial class Pump : FlowPart
     internal override bool IsPassage => false;
 
     /// <inheritdoc />
+    internal override bool IsPump => true;
+
+    /// <inheritdoc />
     internal override bool ShutsIn => true;
 
     /// <inheritdoc />
@@ -114,7 +117,7 @@ public sealed partial class Pump : FlowPart
     /// <inheritdoc />
     internal override IEnumerable<Finding> FindingsAt(PartState at)
     {
-        if (at.Condition is Network.LinkCondition.Stalled or Network.LinkCondition.DeadHeaded)
+        if (at.Condition is Network.LineCondition.Stalled or Network.LineCondition.DeadHeaded)
         {
             yield return Finding.Of(
                 FindingCode.PumpStalled,

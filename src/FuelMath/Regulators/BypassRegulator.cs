@@ -103,6 +103,12 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
 
     bool IRegulator.IsReducing => false;
 
+    Ratio? IRegulator.FollowedRatio => ReferenceRatio;
+
+    Pressure IRegulator.SetDifferentialPressure => SetPoint.DifferentialPressure;
+
+    VolumeFlow IRegulator.SetFlow => SetPoint.BypassedFlow;
+
     /// <inheritdoc />
     internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfBypass(at, EstimateBasis);
 

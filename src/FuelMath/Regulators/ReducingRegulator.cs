@@ -103,6 +103,12 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
 
     bool IRegulator.IsReducing => true;
 
+    Ratio? IRegulator.FollowedRatio => null;
+
+    Pressure IRegulator.SetDifferentialPressure => SetPoint.DifferentialPressure;
+
+    VolumeFlow IRegulator.SetFlow => SetPoint.Flow;
+
     /// <inheritdoc />
     internal override IEnumerable<Finding> FindingsAt(PartState at) => RegulatorFindings.OfReducing(at, EstimateBasis);
 

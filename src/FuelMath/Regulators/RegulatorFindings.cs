@@ -11,7 +11,7 @@ internal static class RegulatorFindings
             yield return Estimate(at, basis);
         }
 
-        if (at.Condition is not (Network.LinkCondition.Regulating or Network.LinkCondition.FullyOpen))
+        if (at.Condition is not (Network.LineCondition.Regulating or Network.LineCondition.FullyOpen))
         {
             yield return Finding.Of(
                 FindingCode.RegulatorShut,
@@ -24,7 +24,7 @@ internal static class RegulatorFindings
                 "Rail pressure has fallen below its set point: more pump, less restriction, more voltage at the pump, or less demand."
             );
         }
-        else if (at.Condition == Network.LinkCondition.FullyOpen)
+        else if (at.Condition == Network.LineCondition.FullyOpen)
         {
             yield return Finding.Of(
                 FindingCode.RegulatorFullyOpen,
@@ -47,7 +47,7 @@ internal static class RegulatorFindings
             yield return Estimate(at, basis);
         }
 
-        if (at.Condition == Network.LinkCondition.FullyOpen)
+        if (at.Condition == Network.LineCondition.FullyOpen)
         {
             yield return Finding.Of(
                 FindingCode.RegulatorStarved,

@@ -60,7 +60,7 @@ public sealed class TolerancedLength
     /// <param name="length">The length, from 1 nm to 1 km.</param>
     /// <returns>The length.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The length is not from 1 nm to 1 km.</exception>
-    public static TolerancedLength Measured(Length length) => new(length, SiUnits.Length(0));
+    public static TolerancedLength FromMeasured(Length length) => new(length, SiUnits.Length(0));
 
     private static double OfAPart(Length length, [CallerArgumentExpression(nameof(length))] string paramName = "") =>
         length.InSi() is >= Shortest and <= Longest and double meters

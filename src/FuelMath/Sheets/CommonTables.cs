@@ -11,7 +11,7 @@ internal static class CommonTables
     {
         FuelSystem system = assessment.System;
         yield return Densities(assessment);
-        if (system.Network.Lines.Any(l => l.Part is BypassRegulator or ReducingRegulator))
+        if (system.Network.Lines.Any(l => l.Part is IRegulator))
         {
             yield return Regulators(system);
         }
@@ -45,7 +45,7 @@ internal static class CommonTables
     {
         FuelSystem system = assessment.System;
         IEnumerable<object?[]> told = system
-            .Stages.Select(s => (s.Belief.Fuel, s.Belief.FuelTemperature, Use: $"told, {s.Name}"))
+            .Stages.Select(s => (s.Belief!.Fuel, s.Belief!.FuelTemperature, Use: $"told, {s.Name}"))
             .Select(t => Density(t.Fuel, t.FuelTemperature, t.Use));
         IEnumerable<object?[]> fitted = assessment
             .Points.GroupBy(p => p.Point.Fuel.InSi())
@@ -101,7 +101,7 @@ internal static class CommonTables
         SheetTable.Of(
             "regulators",
             "Regulators, and what each stage was told of its rail",
-            $"Told: {string.Join("; ", system.Stages.Select(s => $"{s.Name} {Words(s.Belief.RailReference)}"))}.",
+            $"Told: {string.Join("; ", system.Stages.Select(s => $"{s.Name} {Words(s.Belief!.RailReference)}"))}.",
             [
                 SheetTable.Column.Words("regulator"),
                 SheetTable.Column.Words("reference"),
@@ -109,40 +109,17 @@ internal static class CommonTables
                 SheetTable.Column.Numbers("set", "bar", 2),
                 SheetTable.Column.Numbers("at flow", "L/h", 0),
             ],
-            system.Network.Lines.SelectMany(l =>
-                l.Part is BypassRegulator bypass
-                    ?
-                    [
-                        Regulator(
-                            l.Name,
-                            bypass.Reference,
-                            bypass.ReferenceRatio.InSi(),
-                            bypass.SetPoint.DifferentialPressure,
-                            bypass.SetPoint.BypassedFlow
-                        ),
-                    ]
-                : l.Part is ReducingRegulator reducing
-                    ?
-                    [
-                        Regulator(
-                            l.Name,
-                            reducing.Reference,
-                            null,
-                            reducing.SetPoint.DifferentialPressure,
-                            reducing.SetPoint.Flow
-                        ),
-                    ]
-                : Array.Empty<object?[]>()
-            )
+            system.Network.Lines.Where(l => l.Part is IRegulator).Select(l => Regulator(l.Name, (IRegulator)l.Part))
         );
 
-    private static object?[] Regulator(
-        string name,
-        RegulatorReference reference,
-        double? ratio,
-        Pressure set,
-        VolumeFlow flow
-    ) => [name, reference.ToString().ToLowerInvariant(), ratio, set.InSi() / Bar, flow.InSi() * 3.6e6];
+    private static object?[] Regulator(string name, IRegulator regulator) =>
+        [
+            name,
+            regulator.Reference.ToString().ToLowerInvariant(),
+            regulator.FollowedRatio?.InSi(),
+            regulator.SetDifferentialPressure.InSi() / Bar,
+            regulator.SetFlow.InSi() * 3.6e6,
+        ];
 
     private static string Words(RailPressure.Reference reference) =>
         reference switch
@@ -195,7 +172,7 @@ internal static class CommonTables
             .States.SelectMany(s => s.State is { } one ? one.Chambers.AsEnumerable() : [])
             .Max(c => c.LambdaIfOilUnburned?.ToRatio());
         InjectorStage first = system.Stages[0];
-        Pressure? told = first.Belief.DifferentialPressureAt(
+        Pressure? told = first.Belief!.DifferentialPressureAt(
             first.Discharge == InjectorStage.DischargePlace.Manifold
                 ? point.Point.Air.Manifold
                 : point.Point.Air.Ambient,

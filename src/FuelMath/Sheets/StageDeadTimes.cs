@@ -7,8 +7,8 @@ namespace FuelMath;
 internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
 {
     private const double Bar = 1e5;
-    private readonly DeadTimeTable told = stage.Belief.Injector.DeadTime;
-    private readonly Pressure pressure = stage.Belief.DifferentialPressure;
+    private readonly DeadTimeTable told = stage.Belief!.Injector.DeadTime;
+    private readonly Pressure pressure = stage.Belief!.DifferentialPressure;
 
     /// <summary>Dead time over voltage and pressure by the controller's belief.</summary>
     internal SheetTable AsTold(string name)

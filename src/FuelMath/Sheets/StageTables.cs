@@ -8,8 +8,8 @@ namespace FuelMath;
 internal sealed class StageTables(SystemAssessment assessment, InjectorStage stage, SystemAssessment.StageSet? set)
 {
     private const double Bar = 1e5;
-    private readonly Injector told = stage.Belief.Injector;
-    private readonly Pressure pressure = stage.Belief.DifferentialPressure;
+    private readonly Injector told = stage.Belief!.Injector;
+    private readonly Pressure pressure = stage.Belief!.DifferentialPressure;
     private readonly InjectorStage? fitted = assessment.Measured?.Stages.First(s => s.Name == stage.Name);
     private readonly StageDeadTimes deadTimes = new(
         stage,
@@ -47,8 +47,8 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
 
     private SheetTable Flows()
     {
-        Fuel fuel = stage.Belief.Fuel;
-        Temperature warm = stage.Belief.FuelTemperature;
+        Fuel fuel = stage.Belief!.Fuel;
+        Temperature warm = stage.Belief!.FuelTemperature;
         FlowRating rating = told.Rating;
         var rows = new List<object?[]>
         {
@@ -142,10 +142,10 @@ internal sealed class StageTables(SystemAssessment assessment, InjectorStage sta
                 ["pressure across the injectors", pressure.InSi() / Bar, "bar"],
                 ["least repeatable width after dead time", told.SmallestRepeatableWidth.InSi() * 1e3, "ms"],
                 ["pulses in a working cycle", stage.PulsesPerCycle, "-"],
-                ["density told", stage.Belief.Fuel.DensityAt(stage.Belief.FuelTemperature).InSi(), "kg/m3"],
+                ["density told", stage.Belief!.Fuel.DensityAt(stage.Belief!.FuelTemperature).InSi(), "kg/m3"],
                 [
                     "temperature of that density",
-                    SiUnits.CelsiusFromKelvins(stage.Belief.FuelTemperature.InSi()),
+                    SiUnits.CelsiusFromKelvins(stage.Belief!.FuelTemperature.InSi()),
                     "degC",
                 ],
             ]

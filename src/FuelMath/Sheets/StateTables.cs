@@ -114,7 +114,7 @@ internal static class StateTables
                     [
                         n.Name,
                         .. solved.Select(s =>
-                            s.State.Network.CutOffNodes.Contains(n.Name)
+                            s.State.Network.CutOffNodeNames.Contains(n.Name)
                                 ? null
                                 : (object?)(s.State.PressureAt(n.Name).Si / Bar)
                         ),

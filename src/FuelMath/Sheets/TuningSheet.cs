@@ -25,7 +25,9 @@ public sealed partial class TuningSheet
     /// <summary>Creates the sheet of an assessment whose data have no date.</summary>
     /// <param name="assessment">The assessment.</param>
     /// <exception cref="ArgumentNullException"><paramref name="assessment"/> is null.</exception>
-    /// <exception cref="ArgumentException">It has no operating points.</exception>
+    /// <exception cref="ArgumentException">
+    /// It has no operating points, or a stage of its system without <see cref="InjectorStage.Belief"/>.
+    /// </exception>
     public TuningSheet(SystemAssessment assessment)
         : this(assessment, null) { }
 
@@ -37,6 +39,7 @@ public sealed partial class TuningSheet
             throw Guard.Empty(nameof(assessment));
         }
 
+        assessment.System.CheckBeliefs("A sheet compares injectors", nameof(assessment));
         (Assessment, Dated) = (assessment, dated);
         Instruction = Words(assessment.Verdict.Kind, assessment.Verdict.Reasons.FirstOrDefault());
         Stages = [.. assessment.System.Stages.Select(s => new StageSheet(assessment, s))];

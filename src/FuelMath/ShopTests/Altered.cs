@@ -95,23 +95,21 @@ internal static class Altered
     /// <summary>More resistance in a circuit of pumps, in ohm; less where it is negative.</summary>
     internal static FuelSystem WithPumpResistance(FuelSystem system, int feed, double more)
     {
-        Circuit now = system.Power.CircuitOf(feed);
+        var power = (CircuitSupply)system.Power;
+        Circuit now = power.CircuitOf(feed);
         return system.WithPower(
-            system.Power.With(
-                feed,
-                new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more))
-            )
+            power.With(feed, new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)))
         );
     }
 
     /// <summary>More resistance in a branch of the mesh, in ohm; less where it is negative.</summary>
     internal static FuelSystem WithBranchResistance(FuelSystem system, string branch, double more)
     {
-        WiringMesh mesh = system.Power.Mesh!;
-        WiringMesh.Branch now = mesh.Branches.First(b => b.Name == branch);
+        var power = (MeshSupply)system.Power;
+        WiringMesh.Branch now = power.Mesh.Branches.First(b => b.Name == branch);
         return system.WithPower(
-            system.Power.With(
-                mesh.WithBranch(
+            power.With(
+                power.Mesh.WithBranch(
                     WiringMesh.Branch.FromResistance(
                         now.Name,
                         now.From,

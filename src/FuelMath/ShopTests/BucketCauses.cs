@@ -86,7 +86,7 @@ internal sealed class BucketCauses(
         yield return (
             new(
                 Math.Sqrt(MostCoefficient),
-                a => (Altered.WithRestrictionAfter(s, l => l.Part is BypassRegulator, a * a), point)
+                a => (Altered.WithRestrictionAfter(s, l => l.Part is IRegulator { IsReducing: false }, a * a), point)
             ),
             (_, state) => Return(state)
         );
@@ -148,7 +148,7 @@ internal sealed class BucketCauses(
 
     private ShopComparison.Cause Return(SystemState state)
     {
-        string line = system.Network.Lines.First(l => l.Part is BypassRegulator).Name;
+        string line = system.Network.Lines.First(l => l.Part is IRegulator { IsReducing: false }).Name;
         return Cause(
             ShopComparison.CauseKind.ReturnRestriction,
             "A return that is choked",

@@ -64,7 +64,7 @@ public sealed partial class VoltageDropTest
         }
 
         // The shared circuit is left out where every pump has one of its own.
-        bool isShared = system.Power.Feeds.Length < system.Network.Lines.Count(l => l.Part is Pump);
+        bool isShared = system.Power.Feeds.Length < system.Network.Lines.Count(l => l.Part.IsPump);
         return new(
             system,
             state,
@@ -85,7 +85,7 @@ public sealed partial class VoltageDropTest
 
         TestPoint[] StepsOf(SystemState found, int feed, string supply, string ground, string contacts)
         {
-            Circuit circuit = system.Power.CircuitOf(feed);
+            Circuit circuit = ((CircuitSupply)system.Power).CircuitOf(feed);
             double amperes = AmperesOf(system, found, feed);
             return
             [

@@ -60,11 +60,14 @@ internal static class BankReport
 
     /// <summary>
     /// The fuel that the controller takes the bank's widths to give, over what it would have given without a sensor; null
-    /// without one, and where its belief has no answer.
+    /// without one, and where its belief is not known or gives none.
     /// </summary>
     private static UnitsNet.Ratio? Correction(FuelSystem system, SolverState state, int bank)
     {
-        if (state.Point.Command is not { Kind: FuelCommand.CommandKind.HoldLambda, Lambda: { } asked })
+        if (
+            state.Point.Command is not { Kind: FuelCommand.CommandKind.HoldLambda, Lambda: { } asked }
+            || system.Stages.Any(s => s.Belief is null)
+        )
         {
             return null;
         }
@@ -83,7 +86,7 @@ internal static class BankReport
             return null;
         }
 
-        double meant = state.BelievedAirMass / (system.Stages[0].Belief.Fuel.StoichiometricRatio.Si * asked.Si);
+        double meant = state.BelievedAirMass / (system.Stages[0].Belief!.Fuel.StoichiometricRatio.Si * asked.Si);
         return SiUnits.Ratio(given / meant);
     }
 }

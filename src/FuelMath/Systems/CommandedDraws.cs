@@ -47,7 +47,7 @@ internal static class CommandedDraws
                 }
 
                 // The primaries' belief about the fuel is what the air mass is divided by.
-                Split(state, state.Models, state.BelievedAirMass, state.Path.System.Stages[0].Belief.Fuel, 0);
+                Split(state, state.Models, state.BelievedAirMass, state.Path.System.Stages[0].Belief!.Fuel, 0);
                 state.Widths.Spread();
                 break;
             case FuelCommand.CommandKind.PulseWidths:

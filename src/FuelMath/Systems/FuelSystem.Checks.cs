@@ -3,9 +3,35 @@ namespace FuelMath;
 /// <content>What must fit together.</content>
 public sealed partial class FuelSystem
 {
+    /// <summary>Refuses a command that this system can't carry out.</summary>
+    /// <exception cref="ArgumentException">
+    /// It gives pulse widths for another number of stages, or a controller must compute them that was told nothing.
+    /// </exception>
+    internal void CheckCommand(FuelCommand command, string paramName)
+    {
+        command.CheckStages(Stages.Length, paramName);
+        if (command.Kind == FuelCommand.CommandKind.OpenLoop)
+        {
+            CheckBeliefs("Pulse widths that no sensor corrects are computed", paramName);
+        }
+    }
+
+    /// <summary>Refuses a system of which nobody said what the controller was told.</summary>
+    internal void CheckBeliefs(string why, string paramName)
+    {
+        if (Stages.FirstOrDefault(s => s.Belief is null) is { } untold)
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.Missing,
+                $"{why:explanation} with what the controller was told: stage '{untold.Name:part}' must have that (WithBelief, \"belief\" in a document); it has none.",
+                paramName
+            );
+        }
+    }
+
     private void CheckPower()
     {
-        string[] pumps = [.. Network.Lines.Where(l => l.Part is Pump or StoppedPump).Select(l => l.Name)];
+        string[] pumps = [.. Network.Lines.Where(l => l.Part.IsPump).Select(l => l.Name)];
         if (Power.Feeds.FirstOrDefault(f => !pumps.Contains(f.Line)) is { } stray)
         {
             throw new RefusedArgumentException(

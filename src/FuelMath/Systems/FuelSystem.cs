@@ -175,7 +175,7 @@ public sealed partial class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return SolveAll(s => new OnePoint(s, point), 1, SystemBatch.RunAlone, null, CancellationToken.None).Answer();
+        return SolveAll(s => new OnePoint(s, point), 1, SystemBatch.RunAlone, null, CancellationToken.None).State();
     }
 
     /// <summary>The same system later: each pump with a switch was running if it ran in a state.</summary>

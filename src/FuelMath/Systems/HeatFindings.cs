@@ -93,7 +93,7 @@ public static class HeatFindings
         }
 
         (double pressure, string node) = system
-            .Network.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+            .Network.Nodes.Where(n => !state.Network.CutOffNodeNames.Contains(n.Name))
             .Select(n => (state.PressureAt(n.Name).ToAbsolute(state.Point.Air.Ambient).Si, n.Name))
             .Min();
         double limit = system.Limits.VaporMarginDifference.InSi();
@@ -166,12 +166,12 @@ public static class HeatFindings
     private static double? Vapor(FuelSystem system, Temperature temperature)
     {
         LiquidVaporPressure known = system.Fuel.VaporPressure;
-        if (!known.IsKnown || temperature.InSi() > known.HighestTemperature.InSi() * (1 + Guard.EdgeTolerance))
+        if (!known.IsKnown || temperature.InSi() > known.Law.Highest * (1 + Guard.EdgeTolerance))
         {
             return null;
         }
 
-        Temperature at = SiUnits.Temperature(Math.Max(temperature.InSi(), known.LowestTemperature.InSi()));
+        Temperature at = SiUnits.Temperature(Math.Max(temperature.InSi(), known.Law.Lowest));
         return known.At(at).Si * (1 + known.ErrorAt(at).InSi());
     }
 

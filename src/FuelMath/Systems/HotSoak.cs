@@ -66,7 +66,7 @@ public sealed class HotSoak
         return
         [
             .. system
-                .Network.Nodes.Where(n => !state.Network.CutOffNodes.Contains(n.Name))
+                .Network.Nodes.Where(n => !state.Network.CutOffNodeNames.Contains(n.Name))
                 .Select(n =>
                 {
                     AbsolutePressure pressure = state.PressureAt(n.Name).ToAbsolute(ambient);

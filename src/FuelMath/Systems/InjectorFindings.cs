@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>What there is to say of injectors: time, repeatability, pressure and voltage.</summary>
 internal sealed class InjectorFindings(SolvedSystem solved)
 {
-    internal void Look()
+    internal void Find()
     {
         for (int s = 0; s < solved.Parts.Stages.Length; s++)
         {
@@ -57,7 +57,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                 );
             }
 
-            new PressureFindings(solved).Look(solved.System.Stages[s]);
+            new PressureFindings(solved).Find(solved.System.Stages[s]);
         }
 
         LookAtInjectorVoltage();

@@ -9,31 +9,30 @@ public sealed partial class InjectorStage
     /// <param name="name">Its name; not blank.</param>
     /// <param name="discharge">Where its injectors spray into.</param>
     /// <param name="pulsesPerCycle">Pulses in one working cycle of a chamber, 1 to 8: 1 when sequential, 2 in batch on a four-stroke.</param>
-    /// <param name="belief">What the controller was told.</param>
     /// <param name="seats">The injectors in their places, at least one.</param>
+    /// <remarks>
+    /// What the controller was told is needed where it computes pulse widths by itself, uncorrected
+    /// (<see cref="FuelCommand.OpenLoop"/>), and for its tables: see <see cref="WithBelief"/>.
+    /// </remarks>
     /// <exception cref="ArgumentException">The name is blank or there is no seat.</exception>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pulsesPerCycle"/> is not from 1 to 8.</exception>
-    public InjectorStage(
-        string name,
-        DischargePlace discharge,
-        int pulsesPerCycle,
-        ControllerBelief belief,
-        IEnumerable<Seat> seats
-    )
+    public InjectorStage(string name, DischargePlace discharge, int pulsesPerCycle, IEnumerable<Seat> seats)
     {
         Name = Guard.Name(name);
-        ArgumentNullException.ThrowIfNull(belief);
         ArgumentNullException.ThrowIfNull(seats);
         Discharge = discharge;
         PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
-        Belief = belief;
         Seats = [.. Lists.NoNulls(seats)];
         if (Seats.IsEmpty)
         {
             throw Guard.Empty(nameof(seats), name);
         }
     }
+
+    private InjectorStage(InjectorStage other, IEnumerable<Seat> seats)
+        : this(other.Name, other.Discharge, other.PulsesPerCycle, seats) =>
+        (Belief, FiringGroups, Staging) = (other.Belief, other.FiringGroups, other.Staging);
 
     /// <summary>Its name.</summary>
     public string Name { get; }
@@ -44,8 +43,8 @@ public sealed partial class InjectorStage
     /// <summary>Pulses in one working cycle of a chamber.</summary>
     public int PulsesPerCycle { get; }
 
-    /// <summary>What the controller was told.</summary>
-    public ControllerBelief Belief { get; }
+    /// <summary>What the controller was told; null where nobody said.</summary>
+    public ControllerBelief? Belief { get; private init; }
 
     /// <summary>The injectors in their places.</summary>
     public ImmutableArray<Seat> Seats { get; }
@@ -73,12 +72,22 @@ public sealed partial class InjectorStage
     /// <exception cref="ArgumentOutOfRangeException">The number of groups does not divide the number of seats.</exception>
     public InjectorStage WithFiringGroups(int groups) =>
         Guard.InRange(groups, 1, Seats.Length) is var count && Seats.Length % count == 0
-            ? new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = groups, Staging = Staging }
+            ? new(this, Seats) { FiringGroups = groups }
             : throw Guard.Outside(
                 groups,
                 RefusalCode.UnevenGroups,
                 $"Must divide the {Seats.Length:seats} seats of stage '{Name:part}' into equal groups; it was {groups:value}."
             );
+
+    /// <summary>The same stage, with what its controller was told.</summary>
+    /// <param name="belief">What it was told.</param>
+    /// <returns>A new stage.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="belief"/> is null.</exception>
+    public InjectorStage WithBelief(ControllerBelief belief)
+    {
+        ArgumentNullException.ThrowIfNull(belief);
+        return new(this, Seats) { Belief = belief };
+    }
 
     /// <summary>The same stage as secondaries: when they join the primaries.</summary>
     /// <param name="staging">How the two share the fuel.</param>
@@ -87,7 +96,7 @@ public sealed partial class InjectorStage
     public InjectorStage WithStaging(StageSchedule.Transition staging)
     {
         ArgumentNullException.ThrowIfNull(staging);
-        return new(Name, Discharge, PulsesPerCycle, Belief, Seats) { FiringGroups = FiringGroups, Staging = staging };
+        return new(this, Seats) { Staging = staging };
     }
 
     /// <summary>The same stage with other injectors fitted; the belief stays.</summary>
@@ -99,17 +108,7 @@ public sealed partial class InjectorStage
         ArgumentNullException.ThrowIfNull(injectors);
         Injector[] fitted = Lists.NoNulls(injectors);
         return fitted.Length == Seats.Length
-            ? new(
-                Name,
-                Discharge,
-                PulsesPerCycle,
-                Belief,
-                Seats.Zip(fitted, (seat, injector) => seat.WithInjector(injector))
-            )
-            {
-                FiringGroups = FiringGroups,
-                Staging = Staging,
-            }
+            ? new(this, Seats.Zip(fitted, (seat, injector) => seat.WithInjector(injector)))
             : throw new RefusedArgumentException(
                 RefusalCode.Count,
                 $"Stage '{Name:part}' has {Seats.Length:exactly} seats; {fitted.Length:value} injectors given.",

@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>What there is to say of the mixture of a state.</summary>
 internal sealed class MixtureFindings(SolvedSystem solved)
 {
-    internal void Look()
+    internal void Find()
     {
         // Nothing is metered at fuel cut, in a static flow test, and where widths of zero keep every stage shut.
         if (

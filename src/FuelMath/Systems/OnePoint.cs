@@ -10,7 +10,7 @@ internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : IChosenPo
     private Exception? refusal;
 
     /// <summary>The state; throws where there is none.</summary>
-    internal SystemState Answer()
+    internal SystemState State()
     {
         if (refusal is not null)
         {

@@ -3,7 +3,7 @@ namespace FuelMath;
 /// <summary>What there is to say of the path: what its parts say of themselves, and what no part knows.</summary>
 internal sealed class PathFindings(SolvedSystem solved)
 {
-    internal void Look()
+    internal void Find()
     {
         LookAtReserve();
         LookAtVoltages();
@@ -22,14 +22,14 @@ internal sealed class PathFindings(SolvedSystem solved)
             }
         }
 
-        foreach (SurgeTank.FuelBalance tank in solved.Parts.SurgeTanks)
+        foreach (SurgeTankBalance tank in solved.Parts.SurgeTanks)
         {
             LookAt(tank);
         }
     }
 
     /// <summary>A surge tank that drains, or that its lift pump hardly keeps full.</summary>
-    private void LookAt(SurgeTank.FuelBalance tank)
+    private void LookAt(SurgeTankBalance tank)
     {
         foreach (Finding drains in tank.Check())
         {

@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-public sealed partial class PowerSupply
+public abstract partial class PowerSupply
 {
     /// <summary>The separate supply of one pump: a circuit, or a load in a mesh.</summary>
     public sealed class PumpFeed

@@ -8,12 +8,12 @@ internal sealed class PressureFindings(SolvedSystem solved)
 
     private readonly double limit = solved.System.Limits.PressureDeviation.InSi();
 
-    internal void Look(InjectorStage stage)
+    internal void Find(InjectorStage stage)
     {
         double discharge = stage.DischargeGaugeSi(solved.Point);
-        if (stage.Belief.ToldSi(discharge) is not { } told)
+        if (stage.Belief is not { } belief || belief.ToldSi(discharge) is not { } told)
         {
-            // It is measured, so that no belief can be wrong.
+            // Nobody said what the controller believes, or it measures the rail, so that no belief can be wrong.
             return;
         }
 
@@ -26,8 +26,8 @@ internal sealed class PressureFindings(SolvedSystem solved)
         }
 
         // The same pressure entered, with the other reference.
-        double entered = stage.Belief.DifferentialPressure.InSi();
-        bool isToldFixed = stage.Belief.RailReference == RailPressure.Reference.Fixed;
+        double entered = belief.DifferentialPressure.InSi();
+        bool isToldFixed = belief.RailReference == RailPressure.Reference.Fixed;
         double other = isToldFixed ? entered : entered - discharge;
         if (discharge == 0 || !IsOtherReference(worst, isToldFixed, other))
         {

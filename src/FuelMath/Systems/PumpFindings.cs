@@ -10,7 +10,7 @@ internal sealed class PumpFindings(SolvedSystem solved)
 
     private static readonly DataSource Similarity = new("White-2003", "sections 11.1 and 11.3");
 
-    internal void Look()
+    internal void Find()
     {
         Pump[] pumps = [.. solved.System.Network.Lines.Select(l => l.Part).OfType<Pump>()];
         double density = solved.System.Fuel.DensityAt(solved.Point.Fuel).InSi();

@@ -136,7 +136,7 @@ internal sealed class PumpReserve
         foreach (SystemState.InjectorResult injector in parts.Injectors)
         {
             InjectorStage stage = system.Stages.First(s => s.Name == injector.Stage);
-            if (stage.Belief.ToldSi(stage.DischargeGaugeSi(point)) is { } told)
+            if (stage.Belief?.ToldSi(stage.DischargeGaugeSi(point)) is { } told)
             {
                 double over = injector.DifferentialPressure.InSi() - told;
                 least = Math.Min(over, least ?? over);
@@ -219,7 +219,7 @@ internal sealed class PumpReserve
         double worst = 0;
         foreach (Line line in system.Network.Lines)
         {
-            if (line.Part is ReducingRegulator { Mechanics.FullyOpen: { } open })
+            if (line.Part is IRegulator { IsReducing: true, Mechanics.FullyOpen: { } open })
             {
                 double share = flow / open.Flow.InSi();
                 worst = Math.Max(worst, open.PressureLoss.InSi() * share * share);

@@ -39,5 +39,5 @@ internal sealed class SettledSolve
     internal double[] InjectorFlows { get; }
 
     /// <summary>The condition of the part of a line.</summary>
-    internal Network.LinkCondition ConditionOf(int line) => Network.ConditionAt(line);
+    internal Network.LineCondition ConditionOf(int line) => Network.ConditionAt(line);
 }

@@ -24,23 +24,24 @@ internal sealed partial class SolverState
     internal StageModel Believed(int stage, bool guessed)
     {
         InjectorStage s = system.Stages[stage];
+        ControllerBelief belief = s.Belief!;
         double told =
-            s.Belief.ToldSi(s.DischargeGaugeSi(Point))
+            belief.ToldSi(s.DischargeGaugeSi(Point))
             ?? DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length).ToArray().Average();
         if (told <= 0)
         {
             throw new NoSolutionException(
                 RefusalCode.NoFuelPasses,
                 $"'{system.Name:part}' at '{Point.Name:point}'",
-                $"the controller was told a rail fixed at {Amount.BarGauge(s.Belief.DifferentialPressure.InSi()):value} for stage '{s.Name:stage}', which does not exceed the pressure that it sprays against ({Amount.BarGauge(s.DischargeGaugeSi(Point)):above}): it makes no pulse.",
+                $"the controller was told a rail fixed at {Amount.BarGauge(belief.DifferentialPressure.InSi()):value} for stage '{s.Name:stage}', which does not exceed the pressure that it sprays against ({Amount.BarGauge(s.DischargeGaugeSi(Point)):above}): it makes no pulse.",
                 s.Name,
                 double.NaN,
                 0
             );
         }
 
-        var model = new StageModel([s.Belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
-        double density = s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature).InSi();
+        var model = new StageModel([belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
+        double density = belief.Fuel.DensityAt(belief.FuelTemperature).InSi();
         if (guessed)
         {
             model.Guess([told], density, SourceVolts, true);

@@ -21,7 +21,7 @@ internal sealed partial class SolverState
     internal SolverState(SystemPath path, OperatingPoint point, InputShifts? shifts)
     {
         system = path.System;
-        point.Command.CheckStages(system.Stages.Length, nameof(point));
+        system.CheckCommand(point.Command, nameof(point));
         Path = path;
         Point = point;
         Shifts = shifts;
@@ -78,9 +78,10 @@ internal sealed partial class SolverState
         {
             InjectorStage stage = system.Stages[path.Stages[seat]];
             DischargePressures[seat] = stage.DischargeGaugeSi(point);
-            DifferentialPressures[seat] = stage.Belief.ToldSi(DischargePressures[seat]) is { } told and > 0
+            // Only where the solution is searched for from.
+            DifferentialPressures[seat] = stage.Belief?.ToldSi(DischargePressures[seat]) is { } told and > 0
                 ? told
-                : stage.Belief.DifferentialPressure.InSi();
+                : (stage.Belief?.DifferentialPressure ?? stage.Seats[0].Injector.Rating.DifferentialPressure).InSi();
         }
     }
 

@@ -132,7 +132,7 @@ public sealed partial class Sweep
             );
         }
 
-        conditions.Command.CheckStages(system.Stages.Length, ofConditions);
+        system.CheckCommand(conditions.Command, ofConditions);
         foreach (RotationalSpeed speed in Speeds)
         {
             OperatingPoint.CheckSpeed(speed, conditions.Command, ofSpeeds);

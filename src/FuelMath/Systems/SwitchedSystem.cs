@@ -74,7 +74,7 @@ internal sealed class SwitchedSystem
 
     /// <summary>Whether each pump was running if it runs in a state.</summary>
     internal bool WasAsIn(SystemState state) =>
-        pumps.All(p => p.By.WasRunning == (state.Network.ConditionOf(p.Name) != Network.LinkCondition.Stopped));
+        pumps.All(p => p.By.WasRunning == (state.Network.ConditionOf(p.Name) != Network.LineCondition.Stopped));
 
     private double[] ValuesIn(NetworkState path, OperatingPoint point) =>
         [.. pumps.Select(p => p.ValueIn(path, point.Air.Manifold.Si - point.Air.Ambient.Si))];

@@ -9,12 +9,12 @@ internal static class SystemFindings
     internal static ImmutableArray<Finding> Of(SettledSolve solve, SystemParts parts)
     {
         var solved = new SolvedSystem(solve, parts);
-        new InjectorFindings(solved).Look();
-        new MixtureFindings(solved).Look();
-        new PathFindings(solved).Look();
-        new PumpFindings(solved).Look();
-        new VaporFindings(solved).Look();
-        new WiringFindings(solved).Look();
+        new InjectorFindings(solved).Find();
+        new MixtureFindings(solved).Find();
+        new PathFindings(solved).Find();
+        new PumpFindings(solved).Find();
+        new VaporFindings(solved).Find();
+        new WiringFindings(solved).Find();
         foreach (Limits.OwnLimit own in solve.System.Limits.Own)
         {
             solved.Add(OfOwner(own, solve.System.Limits.Standing!.ValueOf(own.Kind)));

@@ -47,7 +47,7 @@ internal sealed class SystemLayout
         network.Nodes.FirstOrDefault(n => n.IsFixed && IsAt(n, line)) ?? network.Nodes.Single(n => n.IsFixed);
 
     /// <summary>Whether a line holds a pump that feeds the rails: one that does not fill a surge tank.</summary>
-    internal bool HasRailPump(Line line) => line.Part is Pump && !LiftPumps.Any(t => t.Lifts.Contains(line.Name));
+    internal bool HasRailPump(Line line) => line.Part.IsPump && !LiftPumps.Any(t => t.Lifts.Contains(line.Name));
 
     /// <summary>The running pumps that feed the rails.</summary>
     internal SystemState.PumpResult[] RailPumpsIn(SystemState state) =>
@@ -57,8 +57,8 @@ internal sealed class SystemLayout
     internal bool IsAheadOfAPump(int line) => ahead[line];
 
     /// <summary>What a solved path does to each surge tank.</summary>
-    internal ImmutableArray<SurgeTank.FuelBalance> BalancesIn(NetworkState state) =>
-        [.. LiftPumps.Select(t => new SurgeTank(t.Tank.Name, t.Tank.UsableVolume!.Value).BalanceOf(state, t.Lifts))];
+    internal ImmutableArray<SurgeTankBalance> BalancesIn(NetworkState state) =>
+        [.. LiftPumps.Select(t => SurgeTankBalance.FromStoppable(state, t.Tank.Name, t.Lifts))];
 
     private RefusedArgumentException? WhyNot()
     {
@@ -121,7 +121,7 @@ internal sealed class SystemLayout
     {
         // A return line that ends in the tank is not ahead of the pump, though the pump draws from there.
         var drawnFrom = lines
-            .Where(l => l.Part is Pump)
+            .Where(l => l.Part.IsPump)
             .Select(l => l.From)
             .Except(nodes.Where(n => n.IsFixed).Select(n => n.Name))
             .ToHashSet(StringComparer.Ordinal);

@@ -65,7 +65,7 @@ internal sealed class SystemParts
     /// <summary>What the pumps could still give at the pressure that must hold, m³/s; null where nothing says what must.</summary>
     internal double? Reserve { get; private init; }
 
-    internal required ImmutableArray<SurgeTank.FuelBalance> SurgeTanks { get; init; }
+    internal required ImmutableArray<SurgeTankBalance> SurgeTanks { get; init; }
 
     internal required WiringMesh.State? Wiring { get; init; }
 

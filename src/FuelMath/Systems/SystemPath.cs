@@ -38,7 +38,7 @@ internal sealed class SystemPath
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
         ReserveNeedsCurves = PumpReserve.NeedsCurves(system);
-        MeasuresRail = system.Stages.Any(s => s.Belief.RailReference == RailPressure.Reference.Measured);
+        MeasuresRail = system.Stages.Any(s => s.Belief?.RailReference == RailPressure.Reference.Measured);
         Parts = [.. lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
         Tanks =
         [
@@ -79,7 +79,8 @@ internal sealed class SystemPath
                     )
                     .Select((s, seat) => new Line(s.Name, s.Node, s.Space, Parts[Lines + seat])),
             ],
-            like?.Network
+            like?.Network,
+            system.Network.Names
         );
         nodes = [.. places.Select(n => Network.Node(n.Name, "places"))];
         seatNodes = [.. Seats.Select(s => Network.Node(s.Node, "stages"))];

@@ -30,9 +30,7 @@ internal static class SystemReport
             SurgeTanks = system.Layout.BalancesIn(solve.Network),
             Target = state.Point.Command.Lambda,
             SourceVolts = state.SourceVolts,
-            Wiring = system.Power.Mesh is null
-                ? null
-                : system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
+            Wiring = system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
         return parts.WithReserve(PumpReserve.Of(solve, parts));
     }
@@ -44,7 +42,7 @@ internal static class SystemReport
             solve.Network.WorstMassImbalance,
             solve.Network.WorstMassImbalanceNode,
             solve.Network.WorstPressureResidual,
-            solve.Network.WorstPressureResidualLink,
+            solve.Network.WorstPressureResidualLine,
             Estimates(solve.State)
         );
 
@@ -186,7 +184,7 @@ internal static class SystemReport
                     SiUnits.ElectricCurrent(state.PumpAmperes[pump]),
                     SiUnits.VolumeFlow(solve.LineFlows[i]),
                     SiUnits.Pressure(state.PumpRises[pump]),
-                    solve.ConditionOf(i) is Network.LinkCondition.Stalled or Network.LinkCondition.DeadHeaded,
+                    solve.ConditionOf(i) is Network.LineCondition.Stalled or Network.LineCondition.DeadHeaded,
                     Greatest((Pump)system.Network.Lines[i].Part, state, pump, solve.LineFlows[i])
                 )
             );
@@ -230,11 +228,11 @@ internal static class SystemReport
         return results.ToImmutable();
     }
 
-    private static RegulatorCondition StateOf(Network.LinkCondition condition) =>
+    private static RegulatorCondition StateOf(Network.LineCondition condition) =>
         condition switch
         {
-            Network.LinkCondition.Regulating => RegulatorCondition.Regulating,
-            Network.LinkCondition.FullyOpen => RegulatorCondition.FullyOpen,
+            Network.LineCondition.Regulating => RegulatorCondition.Regulating,
+            Network.LineCondition.FullyOpen => RegulatorCondition.FullyOpen,
             _ => RegulatorCondition.Seated,
         };
 

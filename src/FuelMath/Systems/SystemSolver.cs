@@ -84,7 +84,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
         {
             for (int n = 0; n < T.Count; n++)
             {
-                live[n] = live[n] && Try(n, static (s, n) => Ask(s.states[n]));
+                live[n] = live[n] && Try(n, static (s, n) => SetRound(s.states[n]));
             }
 
             if (!FillGaps(warm))
@@ -100,7 +100,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
                 solved = work.Solve(warm: false);
             }
 
-            Answer(solved);
+            EndRound(solved);
         }
     }
 
@@ -117,7 +117,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
     }
 
     /// <summary>What the parts and the injectors do in a round, by the voltages and pressures of the last one.</summary>
-    private static void Ask(SolverState state)
+    private static void SetRound(SolverState state)
     {
         state.StartRound(isLast: state.Rounds == MostRounds - 1);
         for (int i = 0; i < state.Readings.Length; i++)
@@ -129,7 +129,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
     }
 
     /// <summary>Goes on from the paths that were found: what follows from them, and whether that is the end.</summary>
-    private void Answer(Mask<T> solved)
+    private void EndRound(Mask<T> solved)
     {
         Span<double> found = stackalloc double[T.Count];
         Span<double> iterations = stackalloc double[T.Count];
@@ -141,13 +141,13 @@ internal sealed partial class SystemSolver<T> : IDisposable
             if (live[n])
             {
                 states[n].Iterations += (int)iterations[n];
-                live[n] = found[n] > 0 ? Try(n, static (s, n) => s.Answer(n)) : Unsolved(n);
+                live[n] = found[n] > 0 ? Try(n, static (s, n) => s.EndRound(n)) : Unsolved(n);
             }
         }
     }
 
     /// <summary>Ends a round of one point; when nothing moves any more, or after enough rounds, judges it and hands it out.</summary>
-    private void Answer(int n)
+    private void EndRound(int n)
     {
         SolverState state = states[n];
         FollowWiring(state);

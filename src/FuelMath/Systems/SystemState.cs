@@ -51,7 +51,7 @@ public sealed partial class SystemState
     public NetworkState Network => solve.Network;
 
     /// <summary>What comes into each surge tank and what goes, in the order of the nodes; often none.</summary>
-    public ImmutableArray<SurgeTank.FuelBalance> SurgeTanks => report.Parts.SurgeTanks;
+    public ImmutableArray<SurgeTankBalance> SurgeTanks => report.Parts.SurgeTanks;
 
     /// <summary>
     /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator

@@ -95,7 +95,7 @@ public sealed partial class TankWarming
             }
 
             double share = drawn > 0 ? Math.Clamp(returned / drawn, 0, 1) : 1;
-            foreach (SurgeTank.FuelBalance tank in state.SurgeTanks.Where(t => t.DrawnFlow.InSi() > 0))
+            foreach (SurgeTankBalance tank in state.SurgeTanks.Where(t => t.DrawnFlow.InSi() > 0))
             {
                 share *= Math.Clamp(tank.ReturnFlow.InSi() / tank.DrawnFlow.InSi(), 0, 1);
             }

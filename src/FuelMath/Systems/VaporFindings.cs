@@ -20,7 +20,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
 
     private readonly double fuel = solved.Point.Fuel.InSi();
 
-    internal void Look()
+    internal void Find()
     {
         LookAtClass();
         LiquidVaporPressure known = solved.System.Fuel.VaporPressure;
@@ -38,7 +38,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
             return;
         }
 
-        (double lowest, double highest) = (known.LowestTemperature.InSi(), known.HighestTemperature.InSi());
+        (double lowest, double highest) = (known.Law.Lowest, known.Law.Highest);
         double slack = Guard.EdgeTolerance * highest;
         if (fuel > highest + slack)
         {

@@ -6,7 +6,7 @@ internal sealed class WiringFindings(SolvedSystem solved)
     /// <summary>The battery current that counts as none, as a share of the alternator's greatest.</summary>
     private const double Balanced = 1e-9;
 
-    internal void Look()
+    internal void Find()
     {
         if (solved.Parts.Wiring is not { } wiring)
         {

@@ -45,7 +45,7 @@ public sealed partial class EthanolSensor
     /// <param name="standardUncertainty">Standard uncertainty of the content, above 0 % and up to 50 %.</param>
     /// <returns>The sensor.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The uncertainty is outside its range.</exception>
-    public static EthanolSensor Usual(Ratio standardUncertainty) =>
+    public static EthanolSensor FromUsualScale(Ratio standardUncertainty) =>
         new(
             SiUnits.Frequency(50),
             SiUnits.Frequency(150),

@@ -70,14 +70,13 @@ public sealed partial class Tank
         private static double WaterDensity => AlcoholTable.Density(new Real(0), new Real(15)).Value;
 
         /// <summary>Ethanol without water.</summary>
-        /// <returns>The liquid.</returns>
-        public static Liquid PureEthanol() => new(StandardFuels.Ethanol, SiUnits.Ratio(1), SiUnits.Ratio(0));
+        public static Liquid PureEthanol { get; } = new(StandardFuels.Ethanol, SiUnits.Ratio(1), SiUnits.Ratio(0));
 
         /// <summary>A fuel without ethanol and water.</summary>
         /// <param name="fuel">The fuel.</param>
         /// <returns>The liquid.</returns>
         /// <exception cref="ArgumentNullException"><paramref name="fuel"/> is null.</exception>
-        public static Liquid WithoutEthanol(Fuel fuel) => new(fuel, SiUnits.Ratio(0), SiUnits.Ratio(0));
+        public static Liquid FromFuel(Fuel fuel) => new(fuel, SiUnits.Ratio(0), SiUnits.Ratio(0));
 
         /// <summary>Ethanol with water in it, by the separate volumes of both.</summary>
         /// <param name="name">Its name; not blank.</param>
@@ -86,7 +85,7 @@ public sealed partial class Tank
         /// <exception cref="ArgumentNullException"><paramref name="mixture"/> is null.</exception>
         /// <exception cref="InvalidOperationException">It holds less than 80 % of ethanol by mass.</exception>
         /// <exception cref="ArgumentException">The name is blank.</exception>
-        public static Liquid Hydrous(string name, EthanolWater mixture)
+        public static Liquid FromHydrous(string name, EthanolWater mixture)
         {
             ArgumentNullException.ThrowIfNull(mixture);
             double mass = mixture.MassFraction.InSi();
@@ -105,7 +104,7 @@ public sealed partial class Tank
         /// <returns>The liquid.</returns>
         /// <exception cref="ArgumentOutOfRangeException">The content is outside its range.</exception>
         /// <exception cref="ArgumentException">The name is blank.</exception>
-        public static Liquid GasolineWith(string name, Fuel gasoline, Ratio ethanolContent)
+        public static Liquid FromGasoline(string name, Fuel gasoline, Ratio ethanolContent)
         {
             ArgumentNullException.ThrowIfNull(gasoline);
             double content = Guard.InRange(ethanolContent, ethanolContent.InSi(), 0, 1, SiUnits.Ratio);

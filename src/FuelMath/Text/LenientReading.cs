@@ -46,7 +46,7 @@ internal static partial class LenientReading
         si = 0;
         if (two is not null)
         {
-            return Ask(kind, text, $"the number may be {two}");
+            return Ambiguous(kind, text, $"the number may be {two}");
         }
 
         if (!numbered)
@@ -77,7 +77,7 @@ internal static partial class LenientReading
 
         if (meant.Length > 1)
         {
-            return Ask(
+            return Ambiguous(
                 kind,
                 text,
                 $"the unit may be {string.Join(" or ", meant.Select(u => u.Symbol).Distinct())}; write it so"
@@ -108,7 +108,7 @@ internal static partial class LenientReading
         bool pressure = kind == UnitTable.GaugePressure || kind == UnitTable.AbsolutePressure;
         if (pressure && LenientUnits.For(UnitTable.PressureDifference).Find(symbol).Length == 1)
         {
-            return Ask(kind, text, "the pressure may be gauge or absolute; write which after the unit");
+            return Ambiguous(kind, text, "the pressure may be gauge or absolute; write which after the unit");
         }
 
         UnitKind? other = UnitTable.All.FirstOrDefault(k => k != kind && LenientUnits.For(k).Find(symbol).Length > 0);
@@ -125,7 +125,7 @@ internal static partial class LenientReading
             );
     }
 
-    private static QuantityTextException Ask(UnitKind kind, string text, string question) =>
+    private static QuantityTextException Ambiguous(UnitKind kind, string text, string question) =>
         new(
             QuantityTextException.TextProblem.Ambiguous,
             kind.Name,

@@ -104,7 +104,9 @@ public sealed partial class ClosedVolume
 
     /// <summary>Pa absolute; NaN where it is not known at this temperature.</summary>
     internal double VaporPressure =>
-        Fuel.HasVaporPressure && Kelvins >= Fuel.VaporPressure.Law.Lowest && Kelvins <= Fuel.VaporPressure.Law.Highest
+        Fuel.VaporPressure.IsKnown
+        && Kelvins >= Fuel.VaporPressure.Law.Lowest
+        && Kelvins <= Fuel.VaporPressure.Law.Highest
             ? Fuel.VaporPressure.Law.At(Temperature)
             : double.NaN;
 

@@ -3,7 +3,7 @@ namespace FuelMath;
 public sealed partial class WiringMesh
 {
     /// <summary>How a load's current depends on its voltage.</summary>
-    public enum LoadKind
+    internal enum LoadKind
     {
         /// <summary>The same current at any voltage: a pump at a given operating point.</summary>
         ConstantCurrent,

@@ -201,7 +201,10 @@ public sealed class AirStateTests
     [Fact]
     public void Constructor_Vacuum_Refuses()
     {
-        Words.Says("0 kPa", Assert.Throws<ArgumentOutOfRangeException>(() => AirState.Dry(default, Celsius.Of(20))));
+        Words.Says(
+            "0 kPa",
+            Assert.Throws<ArgumentOutOfRangeException>(() => AirState.FromDryAir(default, Celsius.Of(20)))
+        );
         Assert.StartsWith(
             "Must be above that of the water in the air, ",
             Assert

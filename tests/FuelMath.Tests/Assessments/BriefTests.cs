@@ -136,7 +136,7 @@ public sealed class BriefTests
         SystemBrief measured = Car.WithKnown(SystemBrief.Input.DeadTime, Duration.FromMilliseconds(1.1));
 
         Assert.DoesNotContain(measured.Estimates, e => e.Input == SystemBrief.Input.DeadTime);
-        Assert.Equal(1.1, measured.System.Stages[0].Belief.Injector.DeadTime.ValueAt(4, 0).Milliseconds, 1e-12);
+        Assert.Equal(1.1, measured.System.Stages[0].Belief!.Injector.DeadTime.ValueAt(4, 0).Milliseconds, 1e-12);
         Assert.Equal(1.1, measured.System.Stages[0].Seats[0].Injector.DeadTime.ValueAt(4, 0).Milliseconds, 1e-12);
         Assert.False(measured.System.Stages[0].Seats[0].Injector.DeadTime.IsEstimated(4, 0));
         Assert.True(measured.System.Stages[0].Seats[0].Injector.DeadTime.IsEstimated(3, 0));

@@ -63,8 +63,8 @@ public sealed class PremixTests
     }
 
     [Fact]
-    public void StoichiometricRatioIfOilUnburned_OfOilAlone_IsRefused() =>
-        Assert.Throws<InvalidOperationException>(() => Oil.StoichiometricRatioIfOilUnburned);
+    public void StoichiometricRatioIfOilUnburned_OfOilAlone_IsNone() =>
+        Assert.Null(Oil.StoichiometricRatioIfOilUnburned);
 
     /// <summary>However it is mixed: a premix of a premix, or oil as a part of a blend, holds the same oil.</summary>
     [Property]
@@ -82,7 +82,7 @@ public sealed class PremixTests
                 double oil = ((1 - more) * premix.OilFraction.DecimalFractions) + more;
                 double rest = (1 - oil) * Gasoline.StoichiometricRatio.ToMassRatio();
                 return Math.Abs(blend.OilFraction.DecimalFractions - oil) < 1e-12
-                    && Math.Abs((blend.StoichiometricRatioIfOilUnburned.ToMassRatio() / rest) - 1) < 1e-9;
+                    && Math.Abs((blend.StoichiometricRatioIfOilUnburned!.Value.ToMassRatio() / rest) - 1) < 1e-9;
             }
         );
 

@@ -63,7 +63,7 @@ public sealed class RailPressureReferenceTests
     [Fact]
     public void FromRail_EitherRail_KeepsPressureAndReference()
     {
-        ControllerBelief old = Workshop.Four().Stages[0].Belief;
+        ControllerBelief old = Workshop.Four().Stages[0].Belief!;
         ControllerBelief Belief(RailPressure rail) =>
             ControllerBelief.FromRail(old.Injector, rail, old.Fuel, old.FuelTemperature);
         ControllerBelief set = Belief(RailPressure.Fixed(PlumbingRig.Bar(3.5)));
@@ -83,7 +83,7 @@ public sealed class RailPressureReferenceTests
         Words.Refused<ArgumentOutOfRangeException>(
             "reference",
             "7",
-            () => Workshop.Four().Stages[0].Belief.WithRailReference((RailPressure.Reference)7)
+            () => Workshop.Four().Stages[0].Belief!.WithRailReference((RailPressure.Reference)7)
         );
 
     /// <summary>A point that says only a difference can't tell what a fixed rail would be there.</summary>
@@ -134,10 +134,10 @@ public sealed class RailPressureReferenceTests
 
         FuelSystem system = SystemDocument.Read(text);
 
-        Assert.All(system.Stages, s => Assert.Equal(expected, s.Belief.RailReference));
+        Assert.All(system.Stages, s => Assert.Equal(expected, s.Belief!.RailReference));
         Assert.All(
             SystemDocument.Read(SystemDocument.Write(system)).Stages,
-            s => Assert.Equal(expected, s.Belief.RailReference)
+            s => Assert.Equal(expected, s.Belief!.RailReference)
         );
     }
 
@@ -147,7 +147,7 @@ public sealed class RailPressureReferenceTests
     {
         FuelSystem system = VerdictCases.Fixed(told);
         SystemState state = system.Solve(PartLoad);
-        Duration dead = system.Stages[0].Belief.Injector.DeadTime.At(PartLoad.Supply, Pressure.FromBars(bars));
+        Duration dead = system.Stages[0].Belief!.Injector.DeadTime.At(PartLoad.Supply, Pressure.FromBars(bars));
         return (state.Stages[0].PulseWidth - dead).Milliseconds;
     }
 }

@@ -267,18 +267,16 @@ internal static class VerdictCases
             system.Fuel,
             system.Engine,
             system.Network,
-            system.Stages.Select(s => new InjectorStage(
-                s.Name,
-                s.Discharge,
-                s.PulsesPerCycle,
-                new ControllerBelief(
-                    s.Belief.Injector,
-                    Pressure.FromBars(bars),
-                    s.Belief.Fuel,
-                    s.Belief.FuelTemperature
-                ).WithRailReference(reference),
-                s.Seats
-            )),
+            system.Stages.Select(s =>
+                new InjectorStage(s.Name, s.Discharge, s.PulsesPerCycle, s.Seats).WithBelief(
+                    new ControllerBelief(
+                        s.Belief!.Injector,
+                        Pressure.FromBars(bars),
+                        s.Belief!.Fuel,
+                        s.Belief!.FuelTemperature
+                    ).WithRailReference(reference)
+                )
+            ),
             system.Staging,
             system.Power,
             system.Limits,

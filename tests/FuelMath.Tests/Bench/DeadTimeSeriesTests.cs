@@ -170,7 +170,7 @@ public sealed class DeadTimeSeriesTests
     [Fact]
     public void FromReadings_TwoDrivers_AreRefused()
     {
-        BenchConditions driven = TestBench.Conditions.WithDriver(InjectorDriver.PlainSaturated);
+        BenchConditions driven = TestBench.Conditions.WithDriver(InjectorDriver.Saturated.WithoutBallast);
         Words.Refused<ArgumentException>(
             "readings",
             () =>

@@ -13,10 +13,10 @@ public sealed class ReadingConditionsTests
     public void Characterization_TwoDrivers_IsRefused()
     {
         BenchConditions held = TestBench.Conditions.WithDriver(
-            InjectorDriver.FromPeakAndHold(ElectricCurrent.FromAmperes(4), ElectricCurrent.FromAmperes(1))
+            new InjectorDriver.PeakAndHold(ElectricCurrent.FromAmperes(4), ElectricCurrent.FromAmperes(1))
         );
         BenchConditions ballast = TestBench.Conditions.WithDriver(
-            InjectorDriver.FromBallast(ElectricResistance.FromOhms(6))
+            new InjectorDriver.Saturated(ElectricResistance.FromOhms(6))
         );
         Words.Refused<ArgumentException>(
             "readings",
@@ -40,7 +40,7 @@ public sealed class ReadingConditionsTests
                         w,
                         4 * (w - 1.2),
                         13.5,
-                        TestBench.Conditions.WithDriver(InjectorDriver.FromBallast(ElectricResistance.FromOhms(6)))
+                        TestBench.Conditions.WithDriver(new InjectorDriver.Saturated(ElectricResistance.FromOhms(6)))
                     )
                 )
             ).Findings

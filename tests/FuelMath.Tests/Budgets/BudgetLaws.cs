@@ -263,7 +263,7 @@ public sealed class BudgetLaws
                     SpreadShape.Normal,
                     Source
                 ).WithDegreesOfFreedom(known),
-                UncertaintyBudget.Input.Exact("referenceDensity", 740, "kg/m3", Source),
+                UncertaintyBudget.Input.FromExact("referenceDensity", 740, "kg/m3", Source),
                 new UncertaintyBudget.Input(
                     "differentialPressure",
                     4 * perBar,

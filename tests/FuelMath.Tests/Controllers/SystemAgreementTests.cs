@@ -29,7 +29,7 @@ public sealed class SystemAgreementTests
         SystemState state = system.Solve(operating);
         var chambers = new FittedInjectors(
             system.Fuel,
-            [new FittedInjectors.Stage("primary", system.Stages[0].Belief, 1, fitted)],
+            [new FittedInjectors.Stage("primary", system.Stages[0].Belief!, 1, fitted)],
             [],
             [1, 1, 1, 1],
             MixtureLimits.CommonPractice
@@ -65,15 +65,15 @@ public sealed class SystemAgreementTests
         FuelSystem system = Workshop.Four(secondaries: (second, 0.6), injectorOhms: 0.001);
         OperatingPoint operating = Workshop.Point(7000, kilopascals, Workshop.Open(0.85));
         SystemState state = system.Solve(operating);
-        ControllerBelief belief = system.Stages[0].Belief;
+        ControllerBelief belief = system.Stages[0].Belief!;
         var schedule = new StageSchedule(
             system.Stages.Select(s =>
                 new StageSchedule.Stage(
                     s.Name,
-                    s.Belief.Injector,
+                    s.Belief!.Injector,
                     1,
-                    s.Belief.DifferentialPressure,
-                    s.Belief.Fuel.DensityAt(s.Belief.FuelTemperature),
+                    s.Belief!.DifferentialPressure,
+                    s.Belief!.Fuel.DensityAt(s.Belief!.FuelTemperature),
                     operating.Supply
                 ).WithPulsesPerCycle(s.PulsesPerCycle)
             ),

@@ -95,7 +95,7 @@ public sealed class TradeValuesTests
     [InlineData(Engine.WorkingCycle.Rotary, 7.5)]
     public void InjectionPeriod_At8000Rpm_IsThatOfTheCycle(Engine.WorkingCycle cycle, double milliseconds)
     {
-        VolumetricEfficiency breathing = VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
+        VolumetricEfficiency breathing = VolumetricEfficiency.FromConstant(Trade.Share(0.9), Trade.Invented);
         Volume liter = Volume.FromLiters(1);
         Engine engine = cycle switch
         {

@@ -264,7 +264,7 @@ public sealed class DiagnosisCausesTests
                 double Lambda(params int[] of) => of.Length * meant / of.Sum(c => fuel(p, c));
                 MixtureObservation.BankReading Bank(int bank) =>
                     readsChambers
-                        ? MixtureObservation.BankReading.WithoutSensor(
+                        ? MixtureObservation.BankReading.FromPulseWidths(
                             bank,
                             [Trade.Milliseconds(p.Milliseconds + 1)],
                             Trade.Share(1)

@@ -148,7 +148,7 @@ public sealed class DiagnosisPredictionTests
                 _ = new MixtureDiagnosis(
                     Observed.Set,
                     [
-                        With(MixtureObservation.BankReading.WithoutSensor(1, [Five], One))
+                        With(MixtureObservation.BankReading.FromPulseWidths(1, [Five], One))
                             .WithChamberReadings([new MixtureObservation.ChamberReading(2, Trade.Lambda(1), One / 50)]),
                     ]
                 )
@@ -162,7 +162,7 @@ public sealed class DiagnosisPredictionTests
             () =>
                 _ = new MixtureDiagnosis(
                     Observed.Set,
-                    [With(MixtureObservation.BankReading.WithoutSensor(1, [Five], One))]
+                    [With(MixtureObservation.BankReading.FromPulseWidths(1, [Five], One))]
                 )
         );
 
@@ -185,8 +185,8 @@ public sealed class DiagnosisPredictionTests
             "'bank 1'",
             () =>
                 With(
-                    MixtureObservation.BankReading.WithoutSensor(1, [Five], One),
-                    MixtureObservation.BankReading.WithoutSensor(1, [Five], One)
+                    MixtureObservation.BankReading.FromPulseWidths(1, [Five], One),
+                    MixtureObservation.BankReading.FromPulseWidths(1, [Five], One)
                 )
         );
 
@@ -195,7 +195,7 @@ public sealed class DiagnosisPredictionTests
         Words.Refused<ArgumentOutOfRangeException>(
             "pulseWidths",
             "0 ms",
-            () => MixtureObservation.BankReading.WithoutSensor(1, [Trade.Milliseconds(0)], One)
+            () => MixtureObservation.BankReading.FromPulseWidths(1, [Trade.Milliseconds(0)], One)
         );
 
     [Fact]

@@ -194,7 +194,7 @@ internal sealed class RandomEngine
             new InjectorConditions(point.BelievedDifferentialPressures, Trade.Warm, volts),
             mixture.Banks.Select(b =>
                 ReadsChambers
-                    ? MixtureObservation.BankReading.WithoutSensor(b.Bank, b.PulseWidths, b.Correction)
+                    ? MixtureObservation.BankReading.FromPulseWidths(b.Bank, b.PulseWidths, b.Correction)
                     : new MixtureObservation.BankReading(
                         b.Bank,
                         b.PulseWidths,

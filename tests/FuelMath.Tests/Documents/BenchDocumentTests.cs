@@ -185,7 +185,7 @@ public sealed class BenchDocumentTests
             TestBench.Source
         );
         BenchConditions held = psi.WithDriver(
-                InjectorDriver.FromPeakAndHold(ElectricCurrent.FromAmperes(4), ElectricCurrent.FromAmperes(1))
+                new InjectorDriver.PeakAndHold(ElectricCurrent.FromAmperes(4), ElectricCurrent.FromAmperes(1))
             )
             .WithWidths(WidthCorrections.Pressure);
         var now = new BenchedInjector.Series(
@@ -205,7 +205,7 @@ public sealed class BenchDocumentTests
                     ElectricPotential.FromVolts(14),
                     Duration.FromMicroseconds(1100),
                     Duration.FromMicroseconds(1),
-                    psi.WithDriver(InjectorDriver.PlainSaturated)
+                    psi.WithDriver(InjectorDriver.Saturated.WithoutBallast)
                 ),
             ],
             [
@@ -214,7 +214,7 @@ public sealed class BenchDocumentTests
                     Volume.FromMilliliters(0.1),
                     Volume.FromMilliliters(0.02),
                     Duration.FromMinutes(10),
-                    psi.WithDriver(InjectorDriver.FromBallast(ElectricResistance.FromOhms(6)))
+                    psi.WithDriver(new InjectorDriver.Saturated(ElectricResistance.FromOhms(6)))
                 ),
             ],
             [

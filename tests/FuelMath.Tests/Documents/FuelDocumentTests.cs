@@ -23,8 +23,8 @@ public sealed class FuelDocumentTests
         Assert.Equal(fuel.DensityAt(at).InSi(), back.DensityAt(at).InSi());
         Assert.Equal(fuel.ViscosityAt(at).InSi(), back.ViscosityAt(at).InSi());
         Assert.Equal(fuel.StoichiometricRatio, back.StoichiometricRatio);
-        Assert.Equal(fuel.HasLowerHeatingValue, back.HasLowerHeatingValue);
-        Assert.Equal(fuel.HasVaporPressure, back.HasVaporPressure);
+        Assert.Equal(fuel.LowerHeatingValue is not null, back.LowerHeatingValue is not null);
+        Assert.Equal(fuel.VaporPressure.IsKnown, back.VaporPressure.IsKnown);
         Assert.Equal(fuel.Sources.AsEnumerable(), back.Sources);
         Assert.Equal(fuel.Estimates.AsEnumerable(), back.Estimates);
         Assert.Equal(fuel.Cautions.AsEnumerable(), back.Cautions);

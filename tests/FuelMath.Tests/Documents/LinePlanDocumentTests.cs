@@ -13,7 +13,7 @@ public sealed class LinePlanDocumentTests
         new(
             "every",
             [
-                LinePlan.Piece.FromPort("start", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                new LinePlan.StartPort("start", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
                 Between(
                     FittingEnd.Flare37(6, FittingEnd.EndGender.Male),
                     FittingEnd.Flare45(6, FittingEnd.EndGender.Male)
@@ -35,8 +35,8 @@ public sealed class LinePlanDocumentTests
                     FittingEnd.OpenHose(Length.FromInches(5.0 / 16))
                 ),
                 Between(Threaded(FittingEnd.EndForm.Banjo), Threaded(FittingEnd.EndForm.Flare37)),
-                LinePlan.Piece.Along(new LineMeasures([500], 0.4, 12).Hose("hose", 500)),
-                LinePlan.Piece.ToPort("goal", FittingEnd.Flare37(6, FittingEnd.EndGender.Female)),
+                new LinePlan.HosePiece(new LineMeasures([500], 0.4, 12).Hose("hose", 500)),
+                new LinePlan.EndPort("goal", FittingEnd.Flare37(6, FittingEnd.EndGender.Female)),
             ]
         );
 
@@ -73,7 +73,7 @@ public sealed class LinePlanDocumentTests
     {
         LinePlan plan = new(
             "ends",
-            [LinePlan.Piece.FromPort("a", first.End), LinePlan.Piece.ToPort("b", second.End.Mate)]
+            [new LinePlan.StartPort("a", first.End), new LinePlan.EndPort("b", second.End.Mate)]
         );
         LinePlan back = LinePlanDocument.Read(LinePlanDocument.Write(plan));
 
@@ -182,14 +182,14 @@ public sealed class LinePlanDocumentTests
             DynamicViscosity.FromMillipascalSeconds(0.5)
         ).Pascals;
 
-    private static LinePlan.Piece Between(FittingEnd first, FittingEnd second) =>
-        LinePlan.Piece.Between(new("adapter", first, second), LineMeasures.Fitting("adapter", 0.3));
+    private static LinePlan.AdapterPiece Between(FittingEnd first, FittingEnd second) =>
+        new LinePlan.AdapterPiece(new("adapter", first, second), LineMeasures.Fitting("adapter", 0.3));
 
     private static FittingEnd Threaded(FittingEnd.EndForm form) =>
         FittingEnd.FromThread(
             form,
             FittingEnd.EndGender.Male,
-            ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1)),
+            ScrewThread.FromMetric(Length.FromMillimeters(10), Length.FromMillimeters(1)),
             LineMeasures.Source
         );
 }

@@ -48,10 +48,10 @@ public sealed class NetworkDocumentTests
         NetworkState expected = given.Solve();
         NetworkState state = back.Solve();
         Assert.All(
-            expected.Junctions,
+            expected.JunctionNames,
             n => Assert.Equal(expected.PressureAt(n).AboveAmbient.InSi(), state.PressureAt(n).AboveAmbient.InSi())
         );
-        Assert.All(expected.Links, l => Assert.Equal(expected.FlowIn(l).InSi(), state.FlowIn(l).InSi()));
+        Assert.All(expected.LineNames, l => Assert.Equal(expected.FlowIn(l).InSi(), state.FlowIn(l).InSi()));
     }
 
     [Fact]

@@ -12,13 +12,14 @@ public sealed class PowerSupplyDocumentTests
         + "{\"kind\": \"constant current\", \"name\": \"coils\", \"positive\": \"p\", \"negative\": \"-\", \"current\": \"0 A\"}]}";
 
     [Fact]
-    public void Read_Mesh_IsTheSupply() =>
-        Assert.Equal(
-            "pump",
-            SystemDocument
-                .Read(With($"{Mesh}, \"source\": \"s\", \"pumpLoad\": \"pump\", \"injectorLoad\": \"coils\""))
-                .Power.PumpLoad
+    public void Read_Mesh_IsTheSupply()
+    {
+        FuelSystem system = SystemDocument.Read(
+            With($"{Mesh}, \"source\": \"s\", \"pumpLoad\": \"pump\", \"injectorLoad\": \"coils\"")
         );
+
+        Assert.Equal("pump", Assert.IsType<MeshSupply>(system.Power).PumpLoad);
+    }
 
     [Theory]
     [InlineData(

@@ -110,7 +110,7 @@ public sealed class RespellingTests
         }
 
         private static double Gauge(SystemState state, string node) =>
-            state.Network.CutOffNodes.Contains(node) ? 0 : state.PressureAt(node).AboveAmbient.Pascals;
+            state.Network.CutOffNodeNames.Contains(node) ? 0 : state.PressureAt(node).AboveAmbient.Pascals;
 
         private static double Flow(SystemState state, string line) => state.FlowThrough(line).CubicMetersPerSecond;
     }

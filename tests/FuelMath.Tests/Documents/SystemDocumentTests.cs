@@ -32,9 +32,9 @@ public sealed class SystemDocumentTests
         Close.Within(1e-15, 0.7, car.Staging!.TransitionDutyCycle.InSi());
 
         // Referred to by one name, it is one injector and one fuel.
-        Assert.Same(car.Stages[0].Belief.Injector, car.Stages[0].Seats[3].Injector);
-        Assert.Same(car.Fuel, car.Stages[1].Belief.Fuel);
-        Assert.Same(StandardFuels.NHeptane, car.Stages[0].Belief.Injector.Rating.Fluid);
+        Assert.Same(car.Stages[0].Belief!.Injector, car.Stages[0].Seats[3].Injector);
+        Assert.Same(car.Fuel, car.Stages[1].Belief!.Fuel);
+        Assert.Same(StandardFuels.NHeptane, car.Stages[0].Belief!.Injector.Rating.Fluid);
     }
 
     /// <summary>E30 from 745 kg/m3 gasoline and ethanol of 789 to 794 kg/m3 lies between, at 757 to 760 kg/m3.</summary>
@@ -53,7 +53,7 @@ public sealed class SystemDocumentTests
         Assert.Null(stand.Staging);
         Assert.Equal(Engine.WorkingCycle.TwoStroke, stand.Engine.Cycle);
         Assert.Equal("premix 50:1", stand.Fuel.Name);
-        Assert.False(stand.Stages[0].Belief.Injector.Rating.IsByVolume);
+        Assert.False(stand.Stages[0].Belief!.Injector.Rating.IsByVolume);
         Assert.Same(Limits.CommonPractice, stand.Limits);
     }
 

@@ -63,6 +63,6 @@ public sealed class WholeDocumentTests
     [InlineData("network-second")]
     public void Networks_HaveStates(string name) =>
         Assert.NotEmpty(
-            NetworkDocument.Read(WholeDocument.All.Single(d => d.Name == name).Text).Solve().Links.ToArray()
+            NetworkDocument.Read(WholeDocument.All.Single(d => d.Name == name).Text).Solve().LineNames.ToArray()
         );
 }

@@ -47,7 +47,7 @@ public sealed class WholeSystemTests
             "rotary",
             2,
             SiUnits.Volume(654e-6),
-            VolumetricEfficiency.Constant(SiUnits.Ratio(0.9), Source)
+            VolumetricEfficiency.FromConstant(SiUnits.Ratio(0.9), Source)
         );
         Engine seven = Engine.TwoStroke(
             "seven cylinders",
@@ -73,7 +73,7 @@ public sealed class WholeSystemTests
             SiUnits.Pressure(3e4),
             Source
         );
-        PowerSupply power = new(
+        PowerSupply power = new CircuitSupply(
             new Circuit(
                 "pumps",
                 [
@@ -84,7 +84,7 @@ public sealed class WholeSystemTests
                 [],
                 SiUnits.ElectricResistance(0)
             ),
-            Car.Power.Injectors!
+            ((CircuitSupply)Car.Power).Injectors
         );
         Fuel mass = FuelBlend.ByMass(
             "mass blend",
@@ -119,10 +119,10 @@ public sealed class WholeSystemTests
     }
 
     /// <summary>Every kind of source and load.</summary>
-    private static PowerSupply FedByAMesh()
+    private static MeshSupply FedByAMesh()
     {
         ElectricResistance some = SiUnits.ElectricResistance(0.01);
-        return PowerSupply.FromMesh(
+        return new MeshSupply(
             new WiringMesh(
                 "all kinds",
                 "post",
@@ -150,10 +150,10 @@ public sealed class WholeSystemTests
                     WiringMesh.Source.Held("bench supply", "bench", "block", SiUnits.ElectricPotential(5)),
                 ],
                 [
-                    WiringMesh.Load.ConstantCurrent("pumps", "pump", "block", default),
-                    WiringMesh.Load.ConstantCurrent("injectors", "coils", "block", default),
-                    WiringMesh.Load.FromResistance("lamps", "plus", "post", SiUnits.ElectricResistance(2)),
-                    WiringMesh.Load.ConstantPower("fan driver", "plus", "post", SiUnits.Power(90)),
+                    new WiringMesh.CurrentLoad("pumps", "pump", "block", default),
+                    new WiringMesh.CurrentLoad("injectors", "coils", "block", default),
+                    new WiringMesh.ResistanceLoad("lamps", "plus", "post", SiUnits.ElectricResistance(2)),
+                    new WiringMesh.PowerLoad("fan driver", "plus", "post", SiUnits.Power(90)),
                 ]
             ),
             "battery",
@@ -173,11 +173,10 @@ public sealed class WholeSystemTests
                     "only",
                     InjectorStage.DischargePlace.Ambient,
                     2,
-                    Car.Stages[1].Belief,
                     Enumerable
                         .Range(1, engine.Chambers)
                         .Select(c => new InjectorStage.Seat(c, "primary rail", Car.Stages[c % 2].Seats[0].Injector))
-                ),
+                ).WithBelief(Car.Stages[1].Belief!),
             ],
             null,
             power,

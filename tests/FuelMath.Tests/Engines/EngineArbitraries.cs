@@ -21,7 +21,7 @@ public static class EngineArbitraries
                 Engine.WorkingCycle.Rotary
             )
             let volume = Volume.FromCubicCentimeters(cubicCentimeters)
-            let efficiency = VolumetricEfficiency.Constant(Ratio.FromPercent(percent), Invented)
+            let efficiency = VolumetricEfficiency.FromConstant(Ratio.FromPercent(percent), Invented)
             select cycle switch
             {
                 Engine.WorkingCycle.FourStroke => Engine.FourStroke("four", chambers, volume, efficiency),

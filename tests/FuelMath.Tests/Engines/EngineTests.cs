@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Engines;
 [Properties(Arbitrary = [typeof(EngineArbitraries)])]
 public sealed class EngineTests
 {
-    private static readonly VolumetricEfficiency Full = VolumetricEfficiency.Constant(
+    private static readonly VolumetricEfficiency Full = VolumetricEfficiency.FromConstant(
         Ratio.FromPercent(100),
         EngineArbitraries.Invented
     );

@@ -78,7 +78,7 @@ public sealed class VolumetricEfficiencyTests
     public void Constant_Outside_Refuses(double percent, string words)
     {
         var error = Assert.Throws<ArgumentOutOfRangeException>(() =>
-            VolumetricEfficiency.Constant(Ratio.FromPercent(percent), EngineArbitraries.Invented)
+            VolumetricEfficiency.FromConstant(Ratio.FromPercent(percent), EngineArbitraries.Invented)
         );
 
         Assert.StartsWith(words, error.Message);

@@ -42,7 +42,7 @@ public sealed class FiltrationRatingTests
     public void InSeries_LetsThroughTheShareOfTheShare(ushort a, ushort b)
     {
         (double first, double second) = (1 + (a / 100.0), 1 + (b / 100.0));
-        FiltrationRating both = FiltrationRating.InSeries(
+        FiltrationRating both = FiltrationRating.FromSeries(
             "both",
             Rating(At(10, first)),
             Rating(At(10, second)),
@@ -58,7 +58,7 @@ public sealed class FiltrationRatingTests
     [Fact]
     public void InSeries_TakesSharedSizesOnly()
     {
-        FiltrationRating both = FiltrationRating.InSeries(
+        FiltrationRating both = FiltrationRating.FromSeries(
             "both",
             Rating(At(10, 2), At(20, 10), At(30, 75)),
             Rating(At(20, 5), At(30, 20), At(40, 100)),
@@ -73,7 +73,7 @@ public sealed class FiltrationRatingTests
     public void InSeries_WithoutASharedSize_IsRefused()
     {
         var refused = Assert.Throws<ArgumentException>(() =>
-            FiltrationRating.InSeries("both", Rating(At(10, 20)), Rating(At(25, 75)), Source)
+            FiltrationRating.FromSeries("both", Rating(At(10, 20)), Rating(At(25, 75)), Source)
         );
 
         Words.Says("'filter', 10 µm, 25 µm", refused);
@@ -112,7 +112,7 @@ public sealed class FiltrationRatingTests
     {
         Finding found = Assert.Single(
             FiltrationRating
-                .Nominal("filter", Length.FromMicrometers(nominal), Source)
+                .FromNominal("filter", Length.FromMicrometers(nominal), Source)
                 .Check(Length.FromMicrometers(25), Ratio.FromPercent(95))
         );
 

@@ -140,7 +140,7 @@ public sealed class EndThreadTests
     [Trait("Source", "Common-practice")]
     public void FitInto_NearlyTheSame_StartsOnlyWhereTheOutsideThreadIsSmaller()
     {
-        ScrewThread metric = ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1));
+        ScrewThread metric = ScrewThread.FromMetric(Length.FromMillimeters(10), Length.FromMillimeters(1));
         ScrewThread inch = FittingEnd.ORingBoss(3, FittingEnd.EndGender.Female).Thread!;
         ScrewThread metricBoss = FittingEnd.MetricORingPort(14, FittingEnd.EndGender.Female).Thread!;
         ScrewThread inchStud = FittingEnd.ORingBoss(6, FittingEnd.EndGender.Male).Thread!;
@@ -198,7 +198,7 @@ public sealed class EndThreadTests
         Words.Refused<ArgumentOutOfRangeException>(
             "pitch",
             "4 mm",
-            () => ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(4))
+            () => ScrewThread.FromMetric(Length.FromMillimeters(10), Length.FromMillimeters(4))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "hoseBore",

@@ -120,7 +120,7 @@ public static class FittingArbitraries
         {
             foreach ((double diameter, double pitch) in ((double, double)[])[(10, 1), (12, 1), (12, 1.5), (14, 1.5)])
             {
-                ScrewThread thread = ScrewThread.Metric(
+                ScrewThread thread = ScrewThread.FromMetric(
                     Length.FromMillimeters(diameter),
                     Length.FromMillimeters(pitch)
                 );

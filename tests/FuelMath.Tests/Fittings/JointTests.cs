@@ -101,7 +101,7 @@ public sealed class JointTests
     [Fact]
     public void MetricThreads_ShareM10x1_AndDoNotSealAcross()
     {
-        ScrewThread m10 = ScrewThread.Metric(Length.FromMillimeters(10), Length.FromMillimeters(1));
+        ScrewThread m10 = ScrewThread.FromMetric(Length.FromMillimeters(10), Length.FromMillimeters(1));
         FittingEnd nut = FittingEnd.FromThread(FittingEnd.EndForm.InvertedFlare, Male, m10, FittingArbitraries.Drawing);
         FittingEnd bubble = FittingEnd.FromThread(
             FittingEnd.EndForm.BubbleFlare,

@@ -38,7 +38,7 @@ public sealed class BlendAndPremixWorkingTests
 
         Close.Within(
             1e-13,
-            FuelBlend.ByVolume("blend", Celsius.Of(15), parts).LowerHeatingValue.JoulesPerKilogram,
+            FuelBlend.ByVolume("blend", Celsius.Of(15), parts).LowerHeatingValue!.Value.JoulesPerKilogram,
             FuelBlend.LowerHeatingValueWorkingByVolume(Celsius.Of(15), parts).Value
         );
         Assert.Contains(

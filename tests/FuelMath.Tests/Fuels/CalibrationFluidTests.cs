@@ -33,8 +33,8 @@ public sealed class CalibrationFluidTests
 
         Close.Within(1e-12, density, fuel.DensityAt(Celsius.Of(15)).KilogramsPerCubicMeter);
         Assert.Contains(fuel.Cautions, c => c.Contains("mist", StringComparison.Ordinal));
-        Assert.False(fuel.HasVaporPressure);
-        Assert.False(fuel.HasLowerHeatingValue);
+        Assert.False(fuel.VaporPressure.IsKnown);
+        Assert.Null(fuel.LowerHeatingValue);
     }
 
     [Fact]
@@ -73,7 +73,7 @@ public sealed class CalibrationFluidTests
         Fuel blend = StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(percent));
 
         Assert.InRange(blend.StoichiometricRatio.ToMassRatio(), 9.8, 11.8);
-        Assert.True(blend.HasVaporPressure);
+        Assert.True(blend.VaporPressure.IsKnown);
     }
 
     [Theory]
@@ -128,7 +128,7 @@ public sealed class CalibrationFluidTests
             blend.StoichiometricRatio.ToMassRatio()
         );
         Assert.True(blend.HeatCapacity.IsKnown);
-        Assert.False(blend.HasVaporPressure);
+        Assert.False(blend.VaporPressure.IsKnown);
     }
 
     [Fact]

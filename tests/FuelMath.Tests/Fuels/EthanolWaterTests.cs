@@ -94,8 +94,8 @@ public sealed class EthanolWaterTests
             same.DensityAt(Celsius.Of(20)).KilogramsPerCubicMeter
         );
         Assert.Equal(
-            StandardFuels.Ethanol.LowerHeatingValue.JoulesPerKilogram,
-            same.LowerHeatingValue.JoulesPerKilogram
+            StandardFuels.Ethanol.LowerHeatingValue!.Value.JoulesPerKilogram,
+            same.LowerHeatingValue!.Value.JoulesPerKilogram
         );
     }
 

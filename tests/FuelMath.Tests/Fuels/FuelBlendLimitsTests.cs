@@ -12,15 +12,17 @@ public sealed class FuelBlendLimitsTests
         Fuel bench = WithoutHeatingValue("bench fluid", StandardFuels.NHeptane);
         Fuel mix = FuelBlend.ByMass("mix", Two(bench, 3, StandardFuels.PumpGasoline));
 
-        Assert.False(mix.HasLowerHeatingValue);
-        var error = Assert.Throws<UnknownPropertyException>(() => mix.LowerHeatingValue);
+        Assert.Null(mix.LowerHeatingValue);
+        var error = Assert.Throws<UnknownPropertyException>(() =>
+            new FuelChange(StandardFuels.PumpGasoline, mix, Celsius.Of(20)).WorkingAtEqualPower()
+        );
         Assert.Equal("The lower heating value of 'mix' is not known.", error.Message);
     }
 
     [Fact]
     public void VaporPressureAt_OfAMethanolBlend_RefusesAndSaysWhy()
     {
-        Assert.False(TestFuels.MethanolBlend.HasVaporPressure);
+        Assert.False(TestFuels.MethanolBlend.VaporPressure.IsKnown);
         var error = Assert.Throws<UnknownPropertyException>(() =>
             TestFuels.MethanolBlend.VaporPressureAt(Celsius.Of(20))
         );
@@ -73,8 +75,8 @@ public sealed class FuelBlendLimitsTests
     {
         Fuel blend = FuelBlend.ByMass("mix", Two(StandardFuels.Ethanol, 50, StandardFuels.PumpGasoline));
 
-        Assert.Equal(-18, blend.Density.LowestTemperature.DegreesCelsius, 1e-9);
-        Assert.Equal(90, blend.Density.HighestTemperature.DegreesCelsius, 1e-9);
+        Assert.Equal(-18, blend.Density.LowestTemperature!.Value.DegreesCelsius, 1e-9);
+        Assert.Equal(90, blend.Density.HighestTemperature!.Value.DegreesCelsius, 1e-9);
         Assert.Throws<OutsideTableException>(() => blend.DensityAt(Celsius.Of(95)));
     }
 
@@ -148,7 +150,7 @@ public sealed class FuelBlendLimitsTests
     {
         Fuel blend = FuelBlend.ByMass("all", Two(StandardFuels.TwoStrokeOil, 0, StandardFuels.NHeptane));
 
-        Assert.True(blend.HasVaporPressure);
+        Assert.True(blend.VaporPressure.IsKnown);
         Assert.Empty(blend.Estimates);
     }
 
@@ -168,12 +170,16 @@ public sealed class FuelBlendLimitsTests
             []
         );
 
-        Assert.False(FuelBlend.ByMass("mix", Two(unmeasured, 5, StandardFuels.PumpGasoline)).HasVaporPressure);
+        Assert.False(FuelBlend.ByMass("mix", Two(unmeasured, 5, StandardFuels.PumpGasoline)).VaporPressure.IsKnown);
         Assert.True(
-            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 5, StandardFuels.PumpGasoline)).HasVaporPressure
+            FuelBlend
+                .ByMass("mix", Two(StandardFuels.TwoStrokeOil, 5, StandardFuels.PumpGasoline))
+                .VaporPressure.IsKnown
         );
         Assert.False(
-            FuelBlend.ByMass("mix", Two(StandardFuels.TwoStrokeOil, 20, StandardFuels.PumpGasoline)).HasVaporPressure
+            FuelBlend
+                .ByMass("mix", Two(StandardFuels.TwoStrokeOil, 20, StandardFuels.PumpGasoline))
+                .VaporPressure.IsKnown
         );
     }
 }

@@ -159,7 +159,7 @@ public sealed class FuelBlendTests
         Fuel blend = FuelBlend.ByMass("blend", Two(StandardFuels.Ethanol, 85, StandardFuels.PumpGasoline));
 
         // 0.85 x 26.95 + 0.15 x 43.44 MJ/kg.
-        Close.Within(1e-4, 29.42, blend.LowerHeatingValue.MegajoulesPerKilogram);
+        Close.Within(1e-4, 29.42, blend.LowerHeatingValue!.Value.MegajoulesPerKilogram);
     }
 
     private static void Same(Fuel one, Fuel other, Warmth at)

@@ -14,7 +14,7 @@ public sealed class FuelTests
 
         Assert.Equal("paddock", fuel.Name);
         Assert.Equal("paddock", fuel.ToString());
-        Close.Within(1e-15, 42, fuel.LowerHeatingValue.MegajoulesPerKilogram);
+        Close.Within(1e-15, 42, fuel.LowerHeatingValue!.Value.MegajoulesPerKilogram);
         Assert.Equal("Guessed.", Assert.Single(fuel.Estimates));
         Assert.Equal("Burns.", Assert.Single(fuel.Cautions));
         Assert.Contains(Invented, fuel.Sources);

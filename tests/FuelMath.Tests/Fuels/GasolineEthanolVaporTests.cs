@@ -138,7 +138,7 @@ public sealed class GasolineEthanolVaporTests
         Assert.False(
             FuelBlend
                 .ByMass("mix", TestFuels.Two(StandardFuels.Methanol, 10, StandardFuels.PumpGasoline))
-                .HasVaporPressure
+                .VaporPressure.IsKnown
         );
 
     private static Fuel Mixed(double reidPsi, double percent)

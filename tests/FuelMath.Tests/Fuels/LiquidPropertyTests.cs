@@ -132,8 +132,8 @@ public sealed class LiquidPropertyTests
         );
 
         Assert.Equal(given, ThreeTemperatures.Select(t => Math.Round(density.At(t).KilogramsPerCubicMeter, 9)));
-        Assert.Equal(0, density.LowestTemperature.DegreesCelsius, 1e-9);
-        Assert.Equal(50, density.HighestTemperature.DegreesCelsius, 1e-9);
+        Assert.Equal(0, density.LowestTemperature!.Value.DegreesCelsius, 1e-9);
+        Assert.Equal(50, density.HighestTemperature!.Value.DegreesCelsius, 1e-9);
         Assert.Equal(Invented, Assert.Single(density.Sources));
     }
 

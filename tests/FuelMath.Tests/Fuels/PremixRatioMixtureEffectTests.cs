@@ -33,7 +33,7 @@ public sealed class PremixRatioMixtureEffectTests
             1e-9
         );
         Assert.Equal(
-            told / premix.StoichiometricRatioIfOilUnburned.ToMassRatio() / mass,
+            told / premix.StoichiometricRatioIfOilUnburned!.Value.ToMassRatio() / mass,
             effect.LambdaFactorIfOilUnburned.DecimalFractions,
             1e-9
         );

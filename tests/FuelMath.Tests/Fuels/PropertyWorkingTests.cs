@@ -31,7 +31,7 @@ public sealed class PropertyWorkingTests
             fuel.Density.WorkingAt(Celsius.Of(30)).Value
         );
         Assert.Equal(fuel.ViscosityAt(Celsius.Of(30)).PascalSeconds, fuel.Viscosity.WorkingAt(Celsius.Of(30)).Value);
-        if (fuel.HasVaporPressure)
+        if (fuel.VaporPressure.IsKnown)
         {
             Assert.Equal(
                 fuel.VaporPressureAt(Celsius.Of(30)).AboveVacuum.Pascals,

@@ -229,7 +229,7 @@ public sealed class StandardFuelsTests
     [InlineData("methanol", 20.09)]
     [Trait("Source", "DOE-AFDC")]
     public void LowerHeatingValue_InMegajoules_IsThePrintedOne(string name, double megajoules) =>
-        Assert.Equal(megajoules, All[name].LowerHeatingValue.MegajoulesPerKilogram, 0.005);
+        Assert.Equal(megajoules, All[name].LowerHeatingValue!.Value.MegajoulesPerKilogram, 0.005);
 
     // The trade's standard for oils of two-strokes asks for 6.5 mm²/s or more at 100 °C; ours is read near it, at 90 °C.
     [Fact]
@@ -242,7 +242,7 @@ public sealed class StandardFuelsTests
     [Trait("Source", "Common-practice")]
     public void LowerHeatingValue_OfTheOil_IsAnEstimateAndSaysSo()
     {
-        Assert.InRange(StandardFuels.TwoStrokeOil.LowerHeatingValue.MegajoulesPerKilogram, 42, 44);
+        Assert.InRange(StandardFuels.TwoStrokeOil.LowerHeatingValue!.Value.MegajoulesPerKilogram, 42, 44);
         Assert.Contains(
             StandardFuels.TwoStrokeOil.Estimates,
             e => e.StartsWith("Heating value of the oil: estimated", StringComparison.Ordinal)

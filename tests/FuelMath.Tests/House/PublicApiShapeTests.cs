@@ -27,6 +27,11 @@ public sealed class PublicApiShapeTests
         [typeof(FlowPart)] = "a line holds any part, and the solver asks each for its law without knowing which it is",
         [typeof(LiquidProperty)] =
             "five properties share their range, sources and estimates, and differ in their quantity",
+        [typeof(LinePlan.Piece)] =
+            "a line is joined end to end whatever its pieces are, and each kind has its own part",
+        [typeof(WiringMesh.Load)] = "a mesh takes any load, and each kind keeps another quantity constant",
+        [typeof(PowerSupply)] = "a system is fed by circuits or by a mesh, and asks either for the same voltages",
+        [typeof(InjectorDriver)] = "both kinds give a coil's current, from a resistance or from two limits",
     };
 
     [Fact]

@@ -13,7 +13,12 @@ public sealed class CoilTests
     [Fact]
     [Trait("Source", "Common-practice")]
     public void ResistanceRise_SeventyKelvin_IsTheTradesFigure() =>
-        Close.WithinOf(1, 5e-4, 0.275, Hot(90, InjectorDriver.PlainSaturated).ResistanceRise.DecimalFractions);
+        Close.WithinOf(
+            1,
+            5e-4,
+            0.275,
+            Hot(90, InjectorDriver.Saturated.WithoutBallast).ResistanceRise.DecimalFractions
+        );
 
     /// <summary>By hand: 1 + 0.00393 x 55 at 75 degrees Celsius.</summary>
     [Fact]
@@ -50,8 +55,12 @@ public sealed class CoilTests
         ElectricPotential supply = ElectricPotential.FromVolts(14);
         InjectorDriver limited = Limited(4, 1);
 
-        Close.Within(1e-14, 14 / 2.4, InjectorDriver.PlainSaturated.LargestCurrent(supply, Ohms(2.4)).Amperes);
-        Close.Within(1e-14, 14 / 8.4, InjectorDriver.FromBallast(Ohms(6)).FinalCurrent(supply, Ohms(2.4)).Amperes);
+        Close.Within(
+            1e-14,
+            14 / 2.4,
+            InjectorDriver.Saturated.WithoutBallast.LargestCurrent(supply, Ohms(2.4)).Amperes
+        );
+        Close.Within(1e-14, 14 / 8.4, new InjectorDriver.Saturated(Ohms(6)).FinalCurrent(supply, Ohms(2.4)).Amperes);
         Close.Within(1e-14, 4, limited.LargestCurrent(supply, Ohms(2.4)).Amperes);
         Close.Within(1e-14, 1, limited.FinalCurrent(supply, Ohms(2.4)).Amperes);
         Close.Within(1e-14, 14 / 12.5, limited.LargestCurrent(supply, Ohms(12.5)).Amperes);
@@ -64,7 +73,11 @@ public sealed class CoilTests
         ElectricPotential supply = ElectricPotential.FromVolts(14);
         var low = new CoilResistance(Ohms(2.4), Celsius(20));
 
-        Close.Within(1e-12, 14 / 12.5 / 1.2751, Hot(90, InjectorDriver.PlainSaturated).LargestCurrent(supply).Amperes);
+        Close.Within(
+            1e-12,
+            14 / 12.5 / 1.2751,
+            Hot(90, InjectorDriver.Saturated.WithoutBallast).LargestCurrent(supply).Amperes
+        );
         Close.Within(
             1e-14,
             4,
@@ -78,11 +91,15 @@ public sealed class CoilTests
     {
         ElectricPotential supply = ElectricPotential.FromVolts(14);
 
-        Close.Within(1e-12, 14 / 1.2751, Hot(90, InjectorDriver.PlainSaturated).EquivalentVoltage(supply).Volts);
+        Close.Within(
+            1e-12,
+            14 / 1.2751,
+            Hot(90, InjectorDriver.Saturated.WithoutBallast).EquivalentVoltage(supply).Volts
+        );
         Close.Within(
             1e-12,
             14 * 17.5 / 20.93875,
-            Hot(90, InjectorDriver.FromBallast(Ohms(5))).EquivalentVoltage(supply).Volts
+            Hot(90, new InjectorDriver.Saturated(Ohms(5))).EquivalentVoltage(supply).Volts
         );
     }
 
@@ -104,7 +121,7 @@ public sealed class CoilTests
             OutsideRange.Refuse,
             TestInjector.Source
         );
-        CoilHeating heating = Hot(hot, InjectorDriver.PlainSaturated);
+        CoilHeating heating = Hot(hot, InjectorDriver.Saturated.WithoutBallast);
         double estimate = heating
             .EstimatedDeadTimeChange(table, ElectricPotential.FromVolts(14), Pressure.FromKilopascals(300))
             .Seconds;
@@ -121,7 +138,7 @@ public sealed class CoilTests
     public void FindingsFor_LowImpedanceOnPlainDriver_AreTwo()
     {
         var low = new CoilResistance(Ohms(2.4), Celsius(20));
-        var findings = InjectorDriver.PlainSaturated.FindingsFor(
+        var findings = InjectorDriver.Saturated.WithoutBallast.FindingsFor(
             low,
             ElectricPotential.FromVolts(15),
             ElectricCurrent.FromAmperes(3),
@@ -140,11 +157,10 @@ public sealed class CoilTests
     [Fact]
     public void Driver_SaysWhatItIs()
     {
-        Assert.Equal("saturated", InjectorDriver.PlainSaturated.ToString());
-        Assert.Equal("saturated with 6 ohm ballast", InjectorDriver.FromBallast(Ohms(6)).ToString());
+        Assert.Equal("saturated", InjectorDriver.Saturated.WithoutBallast.ToString());
+        Assert.Equal("saturated with 6 ohm ballast", new InjectorDriver.Saturated(Ohms(6)).ToString());
         Assert.Equal("peak 4 A and hold 1 A", Limited(4, 1).ToString());
-        Assert.Null(InjectorDriver.PlainSaturated.Peak);
-        Assert.Equal(1, Limited(4, 1).Hold!.Value.Amperes, 1e-15);
+        Assert.Equal(1, Limited(4, 1).Hold.Amperes, 1e-15);
     }
 
     [Fact]
@@ -166,8 +182,8 @@ public sealed class CoilTests
     private static CoilHeating Hot(double celsius, InjectorDriver driver) =>
         new(Coil, Celsius(20), Celsius(celsius), driver);
 
-    private static InjectorDriver Limited(double peak, double hold) =>
-        InjectorDriver.FromPeakAndHold(ElectricCurrent.FromAmperes(peak), ElectricCurrent.FromAmperes(hold));
+    private static InjectorDriver.PeakAndHold Limited(double peak, double hold) =>
+        new InjectorDriver.PeakAndHold(ElectricCurrent.FromAmperes(peak), ElectricCurrent.FromAmperes(hold));
 
     private static ElectricResistance Ohms(double ohms) => ElectricResistance.FromOhms(ohms);
 

@@ -107,7 +107,11 @@ public static class Characteristics
         );
         var line = new LinePlan(
             "line",
-            [LinePlan.Piece.Between(union, loss), LinePlan.Piece.Along(hose), LinePlan.Piece.Between(union, loss)]
+            [
+                new LinePlan.AdapterPiece(union, loss),
+                new LinePlan.HosePiece(hose),
+                new LinePlan.AdapterPiece(union, loss),
+            ]
         );
 
         return OverFlow(

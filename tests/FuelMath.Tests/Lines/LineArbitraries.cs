@@ -22,13 +22,13 @@ public sealed record LineMeasures(IReadOnlyList<int> LengthsMillimeters, double 
         new(
             "generated",
             [
-                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
+                new LinePlan.StartPort("pump", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
                 .. LengthsMillimeters.SelectMany(
                     (length, i) =>
-                        new[]
+                        new LinePlan.Piece[]
                         {
-                            LinePlan.Piece.Along(Hose($"hose {i}", length)),
-                            LinePlan.Piece.Between(
+                            new LinePlan.HosePiece(Hose($"hose {i}", length)),
+                            new LinePlan.AdapterPiece(
                                 new(
                                     "union",
                                     FittingEnd.Flare37(6, FittingEnd.EndGender.Male),

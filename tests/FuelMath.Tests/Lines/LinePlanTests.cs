@@ -23,12 +23,12 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "feed",
             [
-                LinePlan.Piece.FromPort("pump outlet", FittingEnd.ORingBoss(6, Female)),
-                LinePlan.Piece.Between(
+                new LinePlan.StartPort("pump outlet", FittingEnd.ORingBoss(6, Female)),
+                new LinePlan.AdapterPiece(
                     new("flare union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("union", 0.5)
                 ),
-                LinePlan.Piece.Along(One.Hose("hose", 1000)),
+                new LinePlan.HosePiece(One.Hose("hose", 1000)),
             ]
         );
 
@@ -60,8 +60,8 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "feed",
             [
-                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male)),
-                LinePlan.Piece.Between(
+                new LinePlan.StartPort("pump", FittingEnd.Flare37(6, Male)),
+                new LinePlan.AdapterPiece(
                     new("swivel", FittingEnd.Flare37(6, Female), FittingEnd.Flare37(6, Male)),
                     guess
                 ),
@@ -107,7 +107,12 @@ public sealed class LinePlanTests
     {
         LinePlan line = measures.ToLine();
         double parts = line.Pieces.Sum(p =>
-            (p.Hose?.Hose.LossAt(Flow, Petrol, Thin).Pascals ?? 0) + (p.AdapterLoss?.LossAt(Flow, Petrol).Pascals ?? 0)
+            p switch
+            {
+                LinePlan.HosePiece hose => hose.Hose.Hose.LossAt(Flow, Petrol, Thin).Pascals,
+                LinePlan.AdapterPiece adapter => adapter.Loss.LossAt(Flow, Petrol).Pascals,
+                _ => 0,
+            }
         );
 
         Close.Within(1e-12, parts, line.LossAt(Flow, Petrol, Thin).Pascals);
@@ -135,8 +140,8 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "adapters",
             [
-                LinePlan.Piece.FromPort("pump", FittingEnd.ORingBoss(6, Female)),
-                LinePlan.Piece.Between(
+                new LinePlan.StartPort("pump", FittingEnd.ORingBoss(6, Female)),
+                new LinePlan.AdapterPiece(
                     new("adapter", FittingEnd.ORingBoss(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("adapter", 1.5)
                 ),
@@ -156,9 +161,9 @@ public sealed class LinePlanTests
     [Fact]
     public void BadLines_AreRefused()
     {
-        LinePlan.Piece start = LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male));
-        LinePlan.Piece end = LinePlan.Piece.ToPort("rail", FittingEnd.Flare37(6, Male));
-        LinePlan.Piece hose = LinePlan.Piece.Along(One.Hose("hose", 1000));
+        LinePlan.Piece start = new LinePlan.StartPort("pump", FittingEnd.Flare37(6, Male));
+        LinePlan.Piece end = new LinePlan.EndPort("rail", FittingEnd.Flare37(6, Male));
+        LinePlan.Piece hose = new LinePlan.HosePiece(One.Hose("hose", 1000));
         Words.Refused<ArgumentException>("pieces", "1", () => _ = new LinePlan("line", [start]));
         Words.Refused<ArgumentException>("pieces", "'rail'", () => _ = new LinePlan("line", [start, hose, end, hose]));
         Words.Refused<ArgumentException>("pieces", "'pump'", () => _ = new LinePlan("line", [hose, start]));
@@ -185,12 +190,12 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "mixed",
             [
-                LinePlan.Piece.Along(narrow),
-                LinePlan.Piece.Between(
+                new LinePlan.HosePiece(narrow),
+                new LinePlan.AdapterPiece(
                     new("union", FittingEnd.Flare37(6, Male), FittingEnd.Flare37(6, Male)),
                     LineMeasures.Fitting("union", 0)
                 ),
-                LinePlan.Piece.Along(wide),
+                new LinePlan.HosePiece(wide),
             ]
         );
 
@@ -204,8 +209,8 @@ public sealed class LinePlanTests
         LinePlan line = new(
             "ports",
             [
-                LinePlan.Piece.FromPort("pump", FittingEnd.Flare37(6, Male)),
-                LinePlan.Piece.ToPort("rail", FittingEnd.Flare37(6, Female)),
+                new LinePlan.StartPort("pump", FittingEnd.Flare37(6, Male)),
+                new LinePlan.EndPort("rail", FittingEnd.Flare37(6, Female)),
             ]
         );
 

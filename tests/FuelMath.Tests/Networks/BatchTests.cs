@@ -197,7 +197,7 @@ public sealed class BatchTests
     public void ConditionOf_ManyPoints_MeetsEachCondition()
     {
         NetworkBatch.Result result = Batch.Solve(null, CancellationToken.None);
-        Network.LinkCondition[] injectors =
+        Network.LineCondition[] injectors =
         [
             .. Enumerable
                 .Range(0, Count)
@@ -206,7 +206,7 @@ public sealed class BatchTests
         ];
 
         Assert.Equal(
-            [Network.LinkCondition.HeldOpen, Network.LinkCondition.Commanded, Network.LinkCondition.Shut],
+            [Network.LineCondition.HeldOpen, Network.LineCondition.Commanded, Network.LineCondition.Shut],
             injectors.Distinct().Order()
         );
         Assert.Throws<InvalidOperationException>(() => result.ConditionOf("pump", 49));
@@ -337,17 +337,20 @@ public sealed class BatchTests
 
             NetworkState state = alone(i);
             Assert.Equal(state.Iterations, result.IterationsAt(i));
-            Assert.All(state.Links, l => Assert.Equal(state.LitersPerHourIn(l), result.FlowIn(l, i).LitersPerHour));
-            Assert.All(state.Links, l => Assert.Equal(state.ConditionOf(l), result.ConditionOf(l, i)));
+            Assert.All(state.LineNames, l => Assert.Equal(state.LitersPerHourIn(l), result.FlowIn(l, i).LitersPerHour));
+            Assert.All(state.LineNames, l => Assert.Equal(state.ConditionOf(l), result.ConditionOf(l, i)));
             Assert.All(
-                state.Junctions,
-                n => Assert.Equal(!state.CutOffNodes.Contains(n), result.TryPressureAt(n, i, out _))
+                state.JunctionNames,
+                n => Assert.Equal(!state.CutOffNodeNames.Contains(n), result.TryPressureAt(n, i, out _))
             );
             Assert.All(
-                state.Junctions.Except(state.CutOffNodes),
+                state.JunctionNames.Except(state.CutOffNodeNames),
                 n => Assert.Equal(state.KilopascalsAt(n), result.PressureAt(n, i).AboveAmbient.Kilopascals)
             );
-            Assert.All(state.CutOffNodes, n => Assert.Throws<InvalidOperationException>(() => result.PressureAt(n, i)));
+            Assert.All(
+                state.CutOffNodeNames,
+                n => Assert.Throws<InvalidOperationException>(() => result.PressureAt(n, i))
+            );
         }
     }
 

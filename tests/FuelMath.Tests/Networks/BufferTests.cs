@@ -53,18 +53,18 @@ public sealed class BufferTests
         Assert.Equal(expected.WorstMassImbalance.CubicMetersPerSecond, buffer.WorstMassImbalance.CubicMetersPerSecond);
         Assert.Equal(expected.WorstPressureResidual.Pascals, buffer.WorstPressureResidual.Pascals);
         NetworkState copied = buffer.ToState();
-        Assert.All(expected.Links, l => Assert.Equal(expected.LitersPerHourIn(l), buffer.FlowIn(l).LitersPerHour));
-        Assert.All(expected.Links, l => Assert.Equal(expected.LitersPerHourIn(l), copied.LitersPerHourIn(l)));
-        Assert.All(expected.Links, l => Assert.Equal(expected.ConditionOf(l), buffer.ConditionOf(l)));
+        Assert.All(expected.LineNames, l => Assert.Equal(expected.LitersPerHourIn(l), buffer.FlowIn(l).LitersPerHour));
+        Assert.All(expected.LineNames, l => Assert.Equal(expected.LitersPerHourIn(l), copied.LitersPerHourIn(l)));
+        Assert.All(expected.LineNames, l => Assert.Equal(expected.ConditionOf(l), buffer.ConditionOf(l)));
         Assert.All(
-            expected.Junctions,
+            expected.JunctionNames,
             n => Assert.Equal(expected.KilopascalsAt(n), buffer.PressureAt(n).AboveAmbient.Kilopascals)
         );
 
         buffer.SetPressure("manifold", Make.Gauge(1));
         TwoRails.Network.Solve(buffer);
         Assert.InRange(buffer.Iterations, 1, expected.Iterations - 1);
-        Assert.All(expected.Links, l => Assert.Equal(expected.LitersPerHourIn(l), copied.LitersPerHourIn(l)));
+        Assert.All(expected.LineNames, l => Assert.Equal(expected.LitersPerHourIn(l), copied.LitersPerHourIn(l)));
     }
 
     [Fact]

@@ -104,7 +104,7 @@ public sealed class ClosedFormTests
         double flow = Math.Sqrt(600 / (b + k));
         Close.Within(Exact, flow, state.LitersPerHourIn("pump"));
         Close.Within(Exact, k * flow * flow, state.KilopascalsAt("out"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("pump"));
     }
 
     /// <summary>Twice the speed of a pump on a pure square law: twice the flow, four times the pressure.</summary>

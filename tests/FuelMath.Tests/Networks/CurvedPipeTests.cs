@@ -46,7 +46,7 @@ public sealed class CurvedPipeTests
         double factor = Math.Max(white, ito);
         double loss = ((factor * 2 / 0.008) + 1.2) * Rho * v * Math.Abs(v) / 2;
         Close.Within(1e-8, kilopascals * 1e3, loss);
-        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("coil"));
+        Assert.Equal(Network.LineCondition.Open, state.ConditionOf("coil"));
     }
 
     /// <summary>Straight behind coiled carry the same flow, and the coil of the same length loses more.</summary>

@@ -81,9 +81,9 @@ public sealed class CustomPartTests
 
         NetworkState own = Loop(new CustomPart<Porous>("own", new(linear, square), Usual)).Solve(Petrol);
 
-        Assert.All(built.Links, l => Close.WithinOf(200, 1e-9, built.LitersPerHourIn(l), own.LitersPerHourIn(l)));
-        Assert.All(built.Junctions, n => Close.WithinOf(300, 1e-9, built.KilopascalsAt(n), own.KilopascalsAt(n)));
-        Assert.All(built.Links, l => Assert.Equal(Network.LinkCondition.Open, own.ConditionOf(l)));
+        Assert.All(built.LineNames, l => Close.WithinOf(200, 1e-9, built.LitersPerHourIn(l), own.LitersPerHourIn(l)));
+        Assert.All(built.JunctionNames, n => Close.WithinOf(300, 1e-9, built.KilopascalsAt(n), own.KilopascalsAt(n)));
+        Assert.All(built.LineNames, l => Assert.Equal(Network.LineCondition.Open, own.ConditionOf(l)));
     }
 
     /// <summary>Each point of a batch has the bits that it has alone, in vectors of either width.</summary>

@@ -27,8 +27,8 @@ public sealed class FloatingRegionTests
 
         ShowsTheLift(tank, state);
         Close.Within(Exact, 100 * Around, state.LitersPerHourIn("pump"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("pump"));
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("foot"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("foot"));
         Assert.True(state.WorstPressureResidual.Pascals < 1e-3);
     }
 
@@ -161,10 +161,10 @@ public sealed class FloatingRegionTests
             )
             .Solve();
 
-        Assert.Equal("return", string.Join(", ", state.CutOffNodes));
+        Assert.Equal("return", string.Join(", ", state.CutOffNodeNames));
         Close.Within(Exact, 200, state.KilopascalsAt("rail"));
-        Assert.Equal(Network.LinkCondition.DeadHeaded, state.ConditionOf("pump"));
-        Assert.Equal(Network.LinkCondition.Seated, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.DeadHeaded, state.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Seated, state.ConditionOf("regulator"));
     }
 
     /// <summary>A return line that is blocked fills through the regulator to the pressure ahead of it.</summary>
@@ -224,7 +224,7 @@ public sealed class FloatingRegionTests
     /// <summary>A weak one only pulls 50 below: a state, though its inlet may keep any lower pressure.</summary>
     [Fact]
     public void Suction_BlindButWeak_IsCutOff() =>
-        Assert.Equal("inlet", string.Join(", ", Blind(50).Solve().CutOffNodes));
+        Assert.Equal("inlet", string.Join(", ", Blind(50).Solve().CutOffNodeNames));
 
     [Fact]
     public void Suction_ThroughAStiffFootValve_SaysWhatThePumpLacks()
@@ -280,7 +280,7 @@ public sealed class FloatingRegionTests
     {
         Close.Within(Exact, tank + Lift, state.KilopascalsAt("rail"));
         Close.WithinOf(Lift, Exact, tank, state.KilopascalsAt("inlet"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("pump"));
     }
 
     private static OwnRegulator Regulator(double set) =>

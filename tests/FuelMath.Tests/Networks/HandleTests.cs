@@ -1,3 +1,4 @@
+using FuelMath.Tests.Documents;
 using UnitsNet;
 
 namespace FuelMath.Tests.Networks;
@@ -159,7 +160,7 @@ public sealed class HandleTests
         Network.Buffer buffer = new(network);
         network.Solve(buffer);
 
-        Assert.Equal("between", Assert.Single(state.CutOffNodes));
+        Assert.Equal("between", Assert.Single(state.CutOffNodeNames));
         Assert.False(state.TryPressureAt("between", out _));
         Assert.False(state.TryPressureAt(network.FindNode("between"), out _));
         Assert.False(state.TryPressureDifferenceOver("out", out _));
@@ -169,5 +170,42 @@ public sealed class HandleTests
         Assert.Equal(300, over.Kilopascals, 1e-9);
         Assert.True(state.TryPressureAt("high", out GaugePressure high));
         Assert.Equal(300, high.AboveAmbient.Kilopascals, 1e-9);
+    }
+
+    /// <summary>A system solves its path with the injectors as further lines; handles of the path hold there, too.</summary>
+    [Theory]
+    [InlineData("time-trial-car")]
+    [InlineData("circuit-car")]
+    public void Handles_OfTheNetworkOfASystem_ReadItsStates(string name)
+    {
+        FuelSystem system = SystemDocument.Read(TestFiles.System(name));
+        NetworkState state = system.Solve(OperatingListDocument.Read(TestFiles.Points(name))[0]).Network;
+
+        Assert.All(
+            system.Network.Nodes,
+            n =>
+            {
+                bool found = state.TryPressureAt(n.Name, out GaugePressure named);
+                Assert.Equal(found, state.TryPressureAt(system.Network.FindNode(n.Name), out GaugePressure handled));
+                Assert.Equal(named, handled);
+            }
+        );
+        Assert.All(
+            system.Network.Lines,
+            l => Assert.Equal(state.FlowIn(l.Name), state.FlowIn(system.Network.FindLine(l.Name)))
+        );
+    }
+
+    [Fact]
+    public void Handles_OfAnotherSystem_AreRefused()
+    {
+        FuelSystem system = SystemDocument.Read(TestFiles.System("circuit-car"));
+        FuelSystem twin = SystemDocument.Read(TestFiles.System("circuit-car"));
+        NetworkState state = system.Solve(OperatingListDocument.Read(TestFiles.Points("circuit-car"))[0]).Network;
+
+        Assert.Throws<RefusedArgumentException>(
+            "line",
+            () => state.FlowIn(twin.Network.FindLine(twin.Network.Lines[0].Name))
+        );
     }
 }

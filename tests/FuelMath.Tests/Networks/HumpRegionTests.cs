@@ -76,7 +76,7 @@ public sealed class HumpRegionTests
         NetworkState state = network.Solve();
 
         Close.Within(1e-8, 100 * (Math.Sqrt(136) - 10), state.LitersPerHourIn("lift pump"));
-        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("feed pump"));
+        Assert.Equal(Network.LineCondition.Stalled, state.ConditionOf("feed pump"));
     }
 
     /// <summary>

@@ -74,7 +74,7 @@ public sealed class HumpTests
         Network.Solution only = Assert.Single(Lifted(Peaked, 600, 100, 0).SolveAll());
 
         Assert.True(only.IsStable);
-        Assert.Equal(Network.LinkCondition.Stalled, only.State.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Stalled, only.State.ConditionOf("pump"));
         Assert.Equal(0, only.State.LitersPerHourIn("pump"));
     }
 
@@ -102,7 +102,7 @@ public sealed class HumpTests
 
         Meets(network, (20, 304, true), (20000.0 / 380, 320, false), (145, 320, true));
         Assert.Equal(
-            [Network.LinkCondition.Seated, Network.LinkCondition.Regulating, Network.LinkCondition.Regulating],
+            [Network.LineCondition.Seated, Network.LineCondition.Regulating, Network.LineCondition.Regulating],
             network.SolveAll().Select(s => s.State.ConditionOf("regulator"))
         );
     }
@@ -123,7 +123,7 @@ public sealed class HumpTests
         );
 
         Meets(network, (0, 300, true), (100 * low, 300 + (200 * low), false), (100 * high, 900 - (400 * high), true));
-        Assert.Equal(Network.LinkCondition.Shut, network.SolveAll()[0].State.ConditionOf("check"));
+        Assert.Equal(Network.LineCondition.Shut, network.SolveAll()[0].State.ConditionOf("check"));
     }
 
     /// <summary>A fixed draw leaves no choice of flow: the curve says the pressure.</summary>

@@ -17,7 +17,7 @@ internal static class LinkBalance
             n => n.Name,
             n => density * Hydrostatics.StandardGravity * n.Elevation.Meters
         );
-        HashSet<string> cutOff = [.. state.CutOffNodes];
+        HashSet<string> cutOff = [.. state.CutOffNodeNames];
         Dictionary<string, double> gauge = network
             .Nodes.Where(n => !cutOff.Contains(n.Name))
             .ToDictionary(n => n.Name, n => state.PressureAt(n.Name).AboveAmbient.Pascals);

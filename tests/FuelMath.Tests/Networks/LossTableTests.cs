@@ -99,7 +99,7 @@ public sealed class LossTableTests
     [Fact]
     public void Solve_AtTheEdge_IsInside() =>
         Assert.Equal(
-            Network.LinkCondition.Open,
+            Network.LineCondition.Open,
             Through(Cooler, VolumeFlow.FromLitersPerMinute(4))
                 .Solve(new NetworkConditions(Light, Thin))
                 .ConditionOf("line")

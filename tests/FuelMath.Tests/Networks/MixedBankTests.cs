@@ -17,7 +17,7 @@ public sealed class MixedBankTests
     [Trait("Source", "White-2003")]
     public void Solve_TwoAbreast_AddsFlows()
     {
-        PumpBank bank = PumpBank.Parallel("lift", "tank", "out", [Steep, Flat]);
+        PumpSet bank = PumpSet.InParallel("lift", "tank", "out", [Steep, Flat]);
         NetworkState state = Loaded(bank, 0, 100).Solve();
 
         Close.Within(Exact, 350, bank.FlowIn(state).LitersPerHour);
@@ -32,7 +32,7 @@ public sealed class MixedBankTests
     [Trait("Source", "White-2003")]
     public void Solve_TwoInAChain_AddsRises()
     {
-        PumpBank bank = PumpBank.Series("lift", "tank", "out", Length.Zero, [Steep, Flat]);
+        PumpSet bank = PumpSet.InSeries("lift", "tank", "out", Length.Zero, [Steep, Flat]);
         NetworkState state = Loaded(bank, 0, 100).Solve();
 
         Close.Within(Exact, 380, bank.FlowIn(state).LitersPerHour);
@@ -45,11 +45,11 @@ public sealed class MixedBankTests
     [Trait("Source", "White-2003")]
     public void Solve_WeakPumpAbreast_IsHeldShut()
     {
-        PumpBank bank = PumpBank.Parallel("lift", "tank", "out", [Steep, Flat]);
+        PumpSet bank = PumpSet.InParallel("lift", "tank", "out", [Steep, Flat]);
         NetworkState state = Loaded(bank, 460, 20).Solve();
 
         Close.Within(Exact, 100.0 / 3, bank.FlowIn(state).LitersPerHour);
-        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("lift 2"));
+        Assert.Equal(Network.LineCondition.Stalled, state.ConditionOf("lift 2"));
     }
 
     /// <summary>
@@ -70,9 +70,9 @@ public sealed class MixedBankTests
             new(VolumeFlow.FromLitersPerSecond(10), Pressure.FromPascals(40 * meter)),
             Ratio.FromDecimalFractions(2)
         );
-        PumpBank bank = isSeries
-            ? PumpBank.Series("lift", "low", "out", Length.FromMeters(10), [pump, pump])
-            : PumpBank.Parallel("lift", "low", "out", [pump, pump]);
+        PumpSet bank = isSeries
+            ? PumpSet.InSeries("lift", "low", "out", Length.FromMeters(10), [pump, pump])
+            : PumpSet.InParallel("lift", "low", "out", [pump, pump]);
         NetworkState state = OwnLine
             .Network(
                 UnitsNet.Density.FromKilogramsPerCubicMeter(Density),
@@ -102,15 +102,15 @@ public sealed class MixedBankTests
     {
         const string Reason = "Must be from 1 to 16; it was 0.";
 
-        Words.Refused<ArgumentOutOfRangeException>("pumps", Reason, () => PumpBank.Parallel("lift", "a", "b", []));
+        Words.Refused<ArgumentOutOfRangeException>("pumps", Reason, () => PumpSet.InParallel("lift", "a", "b", []));
         Words.Refused<ArgumentOutOfRangeException>(
             "pumps",
             Reason,
-            () => PumpBank.Series("lift", "a", "b", Length.Zero, [])
+            () => PumpSet.InSeries("lift", "a", "b", Length.Zero, [])
         );
     }
 
-    private static Network Loaded(PumpBank bank, double lift, double loss) =>
+    private static Network Loaded(PumpSet bank, double lift, double loss) =>
         Fuel([
             Fixed("tank", 0),
             Junction("out"),

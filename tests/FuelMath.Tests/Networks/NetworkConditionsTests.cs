@@ -76,7 +76,7 @@ public sealed class NetworkConditionsTests
                     ? at.WithTank(Make.Gauge(port))
                     : at.WithManifold(Make.Gauge(port));
             NetworkState state = network.Solve(at);
-            Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+            Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
             return state.KilopascalsAt("rail");
         }
     }
@@ -116,7 +116,10 @@ public sealed class NetworkConditionsTests
         Same(new NetworkBatch(bound, 3).Solve(null, CancellationToken.None).ToState(2));
 
         void Same(NetworkState state) =>
-            Assert.All(with.Links, l => Close.WithinOf(100, 1e-9, with.LitersPerHourIn(l), state.LitersPerHourIn(l)));
+            Assert.All(
+                with.LineNames,
+                l => Close.WithinOf(100, 1e-9, with.LitersPerHourIn(l), state.LitersPerHourIn(l))
+            );
     }
 
     [Fact]

@@ -189,18 +189,18 @@ public sealed class NetworkProperties
     )
     {
         Assert.Equal(
-            one.CutOffNodes.Select(name).Order(StringComparer.Ordinal),
-            other.CutOffNodes.Order(StringComparer.Ordinal)
+            one.CutOffNodeNames.Select(name).Order(StringComparer.Ordinal),
+            other.CutOffNodeNames.Order(StringComparer.Ordinal)
         );
-        string[] known = [.. one.Junctions.Except(one.CutOffNodes)];
+        string[] known = [.. one.JunctionNames.Except(one.CutOffNodeNames)];
         double top = known.Select(n => Math.Abs(one.KilopascalsAt(n))).Append(100).Max();
         foreach (string node in known)
         {
             Close.WithinOf(top, 1e-6, pressure * one.KilopascalsAt(node), other.KilopascalsAt(name(node)));
         }
 
-        double most = one.Links.Select(l => Math.Abs(Flow(one, l))).Append(UsualFlow / 10).Max();
-        foreach (string link in one.Links)
+        double most = one.LineNames.Select(l => Math.Abs(Flow(one, l))).Append(UsualFlow / 10).Max();
+        foreach (string link in one.LineNames)
         {
             Close.WithinOf(most * flow, 1e-5, flow * Flow(one, link), Flow(other, name(link)));
         }

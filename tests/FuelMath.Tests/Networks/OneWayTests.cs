@@ -14,7 +14,7 @@ public sealed class OneWayTests
     {
         NetworkState state = Rail(0, Injector("injectors", "rail", "manifold", 100, 50));
 
-        Assert.Equal(Network.LinkCondition.Commanded, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LineCondition.Commanded, state.ConditionOf("injectors"));
         Close.Within(Exact, 50, state.LitersPerHourIn("injectors"));
         Close.Within(Exact, 300 - 5, state.KilopascalsAt("rail"));
     }
@@ -26,7 +26,7 @@ public sealed class OneWayTests
         NetworkState state = Rail(0, Injector("injectors", "rail", "manifold", 100, 120));
 
         double u = (Math.Sqrt(100 + (4 * 300 * 300)) - 10) / 600;
-        Assert.Equal(Network.LinkCondition.HeldOpen, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LineCondition.HeldOpen, state.ConditionOf("injectors"));
         Close.Within(Exact, 100 * u, state.LitersPerHourIn("injectors"));
     }
 
@@ -39,7 +39,7 @@ public sealed class OneWayTests
     {
         NetworkState state = Rail(manifold, Injector("injectors", "rail", "manifold", 100, commanded));
 
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("injectors"));
         Assert.Equal(0, state.LitersPerHourIn("injectors"));
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
     }
@@ -52,7 +52,7 @@ public sealed class OneWayTests
 
         double u = (Math.Sqrt(100 + (4 * 300 * 100)) - 10) / 600;
         Close.Within(Exact, -100 * u, state.LitersPerHourIn("jet"));
-        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("jet"));
+        Assert.Equal(Network.LineCondition.Open, state.ConditionOf("jet"));
     }
 
     [Fact]
@@ -61,7 +61,7 @@ public sealed class OneWayTests
         NetworkState state = Rail(400, Jet(InjectorDraw.Backflow.Prevented));
 
         Assert.Equal(0, state.LitersPerHourIn("jet"));
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("jet"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("jet"));
     }
 
     /// <summary>An opening takes the pressure of its space as it is: air has no weight here, whatever its height.</summary>
@@ -103,7 +103,7 @@ public sealed class OneWayTests
 
         double u = (Math.Sqrt(100 + (4 * 5 * 80)) - 10) / 10;
         Close.Within(Exact, 100 * u, state.LitersPerHourIn("check"));
-        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("check"));
+        Assert.Equal(Network.LineCondition.Open, state.ConditionOf("check"));
     }
 
     [Theory]
@@ -121,9 +121,9 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("check"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("check"));
         Assert.Equal(0, state.LitersPerHourIn("check"));
-        Assert.Empty(state.CutOffNodes);
+        Assert.Empty(state.CutOffNodeNames);
         Assert.True(Math.Abs(state.KilopascalsAt("ahead")) < 1e-6);
     }
 
@@ -148,7 +148,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("pipe"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("pipe"));
         Close.Within(Exact, 100, state.KilopascalsAt("between"));
     }
 
@@ -164,7 +164,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Stalled, state.ConditionOf("pump"));
         Assert.Equal(0, state.LitersPerHourIn("pump"));
         Close.Within(Exact, 300, state.KilopascalsAt("out"));
     }
@@ -183,7 +183,7 @@ public sealed class OneWayTests
             .Solve();
 
         Close.Within(1e-6, 200, state.KilopascalsAt("between"));
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("check"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("check"));
     }
 
     /// <summary>A rail behind a shut check valve keeps its pressure: a steady state does not know which.</summary>
@@ -201,7 +201,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Equal("rail, end", string.Join(", ", state.CutOffNodes));
+        Assert.Equal("rail, end", string.Join(", ", state.CutOffNodeNames));
         var error = Assert.Throws<InvalidOperationException>(() => state.PressureAt("rail"));
         Words.Says("'rail'", error);
         Assert.Equal(0, state.LitersPerHourIn("check"));
@@ -222,7 +222,7 @@ public sealed class OneWayTests
             )
             .Solve();
 
-        Assert.Empty(state.CutOffNodes);
+        Assert.Empty(state.CutOffNodeNames);
         Close.Within(Exact, 280, state.KilopascalsAt("rail"));
         Close.Within(Exact, 280, state.KilopascalsAt("end"));
         Assert.Equal(0, state.LitersPerHourIn("injectors"));
@@ -262,7 +262,7 @@ public sealed class OneWayTests
             .Solve();
 
         Close.Within(Exact, 40, state.KilopascalsAt("c"));
-        Assert.All(state.Links, l => Assert.True(Math.Abs(state.LitersPerHourIn(l)) < 1e-6));
+        Assert.All(state.LineNames, l => Assert.True(Math.Abs(state.LitersPerHourIn(l)) < 1e-6));
     }
 
     private static OwnLine Jet(InjectorDraw.Backflow backflow) =>

@@ -70,7 +70,7 @@ public sealed class OracleNetworkTests
 
         Compare(engine, state, engine.Leaks ? Leaking : Converged);
         Assert.All(engine.State, e => Assert.Equal(e.Value, Word(state.ConditionOf(e.Key))));
-        Assert.Subset(engine.Undetermined.ToHashSet(), state.CutOffNodes.ToHashSet());
+        Assert.Subset(engine.Undetermined.ToHashSet(), state.CutOffNodeNames.ToHashSet());
     }
 
     /// <summary>
@@ -130,11 +130,11 @@ public sealed class OracleNetworkTests
         return Math.Abs((Friction.FactorWithCubicPassage(re, rough).Value / Friction.Factor(re, rough).Value) - 1);
     }
 
-    private static string Word(Network.LinkCondition condition) =>
+    private static string Word(Network.LineCondition condition) =>
         condition switch
         {
-            Network.LinkCondition.Open or Network.LinkCondition.FullyOpen => "open",
-            Network.LinkCondition.HeldOpen => "held open",
+            Network.LineCondition.Open or Network.LineCondition.FullyOpen => "open",
+            Network.LineCondition.HeldOpen => "held open",
             _ => condition.ToString().ToLowerInvariant(),
         };
 }

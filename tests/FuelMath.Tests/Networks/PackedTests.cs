@@ -30,7 +30,7 @@ public sealed class PackedTests
             return;
         }
 
-        Assert.Equal(expected.CutOffNodes, found.CutOffNodes);
+        Assert.Equal(expected.CutOffNodeNames, found.CutOffNodeNames);
         double greatest = Enumerable.Range(0, plan.Nodes.Length).Max(i => Math.Abs(expected.PressureSi(i)));
         for (int i = 0; i < plan.Unknown; i++)
         {

@@ -77,7 +77,7 @@ public sealed class PlainPartTests
 
         Close.Within(1e-7, expected, Across(pipe, 2, 740, 20).LitersPerHourIn("part"));
         Close.Within(1e-7, -expected, Across(pipe, -2, 740, 20).LitersPerHourIn("part"));
-        Assert.Equal(Network.LinkCondition.Shut, Across(pipe.WithCheckValve(), -2, 740, 20).ConditionOf("part"));
+        Assert.Equal(Network.LineCondition.Shut, Across(pipe.WithCheckValve(), -2, 740, 20).ConditionOf("part"));
         Close.Within(1e-12, Math.PI / 4 * 16e-6 * 2, pipe.VolumeSi!.Value);
     }
 

@@ -26,7 +26,7 @@ public sealed class PumpSwitchTests
 
         Close.Within(Exact, 375, state.KilopascalsAt("rail"));
         Close.Within(Exact, 125, state.LitersPerHourIn("second"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("second"));
         Assert.Equal(
             "'second' is running: the pressure at 'rail' is 375 kPa gauge; it joins below 310 kPa gauge and leaves above 380 "
                 + "kPa gauge.",
@@ -53,7 +53,7 @@ public sealed class PumpSwitchTests
         NetworkState state = Rail(150, PumpSwitch.PressureBelow("rail", Gauge(290), Gauge(350), wasRunning)).Solve();
 
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
-        Assert.Equal(Network.LinkCondition.Stopped, state.ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Stopped, state.ConditionOf("second"));
         Assert.Equal(0, state.LitersPerHourIn("second"));
     }
 
@@ -98,12 +98,12 @@ public sealed class PumpSwitchTests
 
     /// <summary>By the pressure of a manifold, which the pumps do not move: boost alone decides.</summary>
     [Theory]
-    [InlineData(120, false, Network.LinkCondition.Running)]
-    [InlineData(60, false, Network.LinkCondition.Stopped)]
-    [InlineData(60, true, Network.LinkCondition.Running)]
-    [InlineData(20, true, Network.LinkCondition.Stopped)]
+    [InlineData(120, false, Network.LineCondition.Running)]
+    [InlineData(60, false, Network.LineCondition.Stopped)]
+    [InlineData(60, true, Network.LineCondition.Running)]
+    [InlineData(20, true, Network.LineCondition.Stopped)]
     [Trait("Source", "Definition")]
-    public void Solve_ByManifoldPressure_FollowsBoost(double boost, bool wasRunning, Network.LinkCondition expected) =>
+    public void Solve_ByManifoldPressure_FollowsBoost(double boost, bool wasRunning, Network.LineCondition expected) =>
         Assert.Equal(
             expected,
             Rail(150, PumpSwitch.PressureAbove("manifold", Gauge(100), Gauge(50), wasRunning), boost)
@@ -113,16 +113,16 @@ public sealed class PumpSwitchTests
 
     /// <summary>The line carries 200 L/h with one pump and 250 L/h with both.</summary>
     [Theory]
-    [InlineData(190, 180, false, Network.LinkCondition.Running)]
-    [InlineData(240, 230, false, Network.LinkCondition.Stopped)]
-    [InlineData(240, 230, true, Network.LinkCondition.Running)]
-    [InlineData(300, 260, true, Network.LinkCondition.Stopped)]
+    [InlineData(190, 180, false, Network.LineCondition.Running)]
+    [InlineData(240, 230, false, Network.LineCondition.Stopped)]
+    [InlineData(240, 230, true, Network.LineCondition.Running)]
+    [InlineData(300, 260, true, Network.LineCondition.Stopped)]
     [Trait("Source", "Definition")]
     public void Solve_ByFlow_FollowsTheLink(
         double join,
         double leave,
         bool wasRunning,
-        Network.LinkCondition expected
+        Network.LineCondition expected
     ) =>
         Assert.Equal(
             expected,
@@ -133,10 +133,10 @@ public sealed class PumpSwitchTests
 
     /// <summary>20 L/h drawn at the rail and 60 L/h by injectors: the way back to the tank is no draw.</summary>
     [Theory]
-    [InlineData(79, Network.LinkCondition.Running)]
-    [InlineData(81, Network.LinkCondition.Stopped)]
+    [InlineData(79, Network.LineCondition.Running)]
+    [InlineData(81, Network.LineCondition.Stopped)]
     [Trait("Source", "Definition")]
-    public void Solve_ByTotalDraw_CountsJunctionsAndOpenings(double join, Network.LinkCondition expected)
+    public void Solve_ByTotalDraw_CountsJunctionsAndOpenings(double join, Network.LineCondition expected)
     {
         Network network = Fuel(
             Fixed("tank", 0),
@@ -197,7 +197,7 @@ public sealed class PumpSwitchTests
             )
             .Solve();
 
-        Assert.Equal("out", Assert.Single(state.CutOffNodes));
+        Assert.Equal("out", Assert.Single(state.CutOffNodeNames));
         Close.Within(Exact, 50, state.KilopascalsAt("rail"));
     }
 
@@ -226,7 +226,7 @@ public sealed class PumpSwitchTests
     [Trait("Source", "Definition")]
     public void After_ALoadThatComesAndGoes_ShowsTheHysteresis()
     {
-        List<Network.LinkCondition> seen = [];
+        List<Network.LineCondition> seen = [];
         NetworkState? last = null;
         foreach (double k in new double[] { 250, 150, 100, 150, 200, 300, 200 })
         {
@@ -236,8 +236,8 @@ public sealed class PumpSwitchTests
             seen.Add(last.ConditionOf("second"));
         }
 
-        const Network.LinkCondition On = Network.LinkCondition.Running;
-        const Network.LinkCondition Off = Network.LinkCondition.Stopped;
+        const Network.LineCondition On = Network.LineCondition.Running;
+        const Network.LineCondition Off = Network.LineCondition.Stopped;
         Assert.Equal([Off, Off, On, On, On, Off, Off], seen);
     }
 
@@ -264,7 +264,7 @@ public sealed class PumpSwitchTests
         NetworkState state = network.Solve();
         bool running = staysOn && (wasRunning || !staysOff);
         Assert.Equal(
-            running ? Network.LinkCondition.Running : Network.LinkCondition.Stopped,
+            running ? Network.LineCondition.Running : Network.LineCondition.Stopped,
             state.ConditionOf("second")
         );
         Close.Within(Exact, 500 * k / ((running ? 50 : 100) + k), state.KilopascalsAt("rail"));
@@ -285,8 +285,8 @@ public sealed class PumpSwitchTests
         NetworkState state = Stages(290, 380).Solve();
 
         Close.Within(Exact, 375, state.KilopascalsAt("rail"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("second"));
-        Assert.Equal(Network.LinkCondition.Stopped, state.ConditionOf("third"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Stopped, state.ConditionOf("third"));
     }
 
     /// <summary>Both join below 310 and leave above 380: either may be first, and then the other has no reason to.</summary>
@@ -318,7 +318,7 @@ public sealed class PumpSwitchTests
         );
 
         Assert.Equal(4, network.SolveAll().Length);
-        Assert.Equal(Network.LinkCondition.Stopped, network.SolveAll()[0].State.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Stopped, network.SolveAll()[0].State.ConditionOf("pump"));
         Close.Within(
             Exact,
             100 * (Math.Sqrt(9.8) - 2),

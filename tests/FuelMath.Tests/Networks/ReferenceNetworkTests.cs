@@ -73,11 +73,11 @@ public sealed class ReferenceNetworkTests
         }
     }
 
-    private static string Word(Network.LinkCondition condition) =>
+    private static string Word(Network.LineCondition condition) =>
         condition switch
         {
-            Network.LinkCondition.Running or Network.LinkCondition.FullyOpen => "open",
-            Network.LinkCondition.Regulating => "active",
+            Network.LineCondition.Running or Network.LineCondition.FullyOpen => "open",
+            Network.LineCondition.Regulating => "active",
             _ => "closed",
         };
 }

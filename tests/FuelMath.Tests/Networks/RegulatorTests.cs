@@ -21,7 +21,7 @@ public sealed class RegulatorTests
     {
         NetworkState state = Bypass(500, 10, Set300);
 
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
         Close.Within(Exact, 200, state.LitersPerHourIn("regulator"));
         Close.Within(Exact, 20, state.KilopascalsAt("return"));
@@ -70,7 +70,7 @@ public sealed class RegulatorTests
     {
         NetworkState state = Bypass(supply, 10, Set300);
 
-        Assert.Equal(Network.LinkCondition.Seated, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Seated, state.ConditionOf("regulator"));
         Assert.Equal(0, state.LitersPerHourIn("regulator"));
         Close.Within(Exact, rail, state.KilopascalsAt("rail"));
     }
@@ -81,7 +81,7 @@ public sealed class RegulatorTests
     {
         NetworkState state = Bypass(300.01, 10, Set300);
 
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
         Close.Within(1e-6, 0.01, state.LitersPerHourIn("regulator"));
     }
 
@@ -92,16 +92,16 @@ public sealed class RegulatorTests
         NetworkState state = Bypass(500, 200, Set300);
 
         double u = (Math.Sqrt((300 * 300) + (4 * 5 * 500)) - 300) / 10;
-        Assert.Equal(Network.LinkCondition.FullyOpen, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.FullyOpen, state.ConditionOf("regulator"));
         Close.Within(Exact, 500 - (100 * u), state.KilopascalsAt("rail"));
         Assert.True(state.KilopascalsAt("rail") > 300);
     }
 
     /// <summary>At u = 2 the return line r u and the open valve 5 u2 make 300 for r = 140.</summary>
     [Theory]
-    [InlineData(139.999, Network.LinkCondition.Regulating)]
-    [InlineData(140.001, Network.LinkCondition.FullyOpen)]
-    public void Bypass_AtTheCrossoverToFullyOpen_IsContinuous(double returnLoss, Network.LinkCondition condition)
+    [InlineData(139.999, Network.LineCondition.Regulating)]
+    [InlineData(140.001, Network.LineCondition.FullyOpen)]
+    public void Bypass_AtTheCrossoverToFullyOpen_IsContinuous(double returnLoss, Network.LineCondition condition)
     {
         NetworkState state = Bypass(500, returnLoss, Set300);
 
@@ -115,7 +115,7 @@ public sealed class RegulatorTests
     {
         NetworkState state = Reducing(500, Set300);
 
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
         Close.Within(Exact, 300, state.KilopascalsAt("rail"));
         Close.Within(Exact, 300, state.LitersPerHourIn("regulator"));
     }
@@ -136,15 +136,15 @@ public sealed class RegulatorTests
         NetworkState state = Reducing(200, Set300);
 
         double u = (Math.Sqrt((100 * 100) + (4 * 5 * 200)) - 100) / 10;
-        Assert.Equal(Network.LinkCondition.FullyOpen, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.FullyOpen, state.ConditionOf("regulator"));
         Close.Within(Exact, 100 * u, state.KilopascalsAt("rail"));
     }
 
     /// <summary>At u = 3 the open valve loses 45: the crossover is a supply of 345.</summary>
     [Theory]
-    [InlineData(345.001, Network.LinkCondition.Regulating)]
-    [InlineData(344.999, Network.LinkCondition.FullyOpen)]
-    public void Reducing_AtTheCrossoverToFullyOpen_IsContinuous(double supply, Network.LinkCondition condition)
+    [InlineData(345.001, Network.LineCondition.Regulating)]
+    [InlineData(344.999, Network.LineCondition.FullyOpen)]
+    public void Reducing_AtTheCrossoverToFullyOpen_IsContinuous(double supply, Network.LineCondition condition)
     {
         NetworkState state = Reducing(supply, Set300);
 
@@ -154,10 +154,10 @@ public sealed class RegulatorTests
 
     /// <summary>Another supply holds the rail above the set point: satisfied, so nothing passes.</summary>
     [Theory]
-    [InlineData(350, Network.LinkCondition.Seated)]
-    [InlineData(300.001, Network.LinkCondition.Seated)]
-    [InlineData(299.999, Network.LinkCondition.Regulating)]
-    public void Reducing_RailHeldByAnother_IsSeatedAboveItsSetPoint(double other, Network.LinkCondition condition)
+    [InlineData(350, Network.LineCondition.Seated)]
+    [InlineData(300.001, Network.LineCondition.Seated)]
+    [InlineData(299.999, Network.LineCondition.Regulating)]
+    public void Reducing_RailHeldByAnother_IsSeatedAboveItsSetPoint(double other, Network.LineCondition condition)
     {
         NetworkState state = Fuel(
                 Fixed("supply", 500),

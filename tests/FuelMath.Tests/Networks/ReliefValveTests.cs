@@ -25,7 +25,7 @@ public sealed class ReliefValveTests
     {
         NetworkState state = WithLoad(load, 0);
 
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("relief"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("relief"));
         Assert.Equal(0, state.LitersPerHourIn("relief"));
         Close.Within(1e-8, rise, state.KilopascalsAt("out"));
     }
@@ -39,7 +39,7 @@ public sealed class ReliefValveTests
         NetworkState state = WithLoad(1000, behind);
 
         double u = (-100 + Math.Sqrt((100 * 100) + (4 * 22 * 140))) / (2 * 22);
-        Assert.Equal(Network.LinkCondition.Open, state.ConditionOf("relief"));
+        Assert.Equal(Network.LineCondition.Open, state.ConditionOf("relief"));
         Close.Within(1e-8, 100 * u, state.LitersPerHourIn("relief"));
         Close.Within(1e-8, 600 + (20 * u * u) + behind, state.KilopascalsAt("out"));
     }

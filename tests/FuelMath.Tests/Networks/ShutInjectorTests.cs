@@ -16,8 +16,8 @@ public sealed class ShutInjectorTests
         NetworkState first = network.Solve();
         NetworkState again = network.Solve(first);
 
-        Assert.Equal(first.CutOffNodes, again.CutOffNodes);
-        foreach (string node in first.Junctions.Except(first.CutOffNodes))
+        Assert.Equal(first.CutOffNodeNames, again.CutOffNodeNames);
+        foreach (string node in first.JunctionNames.Except(first.CutOffNodeNames))
         {
             // The solver stops at 1 mPa and a billionth of the greatest pressure, a bar or a few.
             Assert.Equal(first.KilopascalsAt(node), again.KilopascalsAt(node), 1e-4);
@@ -38,10 +38,10 @@ public sealed class ShutInjectorTests
         NetworkBatch.Result batch = new NetworkBatch(network, 3).Solve(null, CancellationToken.None);
 
         Assert.Equal(
-            (0, Network.LinkCondition.Shut),
+            (0, Network.LineCondition.Shut),
             (state.LitersPerHourIn("injectors"), state.ConditionOf("injectors"))
         );
         Assert.Equal(3, batch.SolvedCount);
-        Assert.Equal(Network.LinkCondition.Shut, batch.ConditionOf("injectors", 2));
+        Assert.Equal(Network.LineCondition.Shut, batch.ConditionOf("injectors", 2));
     }
 }

@@ -68,10 +68,10 @@ public sealed class SolveOverloadTests
                 NetworkState expected = i % 3 == 2 ? warm : cold;
                 Assert.Equal(expected.Iterations, found.Iterations);
                 Assert.Equal(expected.WorstPressureResidual, found.WorstPressureResidual);
-                Assert.All(expected.Links, l => Assert.Equal(expected.FlowIn(l), found.FlowIn(l)));
-                Assert.All(expected.Links, l => Assert.Equal(expected.ConditionOf(l), found.ConditionOf(l)));
+                Assert.All(expected.LineNames, l => Assert.Equal(expected.FlowIn(l), found.FlowIn(l)));
+                Assert.All(expected.LineNames, l => Assert.Equal(expected.ConditionOf(l), found.ConditionOf(l)));
                 Assert.All(
-                    expected.Junctions,
+                    expected.JunctionNames,
                     n => Assert.Equal(expected.PressureAt(n).AboveAmbient, found.PressureAt(n).AboveAmbient)
                 );
             }

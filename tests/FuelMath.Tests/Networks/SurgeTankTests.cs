@@ -11,14 +11,12 @@ namespace FuelMath.Tests.Networks;
 [Trait("Source", "Definition")]
 public sealed class SurgeTankTests
 {
-    private static readonly SurgeTank Tank = new("surge", Volume.FromLiters(2));
-
     private static NetworkState With(double load) =>
         Fuel(
                 Fixed("left", 0),
                 Fixed("right", 0),
-                Fixed("surge", 0),
-                Fixed("engine", 0),
+                Surge("surge"),
+                Surge("engine"),
                 Junction("lifted a"),
                 Junction("lifted b"),
                 Junction("out"),
@@ -31,6 +29,9 @@ public sealed class SurgeTankTests
             )
             .Solve();
 
+    private static Network.Node Surge(string name) =>
+        Network.Node.SurgeTank(name, default, default, Volume.FromLiters(2));
+
     private static OwnLine Lift(string name, string from, string to, double shutoff) =>
         OwnLine.Pump(name, from, to, Straight(OutsideRange.Refuse, (0, shutoff), (100, shutoff - 50)));
 
@@ -38,7 +39,7 @@ public sealed class SurgeTankTests
     [Fact]
     public void BalanceIn_MoreComesThanGoes_OverflowsAndLastsWithoutLift()
     {
-        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(400), "lift a");
+        SurgeTankBalance balance = SurgeTankBalance.FromState(With(400), "surge", ["lift a"]);
 
         Close.Within(1e-8, 250.0 / 3, balance.LiftFlow.LitersPerHour);
         Close.Within(1e-8, 200.0 / 3, balance.ReturnFlow.LitersPerHour);
@@ -58,7 +59,7 @@ public sealed class SurgeTankTests
     [Fact]
     public void BalanceIn_LessComesThanGoes_Drains()
     {
-        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(150), "lift a");
+        SurgeTankBalance balance = SurgeTankBalance.FromState(With(150), "surge", ["lift a"]);
 
         Assert.False(balance.Overflows);
         Assert.True(balance.DrainsWithLift);
@@ -71,20 +72,20 @@ public sealed class SurgeTankTests
     {
         NetworkState state = With(400);
 
+        Words.Refused<ArgumentException>("node", "'out'", () => SurgeTankBalance.FromState(state, "out", ["lift a"]));
         Words.Refused<ArgumentException>(
-            "state",
-            "'out'",
-            () => new SurgeTank("out", Volume.FromLiters(2)).BalanceIn(state, "lift a")
+            "liftPumps",
+            "'main', 'surge', 'load'",
+            () => SurgeTankBalance.FromState(state, "surge", ["load"])
         );
-        Words.Refused<ArgumentException>("liftPump", "'main', 'surge', 'load'", () => Tank.BalanceIn(state, "load"));
         Words.Refused<ArgumentException>(
-            "liftPump",
+            "liftPumps",
             "'lift a', 'engine'",
-            () => new SurgeTank("engine", Volume.FromLiters(2)).BalanceIn(state, "lift a")
+            () => SurgeTankBalance.FromState(state, "engine", ["lift a"])
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "usableVolume",
-            () => _ = new SurgeTank("surge", Volume.FromLiters(0))
+            () => _ = Network.Node.SurgeTank("surge", default, default, Volume.FromLiters(0))
         );
     }
 
@@ -98,7 +99,7 @@ public sealed class SurgeTankTests
     [InlineData(400, 200.0, null)]
     public void Check_ATankThatDrains_SaysHowLongItLasts(double load, double? seconds, Severity? expected)
     {
-        SurgeTank.FuelBalance balance = Tank.BalanceIn(With(load), "lift a");
+        SurgeTankBalance balance = SurgeTankBalance.FromState(With(load), "surge", ["lift a"]);
 
         ImmutableArray<Finding> found = seconds is { } time
             ? balance.Check(Duration.FromSeconds(time))
@@ -122,8 +123,8 @@ public sealed class SurgeTankTests
         // 500 - 100 u = 185.7 u: 1.75; 81 - 50 u = 10 u: 1.35.
         var state = Fuel(
                 Fixed("tank", 0),
-                Fixed("surge", 0),
-                Fixed("engine", 0),
+                Surge("surge"),
+                Surge("engine"),
                 Junction("lifted"),
                 Junction("out"),
                 OwnLine.Pump("lift", "tank", "lifted", Straight(OutsideRange.Extend, (0, 81), (100, 31))),
@@ -132,7 +133,7 @@ public sealed class SurgeTankTests
                 Linear("load", "out", "engine", 1300.0 / 7)
             )
             .Solve();
-        SurgeTank.FuelBalance balance = Tank.BalanceIn(state, "lift");
+        SurgeTankBalance balance = SurgeTankBalance.FromState(state, "surge", ["lift"]);
 
         Close.Within(1e-7, 135, balance.LiftFlow.LitersPerHour);
         Close.Within(1e-7, 175, balance.DrawnFlow.LitersPerHour);

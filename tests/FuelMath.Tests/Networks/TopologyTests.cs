@@ -39,8 +39,8 @@ public sealed class TopologyTests
         Close.Within(Exact, 500.0 / 3, state.LitersPerHourIn("pump"));
         Close.Within(Exact, (500.0 / 3) - 50, state.LitersPerHourIn("way back"));
         Close.Within(Exact, 0.1 * ((500.0 / 3) - 50), state.KilopascalsAt("return"));
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
-        Assert.Equal(Network.LinkCondition.Commanded, state.ConditionOf("injectors"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Commanded, state.ConditionOf("injectors"));
     }
 
     /// <summary>
@@ -103,7 +103,7 @@ public sealed class TopologyTests
 
         Close.Within(Exact, 700, state.KilopascalsAt("out"));
         Close.Within(Exact, 390, state.KilopascalsAt("rail"));
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
     }
 
     /// <summary>800 - 100 u = 400: 400 L/h, of which 300 go back inside the tank.</summary>
@@ -122,7 +122,7 @@ public sealed class TopologyTests
 
         Close.Within(Exact, 390, state.KilopascalsAt("rail"));
         Close.Within(Exact, 300, state.LitersPerHourIn("regulator"));
-        Assert.Equal(Network.LinkCondition.Regulating, state.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Regulating, state.ConditionOf("regulator"));
     }
 
     /// <summary>A ring of 10 u one way and 20 u + 30 u the other: 120 L/h split five to one.</summary>
@@ -167,6 +167,6 @@ public sealed class TopologyTests
         Close.WithinOf(100, Exact, 0, state.LitersPerHourIn("stub"));
         Close.WithinOf(100, Exact, 0, state.LitersPerHourIn("branch"));
         Assert.Equal(0, state.LitersPerHourIn("check"));
-        Assert.Equal(Network.LinkCondition.Shut, state.ConditionOf("check"));
+        Assert.Equal(Network.LineCondition.Shut, state.ConditionOf("check"));
     }
 }

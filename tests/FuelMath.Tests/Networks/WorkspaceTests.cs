@@ -57,7 +57,7 @@ public sealed class WorkspaceTests
 
         NetworkState after = TwoRails.Network.Solve();
 
-        Assert.All(before.Links, l => Assert.Equal(before.LitersPerHourIn(l), after.LitersPerHourIn(l)));
+        Assert.All(before.LineNames, l => Assert.Equal(before.LitersPerHourIn(l), after.LitersPerHourIn(l)));
     }
 
     [Fact]

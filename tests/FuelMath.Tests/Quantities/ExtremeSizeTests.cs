@@ -67,7 +67,7 @@ public sealed class ExtremeSizeTests
     [InlineData(1001)]
     public void TolerancedLength_NoLengthOfAPart_NamesIt(double meters)
     {
-        Assert.Throws<RefusedValueException>("nominal", () => TolerancedLength.Measured(Length.FromMeters(meters)));
+        Assert.Throws<RefusedValueException>("nominal", () => TolerancedLength.FromMeasured(Length.FromMeters(meters)));
         Assert.Throws<RefusedValueException>(
             meters < 1 ? "least" : "greatest",
             () => TolerancedLength.FromLimits(Length.FromMeters(Math.Min(meters, 1)), Length.FromMeters(meters))

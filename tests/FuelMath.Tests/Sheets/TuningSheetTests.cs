@@ -80,10 +80,10 @@ public sealed class TuningSheetTests
     {
         var sheet = new TuningSheet(new SystemAssessment(VerdictCases.Healthy, Points));
         InjectorStage stage = VerdictCases.Healthy.Stages[0];
-        FlowRating rating = stage.Belief.Injector.Rating;
+        FlowRating rating = stage.Belief!.Injector.Rating;
         double rated = rating.StaticVolumeFlow.CubicCentimetersPerMinute;
-        double density = stage.Belief.Fuel.DensityAt(stage.Belief.FuelTemperature).KilogramsPerCubicMeter;
-        double pressures = stage.Belief.DifferentialPressure.Pascals / rating.DifferentialPressure.Pascals;
+        double density = stage.Belief!.Fuel.DensityAt(stage.Belief!.FuelTemperature).KilogramsPerCubicMeter;
+        double pressures = stage.Belief!.DifferentialPressure.Pascals / rating.DifferentialPressure.Pascals;
         double densities = rating.FluidDensity.KilogramsPerCubicMeter / density;
 
         SheetTable table = Table(sheet, "static-flow");

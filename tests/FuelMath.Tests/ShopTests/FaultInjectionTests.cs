@@ -161,16 +161,16 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
 
     private static FuelSystem Corroded(FuelSystem s, double milliohms)
     {
-        Circuit now = s.Power.Pumps!;
+        Circuit now = ((CircuitSupply)s.Power).Pumps;
         return s.WithPower(
-            new PowerSupply(
+            new CircuitSupply(
                 new Circuit(
                     now.Name,
                     now.Supply,
                     now.Ground,
                     now.Contacts + ElectricResistance.FromMilliohms(milliohms)
                 ),
-                s.Power.Injectors!
+                ((CircuitSupply)s.Power).Injectors
             )
         );
     }

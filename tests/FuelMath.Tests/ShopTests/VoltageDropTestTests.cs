@@ -114,12 +114,12 @@ public sealed class VoltageDropTestTests
             ],
             [WiringMesh.Source.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
             [
-                WiringMesh.Load.ConstantCurrent("pumps", "pump", "block", default),
-                WiringMesh.Load.ConstantCurrent("injectors", "plus", "block", default),
+                new WiringMesh.CurrentLoad("pumps", "pump", "block", default),
+                new WiringMesh.CurrentLoad("injectors", "plus", "block", default),
             ]
         );
         VoltageDropTest test = VoltageDropTest.Of(
-            Workshop.Four().WithPower(PowerSupply.FromMesh(mesh, "battery", "pumps", "injectors")),
+            Workshop.Four().WithPower(new MeshSupply(mesh, "battery", "pumps", "injectors")),
             Point
         );
 
@@ -151,9 +151,14 @@ public sealed class VoltageDropTestTests
         );
         FuelSystem noGround = Workshop.Four();
         noGround = noGround.WithPower(
-            new PowerSupply(
-                new Circuit("pump", noGround.Power.Pumps!.Supply, [], ElectricResistance.FromMilliohms(5)),
-                noGround.Power.Injectors!
+            new CircuitSupply(
+                new Circuit(
+                    "pump",
+                    ((CircuitSupply)noGround.Power).Pumps.Supply,
+                    [],
+                    ElectricResistance.FromMilliohms(5)
+                ),
+                ((CircuitSupply)noGround.Power).Injectors
             )
         );
         Words.Refused<ArgumentException>(

@@ -242,7 +242,7 @@ public sealed class InjectorSizingTests
             "example",
             cylinders,
             Volume.FromLiters(6),
-            FuelMath.VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented)
+            FuelMath.VolumetricEfficiency.FromConstant(Trade.Share(0.9), Trade.Invented)
         );
         InjectorSizing sizing = Sizing(power, consumption, rpm, engine, 0.5);
         double grams = sizing.NeededStaticFlow(Duration.Zero).GramsPerSecond * 0.5 * (120 / rpm);

@@ -27,7 +27,7 @@ public sealed class InjectorTimingTests
         VolumetricEfficiency? breathing = null
     )
     {
-        VolumetricEfficiency air = breathing ?? VolumetricEfficiency.Constant(Trade.Share(0.9), Trade.Invented);
+        VolumetricEfficiency air = breathing ?? VolumetricEfficiency.FromConstant(Trade.Share(0.9), Trade.Invented);
         return cycle switch
         {
             FuelMath.Engine.WorkingCycle.FourStroke => FuelMath.Engine.FourStroke("four", 4, Volume.FromLiters(2), air),

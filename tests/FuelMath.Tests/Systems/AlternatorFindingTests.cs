@@ -70,14 +70,14 @@ public sealed class AlternatorFindingTests
                 ),
             ],
             [
-                WiringMesh.Load.ConstantCurrent("pumps", "pump", "post", default),
-                WiringMesh.Load.ConstantCurrent("injectors", "coils", "post", default),
-                WiringMesh.Load.ConstantCurrent("fan", "plus", "post", ElectricCurrent.FromAmperes(fan)),
+                new WiringMesh.CurrentLoad("pumps", "pump", "post", default),
+                new WiringMesh.CurrentLoad("injectors", "coils", "post", default),
+                new WiringMesh.CurrentLoad("fan", "plus", "post", ElectricCurrent.FromAmperes(fan)),
             ]
         );
         SystemState state = Workshop
             .Four()
-            .WithPower(PowerSupply.FromMesh(mesh, "alternator", "pumps", "injectors"))
+            .WithPower(new MeshSupply(mesh, "alternator", "pumps", "injectors"))
             .Solve(Workshop.Point(2500, 60, Workshop.Hold(1), volts: 14.2));
         return (state, state.Wiring!.CurrentFrom("battery").Amperes);
     }

@@ -103,7 +103,7 @@ public sealed class BankSystemTests
             SystemState.InjectorResult seen = state.Injectors[2 * bank];
             var chambers = new FittedInjectors(
                 system.Fuel,
-                [new FittedInjectors.Stage("primary", system.Stages[0].Belief, 1, [Weak, Weak, Rated, Rated])],
+                [new FittedInjectors.Stage("primary", system.Stages[0].Belief!, 1, [Weak, Weak, Rated, Rated])],
                 [],
                 Pairs,
                 MixtureLimits.CommonPractice

@@ -26,7 +26,7 @@ public sealed class CircuitCarTests
         SystemState state = StateAt(name);
 
         Assert.Equal(
-            runs ? Network.LinkCondition.Running : Network.LinkCondition.Stopped,
+            runs ? Network.LineCondition.Running : Network.LineCondition.Stopped,
             state.Network.ConditionOf("second pump")
         );
         Assert.Equal(runs ? 3 : 2, state.Pumps.Length);
@@ -93,7 +93,7 @@ public sealed class CircuitCarTests
             / (14.6 * state.Lambda!.Value.ToRatio())
             / Car.Fuel.DensityAt(state.Point.Fuel).KilogramsPerCubicMeter
             * 3.6e6;
-        SurgeTank.FuelBalance tank = Assert.Single(state.SurgeTanks);
+        SurgeTankBalance tank = Assert.Single(state.SurgeTanks);
 
         Close.Within(0.005 * burned, burned, (tank.LiftFlow - tank.OverflowFlow).LitersPerHour);
         Assert.True(tank.DrainsWithoutLift);

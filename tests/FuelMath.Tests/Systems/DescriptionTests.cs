@@ -173,13 +173,12 @@ public sealed class DescriptionTests
     private static Line Line(string name, string from, string to) => new(name, from, to, Workshop.Hose(name, 1, 8));
 
     private static InjectorStage Stage(params (int Chamber, string Node)[] seats) =>
-        new(
+        new InjectorStage(
             "primary",
             InjectorStage.DischargePlace.Manifold,
             1,
-            Workshop.Four().Stages[0].Belief,
             seats.Select(s => new InjectorStage.Seat(s.Chamber, s.Node, Workshop.Injector("i", 500)))
-        );
+        ).WithBelief(Workshop.Four().Stages[0].Belief!);
 
     private static void Refused(string words, Func<Network, Network> change) =>
         Words.Refused<ArgumentException>(

@@ -43,7 +43,11 @@ public sealed class FuelSystemTests
         var curve = ((Pump)system.Network.Lines[0].Part).CurveAt(match.Voltage);
         Close.Within(1e-7, curve.FlowAt(match.PressureRise).LitersPerHour, match.Flow.LitersPerHour);
         Close.Within(1e-9, curve.CurrentAt(match.PressureRise).Amperes, match.Current.Amperes);
-        Close.Within(1e-9, 13.8 - (system.Power.Pumps!.Resistance.Ohms * match.Current.Amperes), match.Voltage.Volts);
+        Close.Within(
+            1e-9,
+            13.8 - (((CircuitSupply)system.Power).Pumps.Resistance.Ohms * match.Current.Amperes),
+            match.Voltage.Volts
+        );
     }
 
     // ---- Regulator states ---------------------------------------------------------------------------------

@@ -41,7 +41,7 @@ public sealed class LimitEqualityTests
         Assert.Equal(
             findings,
             InjectorDriver
-                .PlainSaturated.FindingsFor(
+                .Saturated.WithoutBallast.FindingsFor(
                     new CoilResistance(ElectricResistance.FromOhms(12), Temperature.FromDegreesCelsius(20)),
                     ElectricPotential.FromVolts(12),
                     ElectricCurrent.FromAmperes(amperes),

@@ -17,11 +17,11 @@ public sealed class LinePlanInSystemTests
         return new(
             "feed line",
             [
-                LinePlan.Piece.FromPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
-                LinePlan.Piece.Along(HoseOf("wide hose", 2, 8.7)),
-                LinePlan.Piece.Between(new Adapter("union", flare, flare), Loss("union", 7, 0.4)),
-                LinePlan.Piece.Along(HoseOf("narrow hose", 1, 7)),
-                LinePlan.Piece.ToPort("rail", seals ? flare : FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                new LinePlan.StartPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
+                new LinePlan.HosePiece(HoseOf("wide hose", 2, 8.7)),
+                new LinePlan.AdapterPiece(new Adapter("union", flare, flare), Loss("union", 7, 0.4)),
+                new LinePlan.HosePiece(HoseOf("narrow hose", 1, 7)),
+                new LinePlan.EndPort("rail", seals ? flare : FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
     }
@@ -74,9 +74,9 @@ public sealed class LinePlanInSystemTests
         LinePlan plan = new(
             "feed",
             [
-                LinePlan.Piece.FromPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
-                LinePlan.Piece.Along(HoseOf("hose", 3, 8.7)),
-                LinePlan.Piece.ToPort("rail", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
+                new LinePlan.StartPort("filter", FittingEnd.Flare37(6, FittingEnd.EndGender.Male)),
+                new LinePlan.HosePiece(HoseOf("hose", 3, 8.7)),
+                new LinePlan.EndPort("rail", FittingEnd.ORingBoss(6, FittingEnd.EndGender.Female)),
             ]
         );
         FuelSystem car = PlumbingRig.With([

@@ -128,15 +128,15 @@ public sealed class OpeningCoilTests
 
     private static FuelSystem With(double ohms)
     {
-        Circuit now = Stand.Power.Injectors!;
+        Circuit now = ((CircuitSupply)Stand.Power).Injectors;
         return Stand.WithPower(
-            new PowerSupply(
-                Stand.Power.Pumps!,
+            new CircuitSupply(
+                ((CircuitSupply)Stand.Power).Pumps,
                 new Circuit(now.Name, now.Supply, now.Ground, now.Contacts + ElectricResistance.FromOhms(ohms))
             )
         );
     }
 
-    private static PowerSupply Lossless() =>
-        new(Stand.Power.Pumps!, new Circuit("none", [], [], ElectricResistance.Zero));
+    private static CircuitSupply Lossless() =>
+        new CircuitSupply(((CircuitSupply)Stand.Power).Pumps, new Circuit("none", [], [], ElectricResistance.Zero));
 }

@@ -102,5 +102,5 @@ public sealed class OperatingHistoryTests
             new OperatingHistory(Car(false), [At(60)], new CancellationToken(canceled: true))
         );
 
-    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LinkCondition.Stopped;
+    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LineCondition.Stopped;
 }

@@ -104,7 +104,7 @@ public sealed class OtherLayoutsTests
         Assert.Equal(running, state.Pumps.Length);
         double pumped = state.Pumps.Where(p => p.Line != "lift pump").Sum(p => p.Flow.LitersPerHour);
         double drawn = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
-        SurgeTank.FuelBalance tank = Assert.Single(state.SurgeTanks);
+        SurgeTankBalance tank = Assert.Single(state.SurgeTanks);
         Close.WithinOf(10, 1e-6, pumped, tank.DrawnFlow.LitersPerHour);
         Close.WithinOf(10, 1e-6, pumped - drawn, tank.ReturnFlow.LitersPerHour);
         Close.WithinOf(10, 1e-6, pumped - drawn, state.PumpReserve!.Value.LitersPerHour);

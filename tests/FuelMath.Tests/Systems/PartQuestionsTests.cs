@@ -223,7 +223,7 @@ public sealed class PartQuestionsTests
 
     /// <summary>What it may say of any condition, at 1000 L/h.</summary>
     private static IEnumerable<FindingCode> Codes(FlowPart part) =>
-        Enum.GetValues<Network.LinkCondition>()
+        Enum.GetValues<Network.LineCondition>()
             .SelectMany(c =>
                 part.FindingsAt(
                     new()

@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Systems;
 public sealed class PowerSupplyTests
 {
     // Each of the test rig's circuits has 50 mΩ of contacts and two meters of 12 AWG, 5.2 mΩ each.
-    private static readonly ElectricResistance EachWay = Workshop.Four().Power.Pumps!.Resistance;
+    private static readonly ElectricResistance EachWay = ((CircuitSupply)Workshop.Four().Power).Pumps.Resistance;
 
     /// <summary>A mesh of two rows that share nothing is the two circuits.</summary>
     [Theory]
@@ -65,13 +65,13 @@ public sealed class PowerSupplyTests
             "post",
             [.. both.Branches, WiringMesh.Branch.FromResistance("to the second", "plus", "at the second", thick)],
             both.Sources,
-            [.. both.Loads, WiringMesh.Load.ConstantCurrent("second pump", "at the second", "post", default)]
+            [.. both.Loads, new WiringMesh.CurrentLoad("second pump", "at the second", "post", default)]
         );
-        PowerSupply usual = Mesh(EachWay, default, []);
+        MeshSupply usual = Mesh(EachWay, default, []);
         FuelSystem meshed = system.WithPower(
-            PowerSupply
-                .FromMesh(mesh, usual.Source!, usual.PumpLoad!, usual.InjectorLoad!)
-                .WithFeeds([new("second", "second pump")])
+            new MeshSupply(mesh, usual.Source, usual.PumpLoad, usual.InjectorLoad).WithFeeds([
+                new("second", "second pump"),
+            ])
         );
         FuelSystem apart = system.WithPower(
             system.Power.WithFeeds([new("second", new Circuit("thick", [], [], thick))])
@@ -161,7 +161,7 @@ public sealed class PowerSupplyTests
     {
         OperatingPoint point = Workshop.Point(2500, 60, Workshop.Hold(1));
         ElectricResistance shared = ElectricResistance.FromMilliohms(20);
-        var fan = WiringMesh.Load.ConstantCurrent("fan", "plus", "ground", ElectricCurrent.FromAmperes(20));
+        var fan = new WiringMesh.CurrentLoad("fan", "plus", "ground", ElectricCurrent.FromAmperes(20));
 
         double without = Workshop.Four().WithPower(Mesh(EachWay, shared, [])).Solve(point).Pumps[0].Voltage.Volts;
         double with = Workshop.Four().WithPower(Mesh(EachWay, shared, [fan])).Solve(point).Pumps[0].Voltage.Volts;
@@ -264,14 +264,14 @@ public sealed class PowerSupplyTests
                 ),
             ],
             [
-                WiringMesh.Load.ConstantCurrent("pumps", "pump", "post", default),
-                WiringMesh.Load.ConstantCurrent("injectors", "coils", "post", default),
+                new WiringMesh.CurrentLoad("pumps", "pump", "post", default),
+                new WiringMesh.CurrentLoad("injectors", "coils", "post", default),
             ]
         );
 
         SystemState state = Workshop
             .Four()
-            .WithPower(PowerSupply.FromMesh(mesh, "alternator", "pumps", "injectors"))
+            .WithPower(new MeshSupply(mesh, "alternator", "pumps", "injectors"))
             .Solve(Workshop.Point(2500, 60, Workshop.Hold(1)));
 
         Assert.Equal(told, state.Findings.Any(f => f.What == "Alternator 'alternator' gives all it can"));
@@ -282,16 +282,16 @@ public sealed class PowerSupplyTests
     {
         WiringMesh mesh = Mesh(EachWay, default, []).Mesh!;
 
-        Words.Refused<ArgumentException>("source", "'x'", () => PowerSupply.FromMesh(mesh, "x", "pumps", "injectors"));
+        Words.Refused<ArgumentException>("source", "'x'", () => _ = new MeshSupply(mesh, "x", "pumps", "injectors"));
         Words.Refused<ArgumentException>(
             "pumpLoad",
             "'x'",
-            () => PowerSupply.FromMesh(mesh, "battery", "x", "injectors")
+            () => _ = new MeshSupply(mesh, "battery", "x", "injectors")
         );
         Words.Refused<ArgumentException>(
             "injectorLoad",
             "'pumps'",
-            () => PowerSupply.FromMesh(mesh, "battery", "pumps", "pumps")
+            () => _ = new MeshSupply(mesh, "battery", "pumps", "pumps")
         );
     }
 
@@ -302,15 +302,15 @@ public sealed class PowerSupplyTests
             "branches",
             "'loose'",
             () =>
-                PowerSupply.FromMesh(
+                _ = new MeshSupply(
                     new WiringMesh(
                         "m",
                         "-",
                         [],
                         [WiringMesh.Source.Held("s", "+", "-", ElectricPotential.FromVolts(12))],
                         [
-                            WiringMesh.Load.FromResistance("pumps", "loose", "-", ElectricResistance.FromOhms(1)),
-                            WiringMesh.Load.FromResistance("injectors", "+", "-", ElectricResistance.FromOhms(1)),
+                            new WiringMesh.ResistanceLoad("pumps", "loose", "-", ElectricResistance.FromOhms(1)),
+                            new WiringMesh.ResistanceLoad("injectors", "+", "-", ElectricResistance.FromOhms(1)),
                         ]
                     ),
                     "s",
@@ -332,7 +332,7 @@ public sealed class PowerSupplyTests
         Words.Says("'pumps'", error);
     }
 
-    private static PowerSupply Mesh(ElectricResistance eachWay, ElectricResistance shared, WiringMesh.Load[] others)
+    private static MeshSupply Mesh(ElectricResistance eachWay, ElectricResistance shared, WiringMesh.Load[] others)
     {
         bool isShared = shared.Ohms > 0;
         string ground = isShared ? "ground" : "post";
@@ -346,15 +346,15 @@ public sealed class PowerSupplyTests
             branches = [.. branches, WiringMesh.Branch.FromResistance("strap", "ground", "post", shared)];
         }
 
-        return PowerSupply.FromMesh(
+        return new MeshSupply(
             new WiringMesh(
                 "rig",
                 "post",
                 branches,
                 [WiringMesh.Source.Held("battery", "plus", "post", ElectricPotential.FromVolts(12))],
                 [
-                    WiringMesh.Load.ConstantCurrent("pumps", "pump", ground, default),
-                    WiringMesh.Load.ConstantCurrent("injectors", "coils", ground, default),
+                    new WiringMesh.CurrentLoad("pumps", "pump", ground, default),
+                    new WiringMesh.CurrentLoad("injectors", "coils", ground, default),
                     .. others,
                 ]
             ),

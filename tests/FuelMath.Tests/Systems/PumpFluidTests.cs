@@ -179,8 +179,8 @@ public sealed class PumpFluidTests
     /// <summary>Where a fuel has a density, K, by halving.</summary>
     private static double TemperatureOf(Fuel fuel, double density)
     {
-        double low = fuel.Density.LowestTemperature.Kelvins;
-        double high = fuel.Density.HighestTemperature.Kelvins;
+        double low = fuel.Density.LowestTemperature!.Value.Kelvins;
+        double high = fuel.Density.HighestTemperature!.Value.Kelvins;
         for (int i = 0; i < 60; i++)
         {
             double middle = 0.5 * (low + high);

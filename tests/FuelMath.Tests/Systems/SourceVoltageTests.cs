@@ -84,7 +84,7 @@ public sealed class SourceVoltageTests
         Workshop
             .Four()
             .WithPower(
-                PowerSupply.FromMesh(
+                new MeshSupply(
                     new WiringMesh(
                         "rig",
                         "post",
@@ -94,8 +94,8 @@ public sealed class SourceVoltageTests
                         ],
                         sources,
                         [
-                            WiringMesh.Load.ConstantCurrent("pumps", "pump", "post", default),
-                            WiringMesh.Load.ConstantCurrent("injectors", "coils", "post", default),
+                            new WiringMesh.CurrentLoad("pumps", "pump", "post", default),
+                            new WiringMesh.CurrentLoad("injectors", "coils", "post", default),
                         ]
                     ),
                     "source",

@@ -68,7 +68,7 @@ public sealed class SurgeTankSystemTests
         double burned = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
         double lifted = state.FlowThrough("lift pump").LitersPerHour;
 
-        SurgeTank.FuelBalance balance = Assert.Single(state.SurgeTanks);
+        SurgeTankBalance balance = Assert.Single(state.SurgeTanks);
         Finding finding = Assert.Single(state.Findings, f => f.Code == FindingCode.SurgeTankDrains);
 
         Assert.True(lifted < burned);
@@ -82,7 +82,7 @@ public sealed class SurgeTankSystemTests
     public void Solve_LiftAboveWhatIsBurned_Overflows()
     {
         SystemState state = With(0.5).Solve(Hard);
-        SurgeTank.FuelBalance balance = Assert.Single(state.SurgeTanks);
+        SurgeTankBalance balance = Assert.Single(state.SurgeTanks);
         double burned = state.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
 
         Close.WithinOf(
@@ -122,9 +122,9 @@ public sealed class SurgeTankSystemTests
     {
         SystemState state = Workshop.Four().Solve(Hard);
 
-        Assert.Equal(Network.LinkCondition.Running, state.Network.ConditionOf("pump"));
-        Assert.Equal(Network.LinkCondition.Regulating, state.Network.ConditionOf("regulator"));
+        Assert.Equal(Network.LineCondition.Running, state.Network.ConditionOf("pump"));
+        Assert.Equal(Network.LineCondition.Regulating, state.Network.ConditionOf("regulator"));
         Assert.Equal(state.PressureAt("rail end").Si, state.Network.PressureAt("rail end").Si);
-        Assert.Empty(state.Network.CutOffNodes);
+        Assert.Empty(state.Network.CutOffNodeNames);
     }
 }

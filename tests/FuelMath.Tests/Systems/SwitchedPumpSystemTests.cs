@@ -217,11 +217,11 @@ public sealed class SwitchedPumpSystemTests
                 .WithPumpVoltage(ElectricPotential.FromVolts(12))
                 .WithManifold(Gauge(kilopascals));
 
-        Assert.Equal(Network.LinkCondition.Stopped, network.Solve(At(-40)).ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Stopped, network.Solve(At(-40)).ConditionOf("second"));
         NetworkState boosted = network.Solve(At(20));
-        Assert.Equal(Network.LinkCondition.Running, boosted.ConditionOf("second"));
-        Assert.Equal(Network.LinkCondition.Running, network.After(boosted).Solve(At(-5)).ConditionOf("second"));
-        Assert.Equal(Network.LinkCondition.Stopped, network.Solve(At(-5)).ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Running, boosted.ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Running, network.After(boosted).Solve(At(-5)).ConditionOf("second"));
+        Assert.Equal(Network.LineCondition.Stopped, network.Solve(At(-5)).ConditionOf("second"));
         Words.Refused<ArgumentException>(
             "at",
             "'second'",
@@ -292,7 +292,7 @@ public sealed class SwitchedPumpSystemTests
             new(system.Network.Nodes, system.Network.Lines.Select(l => l.Name == "second" ? l.SwitchedBy(by) : l))
         );
 
-    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LinkCondition.Stopped;
+    private static bool Runs(SystemState state) => state.Network.ConditionOf("second") != Network.LineCondition.Stopped;
 
     private static Sweep Swept(FuelSystem system, OperatingPoint point, double[] rpm, double[] kilopascals) =>
         new(

@@ -72,20 +72,19 @@ internal static class Workshop
             NetworkOf(Pump(deliveryShare), Regulator(reference, setBars), returnBoreMillimeters),
             stages,
             secondaries is { } s ? new StageSchedule.Transition(Ratio.FromDecimalFractions(s.TransitionDuty)) : null,
-            new PowerSupply(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
+            new CircuitSupply(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
             Limits.CommonPractice,
             Invented
         );
     }
 
     internal static InjectorStage Stage(string name, Injector believed, IReadOnlyList<Injector> fitted) =>
-        new(
+        new InjectorStage(
             name,
             InjectorStage.DischargePlace.Manifold,
             1,
-            new ControllerBelief(believed, Pressure.FromBars(3), Gasoline, Celsius(20)),
             fitted.Select((injector, i) => new InjectorStage.Seat(i + 1, i < 2 ? "rail start" : "rail end", injector))
-        );
+        ).WithBelief(new ControllerBelief(believed, Pressure.FromBars(3), Gasoline, Celsius(20)));
 
     internal static Network NetworkOf(Pump pump, BypassRegulator regulator, double returnBoreMillimeters) =>
         new(

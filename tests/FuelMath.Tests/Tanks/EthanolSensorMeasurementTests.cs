@@ -8,7 +8,7 @@ namespace FuelMath.Tests.Tanks;
 [Properties(Arbitrary = [typeof(FuelArbitraries)])]
 public sealed class EthanolSensorMeasurementTests
 {
-    private static readonly EthanolSensor Sensor = EthanolSensor.Usual(Ratio.FromPercent(2));
+    private static readonly EthanolSensor Sensor = EthanolSensor.FromUsualScale(Ratio.FromPercent(2));
 
     // A table of a workshop (value from memory): 60 Hz is 10 %, 100 Hz is 50 %, 135 Hz is 85 %.
     [Theory]
@@ -54,7 +54,10 @@ public sealed class EthanolSensorMeasurementTests
 
     [Fact]
     public void Sensor_WithoutUncertainty_Refuses() =>
-        Words.Says("0 %", Assert.Throws<ArgumentOutOfRangeException>(() => EthanolSensor.Usual(Ratio.FromPercent(0))));
+        Words.Says(
+            "0 %",
+            Assert.Throws<ArgumentOutOfRangeException>(() => EthanolSensor.FromUsualScale(Ratio.FromPercent(0)))
+        );
 
     [Fact]
     public void ToWorking_OfASensor_ShowsTheLine() =>

@@ -8,9 +8,9 @@ namespace FuelMath.Tests.Tanks;
 public sealed class TankTests
 {
     private static readonly Temperature Reference = Celsius.Of(15);
-    private static readonly Tank.Liquid Gasoline = Tank.Liquid.WithoutEthanol(StandardFuels.PumpGasoline);
-    private static readonly Tank.Liquid Ethanol = Tank.Liquid.PureEthanol();
-    private static readonly Tank.Liquid E85 = Tank.Liquid.GasolineWith("E85", StandardFuels.PumpGasoline, Percent(80));
+    private static readonly Tank.Liquid Gasoline = Tank.Liquid.FromFuel(StandardFuels.PumpGasoline);
+    private static readonly Tank.Liquid Ethanol = Tank.Liquid.PureEthanol;
+    private static readonly Tank.Liquid E85 = Tank.Liquid.FromGasoline("E85", StandardFuels.PumpGasoline, Percent(80));
 
     // By hand at one temperature: 20 L of gasoline and V of 80 % to 40 %: V 0.8 = 0.4 (20 + V), V = 20.
     [Fact]
@@ -45,8 +45,8 @@ public sealed class TankTests
     [Trait("Source", "Common-practice")]
     public void Add_OnePartInTwo_IsTheUsualRule()
     {
-        Tank.Liquid strong = Tank.Liquid.GasolineWith("85 %", StandardFuels.PumpGasoline, Percent(85));
-        Tank.Liquid weak = Tank.Liquid.GasolineWith("10 %", StandardFuels.PumpGasoline, Percent(10));
+        Tank.Liquid strong = Tank.Liquid.FromGasoline("85 %", StandardFuels.PumpGasoline, Percent(85));
+        Tank.Liquid weak = Tank.Liquid.FromGasoline("10 %", StandardFuels.PumpGasoline, Percent(10));
 
         Tank tank = Holding(20, weak).Add(strong, Volume.FromLiters(10), Reference);
 
@@ -137,7 +137,7 @@ public sealed class TankTests
     [Fact]
     public void FillTo_TwoNearlyAlike_ReachesTheTargetOrRefuses()
     {
-        Tank.Liquid twin = Tank.Liquid.GasolineWith("twin", StandardFuels.IsoOctane, Percent(80.0001));
+        Tank.Liquid twin = Tank.Liquid.FromGasoline("twin", StandardFuels.IsoOctane, Percent(80.0001));
         Tank hot = Tank.Empty(Volume.FromLiters(100), Celsius.Of(60)).Add(Gasoline, Volume.FromLiters(20), Reference);
         for (double target = 50; target < 70; target += 0.0005)
         {
@@ -340,7 +340,7 @@ public sealed class TankTests
             Volume.FromLiters(water),
             Reference
         );
-        Tank.Liquid hydrous = Tank.Liquid.Hydrous("hydrous", mixture);
+        Tank.Liquid hydrous = Tank.Liquid.FromHydrous("hydrous", mixture);
         return Tank.Empty(Volume.FromLiters(200), Reference)
             .Add(hydrous, Volume.FromLiters((ethanol + water) * Shrunk(mixture)), Reference)
             .Add(Gasoline, Volume.FromLiters(100 - ethanol - water), Reference);

@@ -121,6 +121,6 @@ public sealed class AlternatorTests
                     ElectricCurrent.FromAmperes(limitAmperes)
                 ),
             ],
-            [WiringMesh.Load.ConstantCurrent("lamps", "+", "-", ElectricCurrent.FromAmperes(loadAmperes))]
+            [new WiringMesh.CurrentLoad("lamps", "+", "-", ElectricCurrent.FromAmperes(loadAmperes))]
         );
 }

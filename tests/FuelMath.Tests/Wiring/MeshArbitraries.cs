@@ -63,7 +63,7 @@ public sealed record RandomMesh(
         );
 
     public WiringMesh.Load Load(int i, double amperes) =>
-        WiringMesh.Load.ConstantCurrent($"load {i}", $"n{Draws[i].Node}", "n0", ElectricCurrent.FromAmperes(amperes));
+        new WiringMesh.CurrentLoad($"load {i}", $"n{Draws[i].Node}", "n0", ElectricCurrent.FromAmperes(amperes));
 
     public IEnumerable<WiringMesh.Branch> Branches()
     {

@@ -127,7 +127,7 @@ public sealed class MeshLaws
                 ),
             ],
             [WiringMesh.Source.Held("supply voltage", "plus", "post", ElectricPotential.FromVolts(13.8))],
-            [WiringMesh.Load.ConstantCurrent("pump", "pump +", circuit.Ground.IsEmpty ? "post" : "pump -", current)]
+            [new WiringMesh.CurrentLoad("pump", "pump +", circuit.Ground.IsEmpty ? "post" : "pump -", current)]
         );
 
         Close.Within(
@@ -153,7 +153,7 @@ public sealed class MeshLaws
                 WiringMesh.Branch.FromResistance("feed", "plus", "pump", ElectricResistance.FromOhms(both / 2)),
             ],
             [WiringMesh.Source.Held("source", "plus", "post", ElectricPotential.FromVolts(12))],
-            [WiringMesh.Load.ConstantCurrent("pump", "pump", "block", ElectricCurrent.FromAmperes(amperes))]
+            [new WiringMesh.CurrentLoad("pump", "pump", "block", ElectricCurrent.FromAmperes(amperes))]
         ).Solve();
 
         Close.Within(1e-10, amperes * both, state.VoltageAt("block").Volts);
@@ -171,7 +171,7 @@ public sealed class MeshLaws
         double ohms = 12 - mesh.ToMesh([1, 0, 0]).Solve().VoltageAcross("load 0").Volts;
         double watts = share / 256.0 * 12 * 12 / (4 * ohms);
         WiringMesh power = mesh.ToMesh([0, 0, 0])
-            .WithLoad(WiringMesh.Load.ConstantPower("load 0", $"n{mesh.Draws[0].Node}", "n0", Power.FromWatts(watts)));
+            .WithLoad(new WiringMesh.PowerLoad("load 0", $"n{mesh.Draws[0].Node}", "n0", Power.FromWatts(watts)));
 
         // The resistance above is a difference of 12 V and good to 1e-12; near the fold the root has four times its error.
         Close.Within(1e-8, 6 + Math.Sqrt(36 - (watts * ohms)), power.Solve().VoltageAcross("load 0").Volts);
@@ -187,7 +187,7 @@ public sealed class MeshLaws
                 mesh.ToMesh([0, 0, 0]),
                 (m, i) =>
                     m.WithLoad(
-                        WiringMesh.Load.ConstantPower(
+                        new WiringMesh.PowerLoad(
                             $"load {i}",
                             $"n{mesh.Draws[i].Node}",
                             "n0",

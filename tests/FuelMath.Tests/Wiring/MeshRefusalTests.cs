@@ -23,7 +23,7 @@ public sealed class MeshRefusalTests
                     "-",
                     [],
                     [Battery],
-                    [WiringMesh.Load.ConstantCurrent("pump", "lonely", "-", ElectricCurrent.FromAmperes(3))]
+                    [new WiringMesh.CurrentLoad("pump", "lonely", "-", ElectricCurrent.FromAmperes(3))]
                 )
         );
 
@@ -139,7 +139,7 @@ public sealed class MeshRefusalTests
     public void Solve_TooMuchCurrent_SaysWhichLoadAndHowMuch()
     {
         var error = Assert.Throws<NoSolutionException>(() =>
-            Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
+            Fed(new WiringMesh.CurrentLoad("pump", "pump", "-", ElectricCurrent.FromAmperes(15))).Solve()
         );
 
         Words.Says("'pump', -3.15 V, 15 A", error);
@@ -149,7 +149,7 @@ public sealed class MeshRefusalTests
     public void Solve_TooMuchPower_SaysHowMuchCanBeHad()
     {
         var error = Assert.Throws<NoSolutionException>(() =>
-            Fed(WiringMesh.Load.ConstantPower("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
+            Fed(new WiringMesh.PowerLoad("driver", "pump", "-", Power.FromWatts(71.287128))).Solve()
         );
 
         Words.Says("50 %", error);
@@ -207,24 +207,24 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentOutOfRangeException>(
             "current",
             "-1 A",
-            () => WiringMesh.Load.ConstantCurrent("l", "+", "-", ElectricCurrent.FromAmperes(-1))
+            () => _ = new WiringMesh.CurrentLoad("l", "+", "-", ElectricCurrent.FromAmperes(-1))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "resistance",
             "0 Ω",
-            () => WiringMesh.Load.FromResistance("l", "+", "-", Ohms(0))
+            () => _ = new WiringMesh.ResistanceLoad("l", "+", "-", Ohms(0))
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "power",
             "-5 W",
-            () => WiringMesh.Load.ConstantPower("l", "+", "-", Power.FromWatts(-5))
+            () => _ = new WiringMesh.PowerLoad("l", "+", "-", Power.FromWatts(-5))
         );
     }
 
     [Fact]
     public void Names_ThatAreNotThere_AreRefusedWithThoseThatAre()
     {
-        WiringMesh mesh = Fed(WiringMesh.Load.ConstantCurrent("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
+        WiringMesh mesh = Fed(new WiringMesh.CurrentLoad("pump", "pump", "-", ElectricCurrent.FromAmperes(1)));
         WiringMesh.State state = mesh.Solve();
 
         Words.Refused<ArgumentException>("node", "'x'", () => state.VoltageAt("x"));
@@ -240,7 +240,7 @@ public sealed class MeshRefusalTests
         Words.Refused<ArgumentException>(
             "load",
             "'x'",
-            () => mesh.WithLoad(WiringMesh.Load.FromResistance("x", "+", "-", Ohms(1)))
+            () => mesh.WithLoad(new WiringMesh.ResistanceLoad("x", "+", "-", Ohms(1)))
         );
     }
 

@@ -47,7 +47,7 @@ public sealed class SourcesInSeriesTests
                 WiringMesh.Source.Battery("lower", "middle", "ground", Volts(12), Resistance(0.01)),
                 WiringMesh.Source.Held("upper", "top", "middle", Volts(6)),
             ],
-            [WiringMesh.Load.FromResistance("motor", "top", "middle", Resistance(2))]
+            [new WiringMesh.ResistanceLoad("motor", "top", "middle", Resistance(2))]
         ).Solve();
 
         Close.Within(1e-12, 11.9, state.VoltageAt("middle").Volts);

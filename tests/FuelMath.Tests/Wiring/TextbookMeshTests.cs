@@ -42,7 +42,7 @@ public sealed class TextbookMeshTests
             "post",
             [Ohms("corroded terminal", "plus", "starter", corrosion)],
             [WiringMesh.Source.Battery("battery", "plus", "post", Volts(12), Resistance(0.01))],
-            [WiringMesh.Load.FromResistance("motor", "starter", "post", Resistance(0.05))]
+            [new WiringMesh.ResistanceLoad("motor", "starter", "post", Resistance(0.05))]
         ).Solve();
 
         Close.Within(1e-6, amperes, state.CurrentInto("motor").Amperes);
@@ -63,7 +63,7 @@ public sealed class TextbookMeshTests
                 WiringMesh.Source.Battery("A", "+", "-", Volts(100), Resistance(5)),
                 WiringMesh.Source.Battery("B", "+", "-", Volts(95), Resistance(3)),
             ],
-            [WiringMesh.Load.FromResistance("resistor", "+", "-", Resistance(80))]
+            [new WiringMesh.ResistanceLoad("resistor", "+", "-", Resistance(80))]
         ).Solve();
 
         Assert.Equal(1.069, state.CurrentFrom("A").Amperes, 5e-4);
@@ -175,7 +175,7 @@ public sealed class TextbookMeshTests
                 "-",
                 [],
                 [WiringMesh.Source.Battery("source", "+", "-", Volts(volts), Resistance(ohms))],
-                [WiringMesh.Load.ConstantPower("load", "+", "-", Power.FromWatts(watts))]
+                [new WiringMesh.PowerLoad("load", "+", "-", Power.FromWatts(watts))]
             );
 
         // At a share 1 - e of the largest power the voltage is V/2 (1 + sqrt e).

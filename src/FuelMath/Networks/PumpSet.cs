@@ -8,13 +8,13 @@ namespace FuelMath;
 /// Each has its check valve, so a weak one is held closed by its neighbors. The flow of each is solved; no common curve
 /// is assumed. For equal pumps use <see cref="PlainPump.InParallel"/> and <see cref="PlainPump.InSeries"/>.
 /// </remarks>
-public sealed class PumpBank
+public sealed class PumpSet
 {
     private readonly bool isSeries;
     private readonly string from;
     private readonly string to;
 
-    private PumpBank(
+    private PumpSet(
         string name,
         string from,
         string to,
@@ -41,11 +41,11 @@ public sealed class PumpBank
     /// <param name="from">The node from which all draw.</param>
     /// <param name="to">The node to which all deliver.</param>
     /// <param name="pumps">The pumps, 1 to 16.</param>
-    /// <returns>The bank.</returns>
+    /// <returns>The set.</returns>
     /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are the same node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
-    public static PumpBank Parallel(string name, string from, string to, IEnumerable<PlainPump> pumps)
+    public static PumpSet InParallel(string name, string from, string to, IEnumerable<PlainPump> pumps)
     {
         PlainPump[] all = Checked(name, pumps);
         return new(name, from, to, false, [], [.. all.Select((p, i) => new Line($"{name} {i + 1}", from, to, p))]);
@@ -57,11 +57,11 @@ public sealed class PumpBank
     /// <param name="to">The node to which the last delivers.</param>
     /// <param name="elevation">The height of the nodes between them.</param>
     /// <param name="pumps">The pumps in their order, 1 to 16.</param>
-    /// <returns>The bank.</returns>
+    /// <returns>The set.</returns>
     /// <exception cref="ArgumentException">A name is blank, a pump is null, or both ends are the same node.</exception>
     /// <exception cref="ArgumentOutOfRangeException">There are too few or too many pumps, or the height is not finite.</exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in series).</remarks>
-    public static PumpBank Series(string name, string from, string to, Length elevation, IEnumerable<PlainPump> pumps)
+    public static PumpSet InSeries(string name, string from, string to, Length elevation, IEnumerable<PlainPump> pumps)
     {
         PlainPump[] all = Checked(name, pumps);
         string[] places = [from, .. Enumerable.Range(1, all.Length - 1).Select(i => $"{name} {i}-{i + 1}"), to];

@@ -3,7 +3,7 @@ namespace FuelMath;
 public sealed partial class Network
 {
     /// <summary>The condition of a link in a solved network.</summary>
-    public enum LinkCondition
+    public enum LineCondition
     {
         /// <summary>Pipe, fitting, filter, check valve, relief valve, orifice: it lets flow through.</summary>
         Open,

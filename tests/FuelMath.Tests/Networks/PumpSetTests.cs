@@ -112,8 +112,8 @@ public sealed class PumpBankTests
 
         // 500 - 100 u = 400 u.
         Close.Within(1e-8, 100, state.LitersPerHourIn("line"));
-        Assert.Equal(Network.LinkCondition.Stalled, state.ConditionOf("weak"));
-        Assert.Equal(Network.LinkCondition.Running, state.ConditionOf("strong"));
+        Assert.Equal(Network.LineCondition.Stalled, state.ConditionOf("weak"));
+        Assert.Equal(Network.LineCondition.Running, state.ConditionOf("strong"));
     }
 
     [Theory]
