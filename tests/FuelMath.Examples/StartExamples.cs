@@ -145,7 +145,7 @@ public sealed class StartExamples
             engine,
             network,
             [stage],
-            new CircuitSupply(wires, wires),
+            new PowerSupply.TwoCircuits(wires, wires),
             data
         );
 

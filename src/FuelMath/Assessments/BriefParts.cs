@@ -35,7 +35,7 @@ internal sealed class BriefParts(SystemBrief brief, Func<SystemBrief.Input, doub
             Network(),
             [Stage()],
             null,
-            new CircuitSupply(Wires("pump circuit"), Wires("injector circuit")),
+            new PowerSupply.TwoCircuits(Wires("pump circuit"), Wires("injector circuit")),
             Limits.CommonPractice,
             Estimated
         );

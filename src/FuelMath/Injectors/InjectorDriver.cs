@@ -24,6 +24,9 @@ public abstract partial class InjectorDriver
     private protected InjectorDriver(double ballast, double peak, double hold) =>
         (this.ballast, this.peak, this.hold) = (ballast, peak, hold);
 
+    /// <inheritdoc />
+    public abstract override string ToString();
+
     /// <summary>The largest current through a coil: that of its circuit, or the peak where that is less.</summary>
     /// <param name="supply">Voltage at the supply; greater than zero.</param>
     /// <param name="coil">Present resistance of the coil; greater than zero.</param>

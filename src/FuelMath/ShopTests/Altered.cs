@@ -95,7 +95,7 @@ internal static class Altered
     /// <summary>More resistance in a circuit of pumps, in ohm; less where it is negative.</summary>
     internal static FuelSystem WithPumpResistance(FuelSystem system, int feed, double more)
     {
-        var power = (CircuitSupply)system.Power;
+        var power = (PowerSupply.TwoCircuits)system.Power;
         Circuit now = power.CircuitOf(feed);
         return system.WithPower(
             power.With(feed, new Circuit(now.Name, [], [], SiUnits.ElectricResistance(now.Resistance.InSi() + more)))
@@ -105,7 +105,7 @@ internal static class Altered
     /// <summary>More resistance in a branch of the mesh, in ohm; less where it is negative.</summary>
     internal static FuelSystem WithBranchResistance(FuelSystem system, string branch, double more)
     {
-        var power = (MeshSupply)system.Power;
+        var power = (PowerSupply.Meshed)system.Power;
         WiringMesh.Branch now = power.Mesh.Branches.First(b => b.Name == branch);
         return system.WithPower(
             power.With(

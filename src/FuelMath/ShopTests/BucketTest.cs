@@ -56,8 +56,8 @@ public sealed class BucketTest
         ArgumentNullException.ThrowIfNull(point);
         Guard.Positive(time, time.InSi());
         if (
-            system.Network.Lines.All(l => l.Part is not Pump)
-            || system.Network.Lines.All(l => l.Part is not BypassRegulator)
+            system.Network.Lines.All(l => !l.Part.IsPump)
+            || system.Network.Lines.All(l => l.Part is not IRegulator { IsReducing: false })
         )
         {
             throw new RefusedArgumentException(

@@ -85,7 +85,7 @@ public sealed partial class VoltageDropTest
 
         TestPoint[] StepsOf(SystemState found, int feed, string supply, string ground, string contacts)
         {
-            Circuit circuit = ((CircuitSupply)system.Power).CircuitOf(feed);
+            Circuit circuit = ((PowerSupply.TwoCircuits)system.Power).CircuitOf(feed);
             double amperes = AmperesOf(system, found, feed);
             return
             [

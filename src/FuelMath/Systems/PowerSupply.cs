@@ -5,7 +5,7 @@ namespace FuelMath;
 
 /// <summary>
 /// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits
-/// (<see cref="CircuitSupply"/>), or a mesh in which they share wires and grounds (<see cref="MeshSupply"/>).
+/// (<see cref="TwoCircuits"/>), or a mesh in which they share wires and grounds (<see cref="Meshed"/>).
 /// </summary>
 public abstract partial class PowerSupply
 {
@@ -14,9 +14,12 @@ public abstract partial class PowerSupply
     /// <summary>Pumps with a circuit or a load of their own; often none.</summary>
     public ImmutableArray<PumpFeed> Feeds { get; }
 
+    /// <inheritdoc />
+    public abstract override string ToString();
+
     /// <summary>Wiring that loses nothing, to compare with.</summary>
     internal static PowerSupply Lossless { get; } =
-        new CircuitSupply(new Circuit("no loss", [], [], default), new Circuit("no loss", [], [], default));
+        new TwoCircuits(new Circuit("no loss", [], [], default), new Circuit("no loss", [], [], default));
 
     /// <summary>The same supply with a circuit or a load of its own for some pumps.</summary>
     /// <param name="feeds">One for each such pump: circuits beside two circuits, loads in a mesh.</param>

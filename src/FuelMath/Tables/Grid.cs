@@ -73,6 +73,7 @@ public sealed partial class Grid
         OutsideRange outside
     )
     {
+        Guard.Name(name);
         ArgumentNullException.ThrowIfNull(first);
         ArgumentNullException.ThrowIfNull(second);
         ArgumentNullException.ThrowIfNull(values);

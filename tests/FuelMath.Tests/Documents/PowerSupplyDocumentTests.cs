@@ -18,7 +18,7 @@ public sealed class PowerSupplyDocumentTests
             With($"{Mesh}, \"source\": \"s\", \"pumpLoad\": \"pump\", \"injectorLoad\": \"coils\"")
         );
 
-        Assert.Equal("pump", Assert.IsType<MeshSupply>(system.Power).PumpLoad);
+        Assert.Equal("pump", Assert.IsType<PowerSupply.Meshed>(system.Power).PumpLoad);
     }
 
     [Theory]

@@ -73,7 +73,7 @@ public sealed class WholeSystemTests
             SiUnits.Pressure(3e4),
             Source
         );
-        PowerSupply power = new CircuitSupply(
+        PowerSupply power = new PowerSupply.TwoCircuits(
             new Circuit(
                 "pumps",
                 [
@@ -84,7 +84,7 @@ public sealed class WholeSystemTests
                 [],
                 SiUnits.ElectricResistance(0)
             ),
-            ((CircuitSupply)Car.Power).Injectors
+            ((PowerSupply.TwoCircuits)Car.Power).Injectors
         );
         Fuel mass = FuelBlend.ByMass(
             "mass blend",
@@ -119,10 +119,10 @@ public sealed class WholeSystemTests
     }
 
     /// <summary>Every kind of source and load.</summary>
-    private static MeshSupply FedByAMesh()
+    private static PowerSupply.Meshed FedByAMesh()
     {
         ElectricResistance some = SiUnits.ElectricResistance(0.01);
-        return new MeshSupply(
+        return new PowerSupply.Meshed(
             new WiringMesh(
                 "all kinds",
                 "post",

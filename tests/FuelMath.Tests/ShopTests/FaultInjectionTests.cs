@@ -161,16 +161,16 @@ public sealed class FaultInjectionTests(ITestOutputHelper output)
 
     private static FuelSystem Corroded(FuelSystem s, double milliohms)
     {
-        Circuit now = ((CircuitSupply)s.Power).Pumps;
+        Circuit now = ((PowerSupply.TwoCircuits)s.Power).Pumps;
         return s.WithPower(
-            new CircuitSupply(
+            new PowerSupply.TwoCircuits(
                 new Circuit(
                     now.Name,
                     now.Supply,
                     now.Ground,
                     now.Contacts + ElectricResistance.FromMilliohms(milliohms)
                 ),
-                ((CircuitSupply)s.Power).Injectors
+                ((PowerSupply.TwoCircuits)s.Power).Injectors
             )
         );
     }

@@ -178,7 +178,7 @@ public sealed class PressureRiseTestTests
             new Line("second", "tank", "pump outlet", Workshop.Pump(1)),
         ]);
         Circuit none = new("none", [], [], default);
-        PowerSupply lossless = new CircuitSupply(none, none);
+        PowerSupply lossless = new PowerSupply.TwoCircuits(none, none);
         PressureRiseTest one = PressureRiseTest.Of(
             PlumbingRig.With(PlumbingRig.Usual()).WithPower(lossless),
             KeyOn,

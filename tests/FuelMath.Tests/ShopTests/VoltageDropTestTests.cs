@@ -119,7 +119,7 @@ public sealed class VoltageDropTestTests
             ]
         );
         VoltageDropTest test = VoltageDropTest.Of(
-            Workshop.Four().WithPower(new MeshSupply(mesh, "battery", "pumps", "injectors")),
+            Workshop.Four().WithPower(new PowerSupply.Meshed(mesh, "battery", "pumps", "injectors")),
             Point
         );
 
@@ -151,14 +151,14 @@ public sealed class VoltageDropTestTests
         );
         FuelSystem noGround = Workshop.Four();
         noGround = noGround.WithPower(
-            new CircuitSupply(
+            new PowerSupply.TwoCircuits(
                 new Circuit(
                     "pump",
-                    ((CircuitSupply)noGround.Power).Pumps.Supply,
+                    ((PowerSupply.TwoCircuits)noGround.Power).Pumps.Supply,
                     [],
                     ElectricResistance.FromMilliohms(5)
                 ),
-                ((CircuitSupply)noGround.Power).Injectors
+                ((PowerSupply.TwoCircuits)noGround.Power).Injectors
             )
         );
         Words.Refused<ArgumentException>(

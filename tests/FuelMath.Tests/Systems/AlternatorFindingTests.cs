@@ -77,7 +77,7 @@ public sealed class AlternatorFindingTests
         );
         SystemState state = Workshop
             .Four()
-            .WithPower(new MeshSupply(mesh, "alternator", "pumps", "injectors"))
+            .WithPower(new PowerSupply.Meshed(mesh, "alternator", "pumps", "injectors"))
             .Solve(Workshop.Point(2500, 60, Workshop.Hold(1), volts: 14.2));
         return (state, state.Wiring!.CurrentFrom("battery").Amperes);
     }

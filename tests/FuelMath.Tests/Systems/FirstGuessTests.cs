@@ -94,7 +94,7 @@ public sealed class FirstGuessTests
         Close.Within(
             1e-8,
             13.8 - state.Pumps[0].Voltage.Volts,
-            state.Pumps[0].Current.Amperes * ((CircuitSupply)system.Power).Pumps.Resistance.Ohms
+            state.Pumps[0].Current.Amperes * ((PowerSupply.TwoCircuits)system.Power).Pumps.Resistance.Ohms
         );
     }
 

@@ -45,7 +45,7 @@ public sealed class FuelSystemTests
         Close.Within(1e-9, curve.CurrentAt(match.PressureRise).Amperes, match.Current.Amperes);
         Close.Within(
             1e-9,
-            13.8 - (((CircuitSupply)system.Power).Pumps.Resistance.Ohms * match.Current.Amperes),
+            13.8 - (((PowerSupply.TwoCircuits)system.Power).Pumps.Resistance.Ohms * match.Current.Amperes),
             match.Voltage.Volts
         );
     }

@@ -128,15 +128,18 @@ public sealed class OpeningCoilTests
 
     private static FuelSystem With(double ohms)
     {
-        Circuit now = ((CircuitSupply)Stand.Power).Injectors;
+        Circuit now = ((PowerSupply.TwoCircuits)Stand.Power).Injectors;
         return Stand.WithPower(
-            new CircuitSupply(
-                ((CircuitSupply)Stand.Power).Pumps,
+            new PowerSupply.TwoCircuits(
+                ((PowerSupply.TwoCircuits)Stand.Power).Pumps,
                 new Circuit(now.Name, now.Supply, now.Ground, now.Contacts + ElectricResistance.FromOhms(ohms))
             )
         );
     }
 
-    private static CircuitSupply Lossless() =>
-        new CircuitSupply(((CircuitSupply)Stand.Power).Pumps, new Circuit("none", [], [], ElectricResistance.Zero));
+    private static PowerSupply.TwoCircuits Lossless() =>
+        new PowerSupply.TwoCircuits(
+            ((PowerSupply.TwoCircuits)Stand.Power).Pumps,
+            new Circuit("none", [], [], ElectricResistance.Zero)
+        );
 }

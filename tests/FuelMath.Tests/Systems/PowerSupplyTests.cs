@@ -6,7 +6,9 @@ namespace FuelMath.Tests.Systems;
 public sealed class PowerSupplyTests
 {
     // Each of the test rig's circuits has 50 mΩ of contacts and two meters of 12 AWG, 5.2 mΩ each.
-    private static readonly ElectricResistance EachWay = ((CircuitSupply)Workshop.Four().Power).Pumps.Resistance;
+    private static readonly ElectricResistance EachWay = ((PowerSupply.TwoCircuits)Workshop.Four().Power)
+        .Pumps
+        .Resistance;
 
     /// <summary>A mesh of two rows that share nothing is the two circuits.</summary>
     [Theory]
@@ -67,9 +69,9 @@ public sealed class PowerSupplyTests
             both.Sources,
             [.. both.Loads, new WiringMesh.CurrentLoad("second pump", "at the second", "post", default)]
         );
-        MeshSupply usual = Mesh(EachWay, default, []);
+        PowerSupply.Meshed usual = Mesh(EachWay, default, []);
         FuelSystem meshed = system.WithPower(
-            new MeshSupply(mesh, usual.Source, usual.PumpLoad, usual.InjectorLoad).WithFeeds([
+            new PowerSupply.Meshed(mesh, usual.Source, usual.PumpLoad, usual.InjectorLoad).WithFeeds([
                 new("second", "second pump"),
             ])
         );
@@ -271,7 +273,7 @@ public sealed class PowerSupplyTests
 
         SystemState state = Workshop
             .Four()
-            .WithPower(new MeshSupply(mesh, "alternator", "pumps", "injectors"))
+            .WithPower(new PowerSupply.Meshed(mesh, "alternator", "pumps", "injectors"))
             .Solve(Workshop.Point(2500, 60, Workshop.Hold(1)));
 
         Assert.Equal(told, state.Findings.Any(f => f.What == "Alternator 'alternator' gives all it can"));
@@ -282,16 +284,20 @@ public sealed class PowerSupplyTests
     {
         WiringMesh mesh = Mesh(EachWay, default, []).Mesh!;
 
-        Words.Refused<ArgumentException>("source", "'x'", () => _ = new MeshSupply(mesh, "x", "pumps", "injectors"));
+        Words.Refused<ArgumentException>(
+            "source",
+            "'x'",
+            () => _ = new PowerSupply.Meshed(mesh, "x", "pumps", "injectors")
+        );
         Words.Refused<ArgumentException>(
             "pumpLoad",
             "'x'",
-            () => _ = new MeshSupply(mesh, "battery", "x", "injectors")
+            () => _ = new PowerSupply.Meshed(mesh, "battery", "x", "injectors")
         );
         Words.Refused<ArgumentException>(
             "injectorLoad",
             "'pumps'",
-            () => _ = new MeshSupply(mesh, "battery", "pumps", "pumps")
+            () => _ = new PowerSupply.Meshed(mesh, "battery", "pumps", "pumps")
         );
     }
 
@@ -302,7 +308,7 @@ public sealed class PowerSupplyTests
             "branches",
             "'loose'",
             () =>
-                _ = new MeshSupply(
+                _ = new PowerSupply.Meshed(
                     new WiringMesh(
                         "m",
                         "-",
@@ -332,7 +338,11 @@ public sealed class PowerSupplyTests
         Words.Says("'pumps'", error);
     }
 
-    private static MeshSupply Mesh(ElectricResistance eachWay, ElectricResistance shared, WiringMesh.Load[] others)
+    private static PowerSupply.Meshed Mesh(
+        ElectricResistance eachWay,
+        ElectricResistance shared,
+        WiringMesh.Load[] others
+    )
     {
         bool isShared = shared.Ohms > 0;
         string ground = isShared ? "ground" : "post";
@@ -346,7 +356,7 @@ public sealed class PowerSupplyTests
             branches = [.. branches, WiringMesh.Branch.FromResistance("strap", "ground", "post", shared)];
         }
 
-        return new MeshSupply(
+        return new PowerSupply.Meshed(
             new WiringMesh(
                 "rig",
                 "post",

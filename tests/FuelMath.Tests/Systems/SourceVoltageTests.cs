@@ -84,7 +84,7 @@ public sealed class SourceVoltageTests
         Workshop
             .Four()
             .WithPower(
-                new MeshSupply(
+                new PowerSupply.Meshed(
                     new WiringMesh(
                         "rig",
                         "post",

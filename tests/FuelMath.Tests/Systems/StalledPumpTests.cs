@@ -37,7 +37,7 @@ public sealed class StalledPumpTests
     {
         SystemState state = Twin(Weak(2, 0)).Solve(Load);
 
-        double ohms = ((CircuitSupply)Workshop.Four().Power).Pumps.Resistance.Ohms;
+        double ohms = ((PowerSupply.TwoCircuits)Workshop.Four().Power).Pumps.Resistance.Ohms;
         Close.Within(1e-8, 13.8 - (ohms * state.Pumps.Sum(p => p.Current.Amperes)), state.Pumps[1].Voltage.Volts);
         Assert.True(state.Pumps[1].IsStalled);
     }

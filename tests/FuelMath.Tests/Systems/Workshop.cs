@@ -72,7 +72,7 @@ internal static class Workshop
             NetworkOf(Pump(deliveryShare), Regulator(reference, setBars), returnBoreMillimeters),
             stages,
             secondaries is { } s ? new StageSchedule.Transition(Ratio.FromDecimalFractions(s.TransitionDuty)) : null,
-            new CircuitSupply(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
+            new PowerSupply.TwoCircuits(Circuit("pump", pumpOhms), Circuit("injectors", injectorOhms)),
             Limits.CommonPractice,
             Invented
         );
