@@ -13,7 +13,7 @@ internal static class LiftPumpSearch
     {
         var tanks = nodes.Where(n => n.IsFixed).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         Line[] pumps = [.. lines.Where(l => l.Part.IsPump)];
-        Line[] passages = [.. lines.Where(l => !l.Part.IsPump)];
+        Line[] passages = [.. lines.Where(l => l.Part is not Pump)];
         return
         [
             .. nodes

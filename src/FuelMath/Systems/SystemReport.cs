@@ -171,7 +171,7 @@ internal static class SystemReport
         var results = ImmutableArray.CreateBuilder<SystemState.PumpResult>(state.PumpRises.Length);
         for (int i = 0; i < system.Network.Lines.Length; i++)
         {
-            if (!system.Network.Lines[i].Part.IsPump)
+            if (system.Network.Lines[i].Part is not Pump)
             {
                 continue;
             }

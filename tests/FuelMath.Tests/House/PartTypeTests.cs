@@ -22,6 +22,8 @@ public sealed class PartTypeTests
     {
         ["Altered.cs"] = "makes another pump or regulator of the same type, with one fault",
         ["SystemPath.cs"] = "pumps have what wiring and results need: voltage, current, fluid",
+        ["LiftPumpSearch.cs"] = "a stopped pump, which is a shut part, is a way that no pump drives",
+        ["SystemReport.cs"] = "results of running pumps only",
         ["PumpFindings.cs"] = "compares the principle of each pump with what it was measured in",
     };
 
