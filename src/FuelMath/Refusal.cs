@@ -60,7 +60,10 @@ public sealed partial class Refusal
     /// <summary>Whether <see cref="Maximum"/> itself is excluded, as in "less than the period".</summary>
     public bool IsMaximumExcluded { get; internal init; }
 
-    /// <summary>The unit of the numbers as the caller gave it; empty for a pure number or without numbers.</summary>
+    /// <summary>
+    /// The unit of the numbers: the caller's, or one of the trade where that is an SI unit that no gauge shows (kPa for Pa, L/h for
+    /// m³/s); empty for a pure number or without numbers.
+    /// </summary>
     public string Unit { get; internal init; } = "";
 
     /// <summary>What was given where it is a text: a name, a choice, a kind of part; null where it is none.</summary>

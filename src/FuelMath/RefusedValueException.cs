@@ -3,7 +3,8 @@ namespace FuelMath;
 /// <summary>Thrown when an argument is outside what is allowed: not finite, negative, outside a range.</summary>
 /// <remarks>
 /// <see cref="ArgumentException.ParamName"/> is the parameter, <see cref="ArgumentOutOfRangeException.ActualValue"/>
-/// the value as the caller gave it, a quantity or a number. The message uses the caller's unit and invariant culture.
+/// the value as the caller gave it, a quantity or a number. The message uses its unit, as <see cref="Refusal.Unit"/> says, and
+/// invariant culture.
 /// </remarks>
 public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplained
 {

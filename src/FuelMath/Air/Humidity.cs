@@ -68,7 +68,13 @@ public sealed class Humidity
         double vapor = ShareSi(ambient) * Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
         double most = Saturation(Math.Min(kelvins, Highest));
         return kelvins > Highest && vapor > most
-            ? throw new OutsideTableException("Vapor pressure of water", "vapor in the charge (Pa)", vapor, 0, most)
+            ? throw new OutsideTableException(
+                "Vapor pressure of water",
+                "vapor in the charge (kPa)",
+                vapor / 1000,
+                0,
+                most / 1000
+            )
             : new AbsolutePressure(Math.Min(vapor, most));
     }
 

@@ -37,7 +37,7 @@ public sealed partial class Engine
         Chambers = chambers;
         this.chamber = chamber;
         Displacement = SiUnits.Volume(displacement);
-        VolumetricEfficiency = volumetricEfficiency;
+        VolumetricEfficiency = volumetricEfficiency.Of(name);
         this.trapping = trapping;
     }
 
@@ -81,8 +81,8 @@ public sealed partial class Engine
         new(
             name,
             WorkingCycle.FourStroke,
-            Guard.InRange(cylinders, 1, MostChambers),
-            Guard.Positive(displacement, displacement.InSi()) / cylinders,
+            Guard.InRange(cylinders, 1, MostChambers, part: name),
+            Guard.Positive(displacement, displacement.InSi(), part: name) / cylinders,
             displacement.InSi(),
             volumetricEfficiency,
             1
@@ -110,11 +110,11 @@ public sealed partial class Engine
         return new(
             name,
             WorkingCycle.TwoStroke,
-            Guard.InRange(cylinders, 1, MostChambers),
-            Guard.Positive(displacement, displacement.InSi()) / cylinders,
+            Guard.InRange(cylinders, 1, MostChambers, part: name),
+            Guard.Positive(displacement, displacement.InSi(), part: name) / cylinders,
             displacement.InSi(),
             deliveryRatio,
-            Share(trappingEfficiency)
+            Share(trappingEfficiency, name)
         );
     }
 
@@ -137,8 +137,8 @@ public sealed partial class Engine
         new(
             name,
             WorkingCycle.Rotary,
-            Guard.InRange(rotors, 1, MostChambers),
-            Guard.Positive(chamberDisplacement, chamberDisplacement.InSi()),
+            Guard.InRange(rotors, 1, MostChambers, part: name),
+            Guard.Positive(chamberDisplacement, chamberDisplacement.InSi(), part: name),
             chamberDisplacement.InSi() * rotors,
             volumetricEfficiency,
             1
@@ -213,7 +213,7 @@ public sealed partial class Engine
     /// <returns>The mass, in kg.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Mass MassPerChamberCycle(MassFlow wholeEngine, RotationalSpeed speed) =>
-        SiUnits.Mass(Guard.NotNegative(wholeEngine, wholeEngine.InSi()) / (Cycles(speed) * Chambers));
+        SiUnits.Mass(Guard.NotNegative(wholeEngine, wholeEngine.InSi(), part: Name) / (Cycles(speed) * Chambers));
 
     /// <summary>
     /// The mixture that burns in a two-stroke, when different fractions of air and fuel are lost through the exhaust
@@ -228,31 +228,37 @@ public sealed partial class Engine
     /// <remarks>Source: [Heywood-1988] section 6.6 (trapping efficiency), from memory.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda TrappedLambda(Lambda delivered, Ratio fuelKept) =>
-        Lambda.FromRatio(Guard.Positive(delivered.Si, nameof(delivered)) * trapping / Share(fuelKept));
+        Lambda.FromRatio(Guard.Positive(delivered.Si, nameof(delivered), Name) * trapping / Share(fuelKept, Name));
 
     /// <summary>Gives the engine's name.</summary>
     /// <returns>The name.</returns>
     public override string ToString() => Name;
 
-    private static double Share(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "")
+    private static double Share(
+        Ratio value,
+        string engine,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
+    )
     {
-        Guard.Positive(value, value.InSi(), paramName);
-        return Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName);
+        Guard.Positive(value, value.InSi(), paramName, engine);
+        return Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName, engine);
     }
 
     private double Cycles(RotationalSpeed speed) =>
-        EngineAir.EventsPerSecond(new Real(Guard.Positive(speed, speed.InSi())), new Real(CyclesPerRevolution)).Value;
+        EngineAir
+            .EventsPerSecond(new Real(Guard.Positive(speed, speed.InSi(), part: Name)), new Real(CyclesPerRevolution))
+            .Value;
 
     private double Injections(RotationalSpeed speed, int pulsesPerCycle) =>
-        Cycles(speed) * Guard.InRange(pulsesPerCycle, 1, 8);
+        Cycles(speed) * Guard.InRange(pulsesPerCycle, 1, 8, part: Name);
 
     private double Air(RotationalSpeed speed, AbsolutePressure manifoldPressure, Temperature chargeTemperature)
     {
-        Guard.Positive(speed, speed.InSi());
-        Guard.Positive(manifoldPressure.AboveVacuum, manifoldPressure.Si, nameof(manifoldPressure));
+        Guard.Positive(speed, speed.InSi(), part: Name);
+        Guard.Positive(manifoldPressure.AboveVacuum, manifoldPressure.Si, nameof(manifoldPressure), Name);
         Real density = EngineAir.AirDensity(
             new Real(manifoldPressure.Si),
-            new Real(Guard.Positive(chargeTemperature, chargeTemperature.InSi()))
+            new Real(Guard.Positive(chargeTemperature, chargeTemperature.InSi(), part: Name))
         );
         return EngineAir
             .AirMassPerEvent(new Real(chamber), new Real(VolumetricEfficiency.AtSi(speed, manifoldPressure)), density)

@@ -20,9 +20,14 @@ public sealed class VolumetricEfficiency
 
     private const double RpmPerRadian = 30 / Math.PI;
 
+    private const string Called = "Volumetric efficiency";
+
     private readonly Grid? grid;
     private readonly double constant;
     private readonly ImmutableArray<Ratio> given;
+
+    // Set in the copy that belongs to an engine, and never after.
+    private string? engine;
 
     /// <summary>Creates a table.</summary>
     /// <param name="speeds">Engine speeds; two or more, rising.</param>
@@ -55,9 +60,9 @@ public sealed class VolumetricEfficiency
         }
 
         grid = new Grid(
-            "Volumetric efficiency",
-            new Grid.Axis("engine speed in rpm", Speeds.Select(s => Rpm(NotBackwards(s)))),
-            new Grid.Axis("manifold pressure in kPa absolute", ManifoldPressures.Select(Kilopascals)),
+            Called,
+            new Grid.Axis("engine speed (rpm)", Speeds.Select(s => Rpm(NotBackwards(s)))),
+            new Grid.Axis("manifold pressure (kPa absolute)", ManifoldPressures.Select(Kilopascals)),
             numbers,
             outside
         );
@@ -124,9 +129,9 @@ public sealed class VolumetricEfficiency
         ImmutableArray<Ratio> given = [.. values];
         return new(
             Grid.FromFirstAxis(
-                "Volumetric efficiency",
-                new Grid.Axis("engine speed in rpm", knots.Select(s => Rpm(NotBackwards(s)))),
-                new Grid.Axis("manifold pressure in kPa absolute", [Kilopascals(takenAt)]),
+                Called,
+                new Grid.Axis("engine speed (rpm)", knots.Select(s => Rpm(NotBackwards(s)))),
+                new Grid.Axis("manifold pressure (kPa absolute)", [Kilopascals(takenAt)]),
                 given.Select(v => Efficiency(v, nameof(values))),
                 outside
             ),
@@ -175,8 +180,21 @@ public sealed class VolumetricEfficiency
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Speeds.Length} speeds by {ManifoldPressures.Length} pressures");
 
+    /// <summary>The same of an engine, which its refusals name.</summary>
+    internal VolumetricEfficiency Of(string engine)
+    {
+        var owned = (VolumetricEfficiency)MemberwiseClone();
+        owned.engine = engine;
+        return owned;
+    }
+
     internal double AtSi(RotationalSpeed speed, AbsolutePressure manifoldPressure)
     {
+        if (grid is { Outside: OutsideRange.Refuse })
+        {
+            Inside(grid, speed, manifoldPressure);
+        }
+
         double value = grid?.At(Rpm(speed), Kilopascals(manifoldPressure)) ?? constant;
 
         // A table extrapolated beyond its edges may fall to zero.
@@ -184,8 +202,37 @@ public sealed class VolumetricEfficiency
             ? value
             : throw Guard.OutOfRange(
                 speed,
-                "a speed at which the table, carried on beyond its edges, still gives more than 0 %"
+                "a speed at which the table, carried on beyond its edges, still gives more than 0 %",
+                part: engine
             );
+    }
+
+    /// <summary>Refuses a point beyond the edges, in the units that the point came in.</summary>
+    private void Inside(Grid table, RotationalSpeed speed, AbsolutePressure manifoldPressure)
+    {
+        RefusalText label = engine is null ? Called : (RefusalText)$"Volumetric efficiency of engine '{engine:part}'";
+        ImmutableArray<double> rpm = table.First.Knots;
+        Guard.InTable(
+            label,
+            "engine speed",
+            speed,
+            speed.InSi(),
+            rpm[0] / RpmPerRadian,
+            rpm[^1] / RpmPerRadian,
+            SiUnits.RotationalSpeed
+        );
+        if (table.Second.Knots is { Length: > 1 } kilopascals)
+        {
+            Guard.PressureInTable(
+                label,
+                "manifold pressure",
+                manifoldPressure,
+                manifoldPressure.Si,
+                1000 * kilopascals[0],
+                1000 * kilopascals[^1],
+                pascals => new AbsolutePressure(pascals)
+            );
+        }
     }
 
     private static double Efficiency(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "")

@@ -48,10 +48,10 @@ public sealed partial class Filter : FlowPart
 
         double[] flows = [.. points.Select(p => p.Flow.InSi())];
         double[] losses = [.. points.Select(p => p.PressureLoss.InSi())];
-        Guard.AtLeast(2, flows.Length, "A filter", nameof(points));
-        Guard.Positive(points[0].Flow, flows[0], nameof(points));
-        Guard.StrictlyRising(flows, "Flow", nameof(points));
-        Guard.StrictlyRising(losses, "Pressure loss", nameof(points));
+        Guard.AtLeast(2, flows.Length, "A filter", nameof(points), Name);
+        Guard.Positive(points[0].Flow, flows[0], nameof(points), Name);
+        Guard.StrictlyRising(flows, "Flow", nameof(points), Name);
+        Guard.StrictlyRising(losses, "Pressure loss", nameof(points), Name);
         greatestFlow = flows[^1];
 
         (double perFlow, double perSquare) = FilterFit.Solve(flows, losses);
@@ -186,7 +186,7 @@ public sealed partial class Filter : FlowPart
     public Filter Loaded(FilterLoading loading, Mass retained)
     {
         ArgumentNullException.ThrowIfNull(loading);
-        return new(this, loading, retained, CollapseDifferentialPressure);
+        return new(this, loading.Of(Name), retained, CollapseDifferentialPressure);
     }
 
     /// <summary>The same filter with the loss at which its element collapses.</summary>

@@ -21,6 +21,9 @@ public sealed partial class FilterLoading
     private readonly double flow;
     private readonly double viscosity;
 
+    // Set in the copy that belongs to a filter, and never after.
+    private string? filter;
+
     /// <summary>Creates a loading test.</summary>
     /// <param name="testFlow">The flow of the test; greater than zero.</param>
     /// <param name="testViscosity">Dynamic viscosity of the fluid of the test; greater than zero.</param>
@@ -48,7 +51,7 @@ public sealed partial class FilterLoading
         {
             throw new RefusedArgumentException(
                 RefusalCode.CleanPointNeeded,
-                $"The first point must be the clean element, {Amount.Of(default(Mass)).Number:exactly}; it holds {Points[0].Retained:value}.",
+                $"The first point must be the clean element, {Amount.In(default(Mass), TradeUnit.Of(Points[0].Retained)):exactly}; it holds {Points[0].Retained:value}.",
                 nameof(points)
             );
         }
@@ -98,20 +101,21 @@ public sealed partial class FilterLoading
     )
     {
         ArgumentNullException.ThrowIfNull(clean);
-        Guard.Positive(atFlow, atFlow.InSi());
+        Guard.Positive(atFlow, atFlow.InSi(), part: filter);
         double first = clean.LossAt(atFlow, density, dynamicViscosity).InSi();
         double added = limitLoss.InSi() - first;
         if (!(added > 0 && double.IsFinite(added)))
         {
             throw Guard.OutOfRange(
                 limitLoss,
-                $"greater than that of the clean filter, {SiUnits.Pressure(first):above}"
+                $"greater than that of the clean filter, {SiUnits.Pressure(first):above}",
+                part: clean.Name
             );
         }
 
         double inTest = losses.Values[0] + (added * viscosity * flow / (dynamicViscosity.InSi() * atFlow.InSi()));
         double reached = Guard.InTable(
-            "Loading test",
+            Label,
             "loss at the flow and fluid of the test",
             SiUnits.Pressure(inTest).ToUnit(limitLoss.Unit),
             inTest,
@@ -126,6 +130,14 @@ public sealed partial class FilterLoading
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Points.Length} points to {GreatestMass}");
 
+    /// <summary>The same test of a filter's element, which its refusals name.</summary>
+    internal FilterLoading Of(string filter)
+    {
+        var owned = (FilterLoading)MemberwiseClone();
+        owned.filter = filter;
+        return owned;
+    }
+
     /// <summary>The dirt's addition to the coefficient of the medium, 1/m³.</summary>
     internal double AddedSi(Mass retained) =>
         Filtration
@@ -136,14 +148,9 @@ public sealed partial class FilterLoading
             )
             .Value;
 
+    private RefusalText Label =>
+        filter is null ? "Loading test" : (RefusalText)$"Loading test of filter '{filter:part}'";
+
     private double Place(Mass retained) =>
-        Guard.InTable(
-            "Loading test",
-            "retained mass",
-            retained,
-            retained.InSi(),
-            losses.First,
-            losses.Last,
-            SiUnits.Mass
-        );
+        Guard.InTable(Label, "retained mass", retained, retained.InSi(), losses.First, losses.Last, SiUnits.Mass);
 }

@@ -75,9 +75,11 @@ public sealed partial class Fuel
         ArgumentNullException.ThrowIfNull(cautions);
         Name = Guard.Name(name);
         Composition = composition;
-        Density = density;
-        Viscosity = viscosity;
-        VaporPressure = vaporPressure;
+        Density = LiquidProperty.Of(density, name);
+        Viscosity = LiquidProperty.Of(viscosity, name);
+        VaporPressure = LiquidProperty.Of(vaporPressure, name);
+        HeatCapacity = LiquidHeatCapacity.Unknown("nobody gave it.");
+        BulkModulus = LiquidBulkModulus.Unknown("nobody gave it.");
         if (lowerHeatingValue is { } value)
         {
             this.lowerHeatingValue = Guard.Positive(value, value.InSi(), nameof(lowerHeatingValue), Name);
@@ -116,10 +118,18 @@ public sealed partial class Fuel
     public LiquidVaporPressure VaporPressure { get; }
 
     /// <summary>Its isobaric heat capacity against temperature, or why that is not known.</summary>
-    public LiquidHeatCapacity HeatCapacity { get; internal init; } = LiquidHeatCapacity.Unknown("nobody gave it.");
+    public LiquidHeatCapacity HeatCapacity
+    {
+        get;
+        internal init => field = LiquidProperty.Of(value, Name);
+    }
 
     /// <summary>Its isothermal bulk modulus against temperature, or why that is not known.</summary>
-    public LiquidBulkModulus BulkModulus { get; internal init; } = LiquidBulkModulus.Unknown("nobody gave it.");
+    public LiquidBulkModulus BulkModulus
+    {
+        get;
+        internal init => field = LiquidProperty.Of(value, Name);
+    }
 
     /// <summary>Heat that a mass of fuel gives off when the water in the exhaust stays vapor; null where it is not known.</summary>
     public SpecificEnergy? LowerHeatingValue => lowerHeatingValue is { } joules ? SiUnits.SpecificEnergy(joules) : null;
@@ -210,14 +220,7 @@ public sealed partial class Fuel
     /// <returns>The absolute pressure at which the fuel boils.</returns>
     /// <exception cref="OutsideTableException">The temperature is outside the range.</exception>
     /// <exception cref="UnknownPropertyException">The vapor pressure is not known; the message says why.</exception>
-    public AbsolutePressure VaporPressureAt(Temperature temperature) =>
-        VaporPressure.IsKnown
-            ? VaporPressure.At(temperature)
-            : throw new UnknownPropertyException(
-                $"The vapor pressure of '{Name:part}'",
-                $"{VaporPressure.ReasonUnknown ?? "":explanation}",
-                nameof(VaporPressure)
-            );
+    public AbsolutePressure VaporPressureAt(Temperature temperature) => VaporPressure.At(temperature);
 
     /// <summary>The working of the stoichiometric ratio: formula, inserted values, result, source.</summary>
     /// <param name="air">The air model.</param>

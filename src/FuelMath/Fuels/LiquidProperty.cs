@@ -15,7 +15,10 @@ namespace FuelMath;
 public abstract class LiquidProperty
 {
     private readonly string name;
-    private readonly TemperatureLaw? law;
+
+    // Set in the copy that belongs to a fuel, and never after.
+    private TemperatureLaw? law;
+    private string? fuel;
 
     /// <summary>A property that is known.</summary>
     /// <param name="name">What it is called, as a sentence about it starts.</param>
@@ -49,10 +52,19 @@ public abstract class LiquidProperty
     internal TemperatureLaw Law =>
         law
         ?? throw new UnknownPropertyException(
-            name,
+            fuel is null ? name : (RefusalText)$"{name:property} of fuel '{fuel:part}'",
             ReasonUnknown is null ? "" : (RefusalText)$"{ReasonUnknown:explanation}",
             GetType().Name["Liquid".Length..]
         );
+
+    /// <summary>The same property of a fuel, which its refusals name.</summary>
+    internal static T Of<T>(T property, string fuel)
+        where T : LiquidProperty
+    {
+        var owned = (T)property.MemberwiseClone();
+        (owned.law, owned.fuel) = (property.law?.Of(fuel), fuel);
+        return owned;
+    }
 
     /// <summary>
     /// How far the figure at a temperature may be off, as a share of it, where it is an estimate of known size; zero where it is

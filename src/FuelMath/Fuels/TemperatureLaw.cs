@@ -1,4 +1,3 @@
-using System.Globalization;
 using FuelMath.Formulas;
 using UnitsNet;
 
@@ -8,6 +7,7 @@ namespace FuelMath;
 internal sealed class TemperatureLaw
 {
     private readonly PropertyLaw law;
+    private readonly string? fuel;
 
     /// <summary>Creates a law.</summary>
     /// <param name="property">The name of the property, for messages.</param>
@@ -16,15 +16,18 @@ internal sealed class TemperatureLaw
     /// <param name="law">From K to the property in SI units.</param>
     /// <param name="sources">Where it comes from.</param>
     /// <param name="estimates">Sentences that say what of it is an estimate.</param>
+    /// <param name="fuel">The fuel that it belongs to, for messages; null before it belongs to one.</param>
     internal TemperatureLaw(
         string property,
         double lowest,
         double highest,
         PropertyLaw law,
         IEnumerable<DataSource> sources,
-        IEnumerable<string> estimates
+        IEnumerable<string> estimates,
+        string? fuel = null
     )
     {
+        this.fuel = fuel;
         Property = property;
         Lowest = lowest;
         Highest = highest;
@@ -96,23 +99,19 @@ internal sealed class TemperatureLaw
 
     /// <summary>The same law with one more sentence in its estimates.</summary>
     internal TemperatureLaw With(string estimate) =>
-        new(Property, Lowest, Highest, law, Sources, Estimates.Append(estimate));
+        new(Property, Lowest, Highest, law, Sources, Estimates.Append(estimate), fuel);
 
-    private double Inside(Temperature temperature)
-    {
-        double kelvins = temperature.InSi();
-        double slack = Guard.EdgeTolerance * (Highest - Lowest);
-        return kelvins >= Lowest - slack && kelvins <= Highest + slack
-            ? Math.Clamp(kelvins, Lowest, Highest)
-            : throw Outside(temperature);
-    }
+    /// <summary>The same law of a fuel, which its refusals name.</summary>
+    internal TemperatureLaw Of(string fuel) => new(Property, Lowest, Highest, law, Sources, Estimates, fuel);
 
-    private OutsideTableException Outside(Temperature temperature) =>
-        new(
-            Property,
-            $"temperature in {Temperature.GetAbbreviation(temperature.Unit, CultureInfo.InvariantCulture)}",
-            temperature.NumberIn(temperature.Unit),
-            SiUnits.Temperature(Lowest).NumberIn(temperature.Unit),
-            SiUnits.Temperature(Highest).NumberIn(temperature.Unit)
+    private double Inside(Temperature temperature) =>
+        Guard.InTable(
+            fuel is null ? Property : (RefusalText)$"{Property:property} of fuel '{fuel:part}'",
+            "temperature",
+            temperature,
+            temperature.InSi(),
+            Lowest,
+            Highest,
+            SiUnits.Temperature
         );
 }

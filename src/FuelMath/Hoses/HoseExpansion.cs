@@ -26,11 +26,11 @@ public sealed partial class HoseExpansion
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
         (Points, Source) = ([.. points], source);
-        Guard.AtLeast(1, Points.Length, "A hose expansion", nameof(points));
+        Guard.AtLeast(1, Points.Length, "A hose expansion", nameof(points), Name);
         double[] pressures = [0, .. Points.Select(p => p.Pressure.Si)];
         double[] gains = [0, .. Points.Select(p => p.Gain.InSi() / p.OfLength.InSi())];
-        Guard.StrictlyRising(pressures, "Pressure", nameof(points));
-        Guard.StrictlyRising(gains, "Expansion", nameof(points));
+        Guard.StrictlyRising(pressures, "Pressure", nameof(points), Name);
+        Guard.StrictlyRising(gains, "Expansion", nameof(points), Name);
         squareMeters = new Curve($"Expansion of '{name}'", "pressure (Pa)", pressures, gains, OutsideRange.Refuse);
     }
 
@@ -50,7 +50,7 @@ public sealed partial class HoseExpansion
     /// <exception cref="OutsideTableException">The pressure lies outside the points.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is not greater than zero.</exception>
     public Volume VolumeGainAt(Length length, GaugePressure pressure) =>
-        SiUnits.Volume(Guard.Positive(length, length.InSi()) * squareMeters.At(Place(pressure)));
+        SiUnits.Volume(Guard.Positive(length, length.InSi(), part: Name) * squareMeters.At(Place(pressure)));
 
     /// <summary>Relative increase of volume for each unit of pressure, at a pressure: the slope of the curve there.</summary>
     /// <param name="hose">The hose, whose volume at ambient pressure is the reference.</param>
@@ -69,14 +69,13 @@ public sealed partial class HoseExpansion
     public override string ToString() => LogText.Of($"{Name}: {Points.Length} points");
 
     private double Place(GaugePressure pressure) =>
-        Guard.InTable(
+        Guard.PressureInTable(
             $"Expansion of '{Name:part}'",
             "pressure",
-            pressure.AboveAmbient,
+            pressure,
             pressure.Si,
             squareMeters.First,
             squareMeters.Last,
-            SiUnits.Pressure,
-            nameof(pressure)
+            pascals => new GaugePressure(pascals)
         );
 }

@@ -38,12 +38,12 @@ public sealed partial class HoseRating
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(leastBendRadius, leastBendRadius.InSi());
+        Guard.Positive(leastBendRadius, leastBendRadius.InSi(), part: Name);
         (Points, LeastBendRadius, Source) = ([.. points], leastBendRadius, source);
-        Guard.AtLeast(2, Points.Length, "A hose rating", nameof(points));
+        Guard.AtLeast(2, Points.Length, "A hose rating", nameof(points), Name);
         kelvins = [.. Points.Select(p => p.Temperature.InSi())];
         pascals = [.. Points.Select(p => p.WorkingPressure.Si)];
-        Guard.StrictlyRising(kelvins, "Temperature", nameof(points));
+        Guard.StrictlyRising(kelvins, "Temperature", nameof(points), Name);
         for (int i = 1; i < pascals.Length; i++)
         {
             if (pascals[i] > pascals[i - 1])
@@ -51,7 +51,8 @@ public sealed partial class HoseRating
                 throw new RefusedArgumentException(
                     RefusalCode.MustNotRise,
                     $"Working pressure must not rise with temperature; it goes from {Amount.Bar(pascals[i - 1]):most} to {Amount.Bar(pascals[i]):value}.",
-                    nameof(points)
+                    nameof(points),
+                    Name
                 );
             }
         }

@@ -16,7 +16,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [SAE-J1832] time offset of the linear range.</para>
 /// </remarks>
-public sealed class DeadTimeTable
+public sealed partial class DeadTimeTable
 {
     private const string Name = "Dead time";
     private const string VoltageAxis = "voltage at the injector (V)";
@@ -24,6 +24,9 @@ public sealed class DeadTimeTable
 
     private readonly Grid grid;
     private readonly bool[,]? estimated;
+
+    // Set in the copy that belongs to an injector, and never after.
+    private string? injector;
 
     /// <summary>Builds a table over voltage and differential pressure.</summary>
     /// <param name="voltages">Two or more voltages at the injector, rising, greater than zero. Copied.</param>
@@ -78,7 +81,7 @@ public sealed class DeadTimeTable
     private DeadTimeTable(DeadTimeTable from, bool[,] estimated)
     {
         (Voltages, DifferentialPressures, Source) = (from.Voltages, from.DifferentialPressures, from.Source);
-        (grid, this.estimated) = (from.grid, estimated);
+        (grid, this.estimated, injector) = (from.grid, estimated, from.injector);
     }
 
     /// <summary>The voltages of the rows.</summary>
@@ -134,64 +137,6 @@ public sealed class DeadTimeTable
     public Duration ValueAt(int voltageIndex, int pressureIndex) =>
         SiUnits.Duration(grid.ValueAt(voltageIndex, pressureIndex));
 
-    /// <summary>Whether a dead time of the table was estimated from the others.</summary>
-    /// <param name="voltageIndex">The index in <see cref="Voltages"/>.</param>
-    /// <param name="pressureIndex">The index in <see cref="DifferentialPressures"/>.</param>
-    /// <returns>True when it was estimated.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">An index is outside the table.</exception>
-    public bool IsEstimated(int voltageIndex, int pressureIndex) =>
-        grid.ValueAt(voltageIndex, pressureIndex) >= 0 && estimated?[voltageIndex, pressureIndex] == true;
-
-    /// <summary>
-    /// Whether the dead time at a voltage and pressure is interpolated from values of which one or more were estimated.
-    /// </summary>
-    /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
-    /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
-    /// <returns>True when it depends on an estimate.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
-    public bool RestsOnEstimateAt(ElectricPotential atInjector, Pressure differentialPressure)
-    {
-        double volts = Guard.Positive(atInjector, atInjector.InSi());
-        double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
-        return HoldsEstimates
-            && (
-                from i in Around(grid.First.Knots, volts)
-                from j in Around(grid.Second.Knots, pascals)
-                select estimated![i, j]
-            ).Contains(true);
-    }
-
-    /// <summary>The same table with some of its values marked as estimated from the others.</summary>
-    /// <param name="estimated">
-    /// True for each estimated value: a row for each voltage and a column for each pressure; one or more true. Copied.
-    /// </param>
-    /// <returns>The table.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="estimated"/> is null.</exception>
-    /// <exception cref="ArgumentException">
-    /// The marks differ in shape from the table, or none or all are set.
-    /// </exception>
-    public DeadTimeTable WithEstimates(bool[,] estimated)
-    {
-        ArgumentNullException.ThrowIfNull(estimated);
-        if (estimated.GetLength(0) != Voltages.Length || estimated.GetLength(1) != DifferentialPressures.Length)
-        {
-            throw new RefusedArgumentException(
-                RefusalCode.Count,
-                $"Must have a row for each of {Voltages.Length:rows} voltages and a column for each of {DifferentialPressures.Length:columns} pressures; there are {estimated.GetLength(0):givenRows} rows and {estimated.GetLength(1):givenColumns} columns.",
-                nameof(estimated)
-            );
-        }
-
-        int marks = estimated.Cast<bool>().Count(e => e);
-        return marks > 0 && marks < estimated.Length
-            ? new(this, (bool[,])estimated.Clone())
-            : throw new RefusedArgumentException(
-                RefusalCode.AllAlike,
-                "Must mark some values and not all of them.",
-                nameof(estimated)
-            );
-    }
-
     /// <summary>The dead time.</summary>
     /// <param name="atInjector">Voltage at the injector; greater than zero.</param>
     /// <param name="differentialPressure">Inlet less discharge pressure; not negative.</param>
@@ -208,14 +153,22 @@ public sealed class DeadTimeTable
     public override string ToString() =>
         LogText.Of($"{Voltages.Length} voltages by {DifferentialPressures.Length} pressures");
 
+    /// <summary>The same table of an injector, which its refusals name.</summary>
+    internal DeadTimeTable Of(string injector)
+    {
+        var owned = (DeadTimeTable)MemberwiseClone();
+        owned.injector = injector;
+        return owned;
+    }
+
     internal double SiAt(ElectricPotential atInjector, Pressure differentialPressure)
     {
-        double volts = Guard.Positive(atInjector, atInjector.InSi());
-        double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi());
+        double volts = Guard.Positive(atInjector, atInjector.InSi(), part: injector);
+        double pascals = Guard.NotNegative(differentialPressure, differentialPressure.InSi(), part: injector);
         if (Outside == OutsideRange.Refuse)
         {
             volts = Guard.InTable(
-                Name,
+                Label,
                 "voltage at the injector",
                 atInjector,
                 volts,
@@ -225,7 +178,7 @@ public sealed class DeadTimeTable
             );
             pascals = DependsOnPressure
                 ? Guard.InTable(
-                    Name,
+                    Label,
                     "differential pressure",
                     differentialPressure,
                     pascals,
@@ -240,13 +193,16 @@ public sealed class DeadTimeTable
         return seconds >= 0
             ? seconds
             : throw new OutsideTableException(
-                "Dead time, extended until it would be negative",
+                Label.Then(", extended until it would be negative"),
                 VoltageAxis,
                 volts,
                 grid.First.Knots[0],
-                grid.First.Knots[^1]
+                grid.First.Knots[^1],
+                ""
             );
     }
+
+    private RefusalText Label => injector is null ? Name : (RefusalText)$"Dead time of injector '{injector:part}'";
 
     /// <summary>Whether the data cover a voltage and a pressure, in V and Pa.</summary>
     internal bool Reaches(double volts, double pascals) => grid.Reaches(volts, pascals);
@@ -263,14 +219,6 @@ public sealed class DeadTimeTable
     /// </summary>
     internal T Read<T>(double volts, T differentialPressure)
         where T : struct, IScalar<T> => grid.Read(volts, differentialPressure);
-
-    /// <summary>The neighboring knots of a value; a single one where it lies on a knot.</summary>
-    private static IEnumerable<int> Around(ImmutableArray<double> knots, double at)
-    {
-        int on = knots.IndexOf(at);
-        int above = Math.Clamp(knots.Count(k => k <= at), 1, knots.Length - 1);
-        return on >= 0 ? [on] : [above - 1, above];
-    }
 
     private Grid.Axis Volts() => new(VoltageAxis, Voltages.Select(v => Guard.Positive(v, v.InSi(), "voltages")));
 

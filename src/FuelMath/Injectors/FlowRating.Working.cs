@@ -30,7 +30,7 @@ public sealed partial class FlowRating
     public Working VolumeFlowWorkingAt(Pressure differentialPressure, Density density)
     {
         double pascals = Differential(differentialPressure);
-        double kilograms = Guard.Positive(density, density.InSi());
+        double kilograms = Guard.Positive(density, density.InSi(), part: Label);
         if (Exponent is not null)
         {
             return Traced

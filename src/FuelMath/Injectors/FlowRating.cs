@@ -22,6 +22,9 @@ public sealed partial class FlowRating
     private readonly double referenceDensity;
     private readonly IQuantity? given;
 
+    // Set in the copy that belongs to an injector, and never after.
+    private string? injector;
+
     private FlowRating(
         double massFlow,
         double volumeFlow,
@@ -65,13 +68,21 @@ public sealed partial class FlowRating
     public Density FluidDensity => SiUnits.Density(referenceDensity);
 
     /// <summary>The measured exponent of pressure; null where the square-root law is used.</summary>
-    public MeasuredExponent? Exponent { get; }
+    public MeasuredExponent? Exponent { get; private set; }
 
     /// <summary>Where the rating comes from.</summary>
     public DataSource Source { get; }
 
-    /// <summary>Its name in refusals.</summary>
-    private string Label => given is null ? "Flow rating" : $"Flow rating of {Amount.Of(given).Text()}";
+    /// <summary>The part in refusals: its injector, or what it is before it belongs to one.</summary>
+    private string Label => injector ?? (given is null ? "Flow rating" : $"Flow rating of {Amount.Of(given).Text()}");
+
+    /// <summary>The same rating of an injector, which its refusals name.</summary>
+    internal FlowRating Of(string injector)
+    {
+        var owned = (FlowRating)MemberwiseClone();
+        (owned.injector, owned.Exponent) = (injector, Exponent?.Of(injector));
+        return owned;
+    }
 
     internal double MassFlowSi => massFlow;
 
@@ -261,7 +272,7 @@ public sealed partial class FlowRating
             : throw Guard.OutOfRange(
                 differentialPressure,
                 Guard
-                    .FromZero(Echo.Symbol(differentialPressure))
+                    .FromZero(differentialPressure)
                     .Then(", because no fuel flows when the rail lies below the discharge pressure"),
                 part: Label
             );

@@ -55,7 +55,7 @@ public sealed partial class Injector
         smallest = Guard.NotNegative(smallestRepeatableWidth, smallestRepeatableWidth.InSi(), part: Name);
         closing = Guard.NotNegative(closingTime, closingTime.InSi(), part: Name);
         Guard.Positive(coil, coil.InSi(), part: Name);
-        (Rating, DeadTime, Correction) = (rating, deadTime, correction);
+        (Rating, DeadTime, Correction) = (rating.Of(name), deadTime.Of(name), correction.Of(name));
         (SmallestRepeatableWidth, ClosingTime, Coil) = (smallestRepeatableWidth, closingTime, coil);
     }
 

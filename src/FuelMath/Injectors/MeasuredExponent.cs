@@ -18,6 +18,9 @@ public sealed class MeasuredExponent
     private readonly double low;
     private readonly double high;
 
+    // Set in the copy that belongs to an injector, and never after.
+    private string? injector;
+
     /// <summary>Creates an exponent.</summary>
     /// <param name="exponent">The exponent, a pure number; 30 % to 100 %, where 50 % is the square root.</param>
     /// <param name="lowestDifferentialPressure">The lowest pressure of the readings; greater than zero.</param>
@@ -85,6 +88,14 @@ public sealed class MeasuredExponent
 
     internal double ExponentSi { get; }
 
+    /// <summary>The same exponent of an injector, which its refusals name.</summary>
+    internal MeasuredExponent Of(string injector)
+    {
+        var owned = (MeasuredExponent)MemberwiseClone();
+        owned.injector = injector;
+        return owned;
+    }
+
     /// <summary>Whether a pressure, Pa, lies within the readings.</summary>
     internal bool Reaches(double pascals) => pascals >= low && pascals <= high;
 
@@ -96,7 +107,9 @@ public sealed class MeasuredExponent
         Outside == OutsideRange.Extend
             ? pascals
             : Guard.InTable(
-                "Measured exponent of static flow",
+                injector is null
+                    ? "Measured exponent"
+                    : (RefusalText)$"Measured exponent of injector '{injector:part}'",
                 "differential pressure",
                 differentialPressure,
                 pascals,

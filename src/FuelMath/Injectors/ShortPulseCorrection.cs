@@ -26,6 +26,9 @@ public sealed class ShortPulseCorrection
     private readonly double linearFrom;
     private readonly double risesFrom;
 
+    // Set in the copy that belongs to an injector, and never after.
+    private string? injector;
+
     /// <summary>Builds a correction from points.</summary>
     /// <param name="effectiveWidths">
     /// One or more effective widths (pulse width less dead time), rising, greater than zero. The last one is where the
@@ -85,10 +88,23 @@ public sealed class ShortPulseCorrection
     /// <returns>The time to add to it, in s; zero in the linear range.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="effectiveWidth"/> is negative.</exception>
     public Duration At(Duration effectiveWidth) =>
-        SiUnits.Duration(SiAt(Guard.NotNegative(effectiveWidth, effectiveWidth.InSi())));
+        SiUnits.Duration(SiAt(Guard.NotNegative(effectiveWidth, effectiveWidth.InSi(), part: injector)));
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{EffectiveWidths.Length} points");
+
+    /// <summary>The same correction of an injector, which its refusals name; <see cref="None"/> stays the same for all.</summary>
+    internal ShortPulseCorrection Of(string injector)
+    {
+        if (curve is null)
+        {
+            return this;
+        }
+
+        var owned = (ShortPulseCorrection)MemberwiseClone();
+        owned.injector = injector;
+        return owned;
+    }
 
     internal double SiAt(double effectiveWidth) =>
         curve is null || effectiveWidth >= linearFrom ? 0 : curve.At(effectiveWidth);

@@ -25,8 +25,12 @@ internal readonly record struct Amount(double Number, string Unit)
 
     internal static Amount Celsius(double kelvins) => new(SiUnits.CelsiusFromKelvins(kelvins), "°C");
 
-    /// <summary>A quantity in its own unit.</summary>
-    internal static Amount Of(IQuantity value) => new(value.NumberIn(value.Unit), Echo.Symbol(value));
+    /// <summary>A quantity in the unit that refusals show it in.</summary>
+    internal static Amount Of(IQuantity value) => In(value, TradeUnit.Of(value));
+
+    /// <summary>A quantity in a unit of its kind.</summary>
+    internal static Amount In(IQuantity value, Enum unit) =>
+        new(value.NumberIn(unit), Echo.Symbol(Equals(value.Unit, unit) ? value : value.ToUnit(unit)));
 
     /// <summary>The number to six significant digits, or in another format, and the unit.</summary>
     internal string Text(string format = NumberEcho.Format) =>

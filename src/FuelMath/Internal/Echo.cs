@@ -39,12 +39,19 @@ internal static class Echo
         return -1;
     }
 
-    /// <summary>The symbol of a quantity's unit; its name where it has none, because a refusal must not fail.</summary>
+    /// <summary>
+    /// The symbol of a quantity's unit, of a liter with a capital L; its name where it has none, because a refusal must not fail.
+    /// </summary>
     internal static string Symbol(IQuantity value)
     {
         try
         {
-            return value.ToString("a", CultureInfo.InvariantCulture);
+            return value.ToString("a", CultureInfo.InvariantCulture) switch
+            {
+                "l" => "L",
+                "ml" => "mL",
+                string symbol => symbol,
+            };
         }
         catch (Exception none) when (none is FormatException or InvalidOperationException)
         {

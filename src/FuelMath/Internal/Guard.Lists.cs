@@ -8,7 +8,8 @@ internal static partial class Guard
     /// <summary>Names that are to tell things apart.</summary>
     internal static void DifferentNames(
         IEnumerable<string> names,
-        [CallerArgumentExpression(nameof(names))] string paramName = ""
+        [CallerArgumentExpression(nameof(names))] string paramName = "",
+        string? part = null
     )
     {
         if (names.CountBy(n => n).FirstOrDefault(n => n.Value > 1) is { Key: { } twice })
@@ -16,19 +17,21 @@ internal static partial class Guard
             throw new RefusedArgumentException(
                 RefusalCode.Duplicate,
                 $"Names must differ; '{twice:given}' is there twice.",
-                paramName
+                paramName,
+                part
             );
         }
     }
 
-    internal static void AtLeast(int minimum, int count, string what, string paramName)
+    internal static void AtLeast(int minimum, int count, string what, string paramName, string? part = null)
     {
         if (count < minimum)
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
                 $"{what:subject} needs {minimum:least} or more points; {count:value} given.",
-                paramName
+                paramName,
+                part
             );
         }
     }
@@ -43,7 +46,8 @@ internal static partial class Guard
     internal static void AllFinite(
         ReadOnlySpan<double> values,
         string what,
-        [CallerArgumentExpression(nameof(values))] string paramName = ""
+        [CallerArgumentExpression(nameof(values))] string paramName = "",
+        string? part = null
     )
     {
         for (int i = 0; i < values.Length; i++)
@@ -53,7 +57,8 @@ internal static partial class Guard
                 throw new RefusedArgumentException(
                     double.IsFinite(values[i]) ? RefusalCode.OutOfRange : RefusalCode.NotFinite,
                     $"{what:subject} must be {Allowed(values[i]):rule}; at index {i:index} it was {values[i]:value}.",
-                    paramName
+                    paramName,
+                    part
                 );
             }
         }
@@ -62,21 +67,24 @@ internal static partial class Guard
     internal static void StrictlyRising(
         ReadOnlySpan<double> values,
         string what,
-        [CallerArgumentExpression(nameof(values))] string paramName = ""
-    ) => Ordered(values, 1, RefusalCode.MustRise, $"{what:subject} must rise", paramName);
+        [CallerArgumentExpression(nameof(values))] string paramName = "",
+        string? part = null
+    ) => Ordered(values, 1, RefusalCode.MustRise, $"{what:subject} must rise", paramName, part);
 
     internal static void StrictlyFalling(
         ReadOnlySpan<double> values,
         string what,
-        [CallerArgumentExpression(nameof(values))] string paramName = ""
-    ) => Ordered(values, -1, RefusalCode.MustFall, $"{what:subject} must fall", paramName);
+        [CallerArgumentExpression(nameof(values))] string paramName = "",
+        string? part = null
+    ) => Ordered(values, -1, RefusalCode.MustFall, $"{what:subject} must fall", paramName, part);
 
     private static void Ordered(
         ReadOnlySpan<double> values,
         int sign,
         RefusalCode code,
         RefusalText rule,
-        string paramName
+        string paramName,
+        string? part
     )
     {
         for (int i = 1; i < values.Length; i++)
@@ -86,7 +94,8 @@ internal static partial class Guard
                 throw new RefusedArgumentException(
                     code,
                     rule.Then($" from point to point; at index {i:index} it does not."),
-                    paramName
+                    paramName,
+                    part
                 );
             }
         }

@@ -43,9 +43,7 @@ internal static partial class Guard
         string? part = null
     )
         where T : struct, IQuantity =>
-        si is >= 0 and <= LargestQuantity
-            ? si
-            : throw OutOfRange(value, Sized(si, FromZero(Echo.Symbol(value))), paramName, part);
+        si is >= 0 and <= LargestQuantity ? si : throw OutOfRange(value, Sized(si, FromZero(value)), paramName, part);
 
     internal static double Positive<T>(
         T value,
@@ -56,7 +54,7 @@ internal static partial class Guard
         where T : struct, IQuantity =>
         si is >= SmallestQuantity and <= LargestQuantity
             ? si
-            : throw OutOfRange(value, Sized(si, AboveZero(Echo.Symbol(value))), paramName, part);
+            : throw OutOfRange(value, Sized(si, AboveZero(value)), paramName, part);
 
     /// <summary>A closed range with a tolerance at its edges; the returned number lies inside.</summary>
     internal static double InRange<T>(
@@ -76,52 +74,35 @@ internal static partial class Guard
             : throw OutOfRange(value, $"from {fromSi(min):least} to {fromSi(max):most}", paramName, part);
     }
 
-    /// <summary>
-    /// A value on the axis of a table with a tolerance at its edges; the returned number lies inside. The message uses
-    /// the caller's unit.
-    /// </summary>
-    internal static double InTable<T>(
-        RefusalText table,
-        string axis,
-        T value,
-        double si,
-        double min,
-        double max,
-        Func<double, T> fromSi,
-        [CallerArgumentExpression(nameof(value))] string paramName = ""
-    )
-        where T : struct, IQuantity
-    {
-        double slack = EdgeTolerance * (max - min);
-        return si >= min - slack && si <= max + slack
-            ? Math.Clamp(si, min, max)
-            : throw new OutsideTableException(
-                table,
-                $"{axis} ({Echo.Symbol(value)})",
-                value.NumberIn(value.Unit),
-                fromSi(min).NumberIn(value.Unit),
-                fromSi(max).NumberIn(value.Unit),
-                "",
-                paramName
-            );
-    }
-
     /// <summary>A pure number in a closed range.</summary>
     internal static double InRange(
         double value,
         double min,
         double max,
-        [CallerArgumentExpression(nameof(value))] string paramName = ""
-    ) => value >= min && value <= max ? value : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName);
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) =>
+        value >= min && value <= max
+            ? value
+            : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName, part);
 
-    internal static double Finite(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        double.IsFinite(value) ? value : throw OutOfRange(value, "finite", paramName);
+    internal static double Finite(
+        double value,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) => double.IsFinite(value) ? value : throw OutOfRange(value, "finite", paramName, part);
 
-    internal static double Positive(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        value > 0 && double.IsFinite(value) ? value : throw OutOfRange(value, AboveZero(""), paramName);
+    internal static double Positive(
+        double value,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) => value > 0 && double.IsFinite(value) ? value : throw OutOfRange(value, AboveZero(""), paramName, part);
 
-    internal static double NotNegative(double value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
-        value >= 0 && double.IsFinite(value) ? value : throw OutOfRange(value, FromZero(""), paramName);
+    internal static double NotNegative(
+        double value,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) => value >= 0 && double.IsFinite(value) ? value : throw OutOfRange(value, FromZero(""), paramName, part);
 
     /// <summary>A number computed from guarded ones: the last defense, as the unit library has it for its quantities.</summary>
     internal static double Result(double si) =>
@@ -137,8 +118,12 @@ internal static partial class Guard
         int value,
         int min,
         int max,
-        [CallerArgumentExpression(nameof(value))] string paramName = ""
-    ) => value >= min && value <= max ? value : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName);
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) =>
+        value >= min && value <= max
+            ? value
+            : throw OutOfRange(value, $"from {min:least} to {max:most}", paramName, part);
 
     /// <summary>One of the named choices of an enumeration.</summary>
     internal static TChoice Known<TChoice>(
@@ -225,13 +210,20 @@ internal static partial class Guard
     ) => new(code, sought, reason, where, double.NaN, 0);
 
     /// <summary>A quantity as text in a unit of its kind, to six significant digits, invariant culture.</summary>
-    internal static string Show(IQuantity value, Enum unit) => Amount.Of(value.ToUnit(unit)).Text();
+    internal static string Show(IQuantity value, Enum unit) => Amount.In(value, unit).Text();
 
-    /// <summary>The rule of what must be greater than zero.</summary>
+    /// <summary>The rule of what must be greater than zero: of a temperature, above absolute zero in its unit.</summary>
+    internal static RefusalText AboveZero(IQuantity value) =>
+        value is Temperature
+            ? $"finite and above absolute zero, {Amount.In(SiUnits.Temperature(0), TradeUnit.Of(value)):above}"
+            : AboveZero(Amount.Of(value).Unit);
+
+    /// <summary>The rule of what must not be negative.</summary>
+    internal static RefusalText FromZero(IQuantity value) => FromZero(Amount.Of(value).Unit);
+
     internal static RefusalText AboveZero(string unit) =>
         ((RefusalText)"finite and greater than zero").With(new Amount(0, unit), "above");
 
-    /// <summary>The rule of what must not be negative.</summary>
     internal static RefusalText FromZero(string unit) =>
         ((RefusalText)"finite and not negative").With(new Amount(0, unit), "least");
 

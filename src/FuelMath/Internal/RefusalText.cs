@@ -18,13 +18,18 @@ internal sealed partial class RefusalText
 {
     private readonly List<Piece> pieces = [];
     private readonly IQuantity? like;
+    private readonly Enum? unit;
 
     /// <summary>Called by the compiler.</summary>
     public RefusalText(int literalLength, int formattedCount) => _ = (literalLength, formattedCount);
 
     /// <summary>Called by the compiler, for words about a refused value.</summary>
     public RefusalText(int literalLength, int formattedCount, object value)
-        : this(literalLength, formattedCount) => like = value as IQuantity;
+        : this(literalLength, formattedCount)
+    {
+        like = value as IQuantity;
+        unit = like is null ? null : TradeUnit.Of(like);
+    }
 
     private RefusalText(IEnumerable<Piece> pieces) => this.pieces.AddRange(pieces);
 
@@ -37,8 +42,7 @@ internal sealed partial class RefusalText
     public void AppendFormatted(IQuantity quantity, string format)
     {
         bool isLike = like is not null && quantity.GetType() == like.GetType();
-        IQuantity shown = isLike && !Equals(quantity.Unit, like!.Unit) ? quantity.ToUnit(like.Unit) : quantity;
-        pieces.Add(new(Amount.Of(shown), format));
+        pieces.Add(new(isLike ? Amount.In(quantity, unit!) : Amount.Of(quantity), format));
     }
 
     /// <summary>Called by the compiler.</summary>
@@ -84,6 +88,16 @@ internal sealed partial class RefusalText
     /// <summary>The rule of a value, as a sentence: "Must be ...; it was ...".</summary>
     internal static RefusalText Sentence(RefusalText allowed, Amount value) =>
         new([new("Must be "), .. allowed.pieces, new("; it was "), new(value, "value"), new(".")]);
+
+    /// <summary>The same with its amounts changed.</summary>
+    internal RefusalText Select(Func<Amount, Amount> change) =>
+        new(
+            pieces.Select(p =>
+                p.Amount is not { } amount || p.IsWritten ? p
+                : p.Text.Length == 0 ? new(change(amount), p.Role!, "")
+                : new Piece(change(amount), p.Role!)
+            )
+        );
 
     /// <summary>With an amount that the words do not show as a number.</summary>
     internal RefusalText With(Amount amount, string role) => new([.. pieces, new(amount, role, "")]);

@@ -20,9 +20,9 @@ internal static class PartMath
         double greatest
     )
     {
-        return new(table, $"flow ({Echo.Symbol(like)})", Given(flow), Given(least), Given(greatest), "");
+        return new(table, $"flow ({Amount.Of(like).Unit})", Given(flow), Given(least), Given(greatest), "");
 
-        double Given(double si) => SiUnits.VolumeFlow(si).NumberIn(like.Unit);
+        double Given(double si) => SiUnits.VolumeFlow(si).NumberIn(TradeUnit.Of(like));
     }
 
     /// <summary>The greatest roughness over bore. Source: [Colebrook-1939] range of the transition law.</summary>

@@ -48,7 +48,12 @@ public sealed partial class Pump : FlowPart
         ArgumentNullException.ThrowIfNull(curves);
         ArgumentNullException.ThrowIfNull(fluid);
         ArgumentNullException.ThrowIfNull(source);
-        (Curves, Fluid, Source, Drive) = ([.. Lists.NoNulls(curves)], fluid, source, PumpDrive.Direct);
+        (Curves, Fluid, Source, Drive) = (
+            [.. Lists.NoNulls(curves).Select(c => c.Of(name))],
+            fluid,
+            source,
+            PumpDrive.Direct
+        );
         if (Curves.IsEmpty)
         {
             throw Guard.Empty(nameof(curves), name);
@@ -59,8 +64,9 @@ public sealed partial class Pump : FlowPart
 
     private Pump(string name, Pump other, PumpDrive drive, WorkingPrinciple principle, Temperature? fluidTemperature)
     {
-        (Name, Curves, Fluid, Source, Drive) = (name, other.Curves, other.Fluid, other.Source, drive);
-        (voltages, Principle, FluidTemperature) = (new(name, other.voltages), principle, fluidTemperature);
+        (Name, Curves, Fluid) = (name, [.. other.Curves.Select(c => c.Of(name))], other.Fluid);
+        (Source, Drive) = (other.Source, drive);
+        (voltages, Principle, FluidTemperature) = (new(name, Curves, other.voltages), principle, fluidTemperature);
     }
 
     /// <summary>Its name.</summary>
@@ -206,20 +212,22 @@ public sealed partial class Pump : FlowPart
     public PumpCurve CurveAt(ElectricPotential atTerminals) =>
         Drive == PumpDrive.Direct
             ? voltages.CurveAt(atTerminals)
-            : Drive.Fed(
-                $"Pump '{Name}'",
-                Guard.InTable(
-                    $"Pump '{Name:part}'",
-                    "voltage",
-                    atTerminals,
-                    atTerminals.InSi(),
-                    LeastVoltage.InSi(),
-                    GreatestVoltage.InSi(),
-                    SiUnits.ElectricPotential
-                ),
-                voltages.CurveAt,
-                Curves[0]
-            );
+            : Drive
+                .Fed(
+                    $"Pump '{Name}'",
+                    Guard.InTable(
+                        $"Pump '{Name:part}'",
+                        "voltage",
+                        atTerminals,
+                        atTerminals.InSi(),
+                        LeastVoltage.InSi(),
+                        GreatestVoltage.InSi(),
+                        SiUnits.ElectricPotential
+                    ),
+                    voltages.CurveAt,
+                    Curves[0]
+                )
+                .Of(Name);
 
     /// <summary>The curve at a voltage in a fluid of another density.</summary>
     /// <param name="atTerminals">As for <see cref="CurveAt(ElectricPotential)"/>.</param>
@@ -236,7 +244,7 @@ public sealed partial class Pump : FlowPart
     {
         double factor = RiseFactor(Guard.Positive(density, density.InSi(), part: Name));
         PumpCurve curve = CurveAt(atTerminals);
-        return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor));
+        return factor == 1 ? curve : PumpEstimate.InFluid(curve, SiUnits.Ratio(factor)).Of(Name);
     }
 
     /// <inheritdoc />

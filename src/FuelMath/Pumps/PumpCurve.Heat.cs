@@ -46,7 +46,7 @@ public sealed partial class PumpCurve
                 throw Guard.OutOfRange(
                     pressureRise,
                     "a rise against which the pump delivers; dead-headed it warms its fuel without end",
-                    part: curve.Name
+                    part: curve.pump
                 );
             }
         }

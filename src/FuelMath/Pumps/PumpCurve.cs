@@ -132,9 +132,6 @@ public sealed partial class PumpCurve
     /// <summary>The basis of an estimate made from this curve: its own, and this curve's.</summary>
     internal string BasisWith(string basis) => EstimateBasis is null ? basis : $"{basis}; {EstimateBasis}";
 
-    /// <summary>Its name in refusals.</summary>
-    private string Name => string.Create(CultureInfo.InvariantCulture, $"Pump curve at {voltage:0.######} V");
-
     /// <summary>The same curve, marked as an estimate: results that depend on it say so.</summary>
     /// <param name="basis">The basis of the estimate, one clause; not blank.</param>
     /// <returns>The curve.</returns>
@@ -156,7 +153,7 @@ public sealed partial class PumpCurve
         SiUnits.Pressure(
             RiseOverFlow.At(
                 Guard.InTable(
-                    $"{Name:part}",
+                    Name,
                     "flow",
                     flow,
                     flow.InSi(),
@@ -246,7 +243,7 @@ public sealed partial class PumpCurve
             ? SiUnits.Ratio(HydraulicPowerAt(pressureRise).InSi() / taken)
             : throw new RefusedOperationException(
                 RefusalCode.NoPower,
-                $"{Name:part} draws no power at {pressureRise:pressureRise}."
+                Name.Then($" draws no power at {pressureRise:pressureRise}.")
             );
     }
 
@@ -268,7 +265,7 @@ public sealed partial class PumpCurve
         return rise >= CurrentOverRise.First && rise <= CurrentOverRise.Last
             ? rise
             : Guard.InTable(
-                $"{Name:part}",
+                Name,
                 "pressure rise",
                 pressureRise,
                 rise,

@@ -30,11 +30,11 @@ internal sealed class PumpInterval
     /// <summary>
     /// Evaluates the two curves at their common pressure rises, and checks that a higher voltage gives no less flow.
     /// </summary>
-    internal PumpInterval(PumpCurve low, PumpCurve high, string paramName)
+    internal PumpInterval(PumpCurve low, PumpCurve high, string paramName, string pump)
     {
         (lowVolts, span) = (low.Voltage.InSi(), high.Voltage.InSi() - low.Voltage.InSi());
         EstimateBasis = low.EstimateBasis ?? high.EstimateBasis;
-        double[] common = CommonRises(low, high, paramName);
+        double[] common = CommonRises(low, high, paramName, pump);
         double[] beyond = low.RiseOverFlow.First == 0 ? [.. high.CurrentOverRise.Knots.Where(r => r > common[^1])] : [];
         lowRises = [.. common, .. beyond.Select(_ => common[^1])];
         highRises = [.. common, .. beyond];
@@ -59,7 +59,8 @@ internal sealed class PumpInterval
                 throw new RefusedArgumentException(
                     RefusalCode.MustNotFall,
                     $"More voltage must not give less flow; at {SiUnits.Pressure(common[i]).ToUnit(low.Points[0].PressureRise.Unit):pressureRise} it is {less.ToUnit(low.Points[0].Flow.Unit):value} at {high.Voltage:voltage} and {more.ToUnit(low.Points[0].Flow.Unit):least} at {low.Voltage:lowVoltage}. Check which curve belongs to which voltage.",
-                    paramName
+                    paramName,
+                    pump
                 );
             }
         }
@@ -124,7 +125,7 @@ internal sealed class PumpInterval
 
     private static double Between(double low, double high, double part) => low + (part * (high - low));
 
-    private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName)
+    private static double[] CommonRises(PumpCurve low, PumpCurve high, string paramName, string pump)
     {
         double least = Math.Max(low.CurrentOverRise.First, high.CurrentOverRise.First);
         double greatest = Math.Min(low.CurrentOverRise.Last, high.CurrentOverRise.Last);
@@ -134,7 +135,8 @@ internal sealed class PumpInterval
             throw new RefusedArgumentException(
                 RefusalCode.NoCommonRange,
                 $"Neighboring curves must share a range of pressure rise; those at {low.Voltage:lowVoltage} and {high.Voltage:voltage} do not.",
-                paramName
+                paramName,
+                pump
             );
         }
 

@@ -23,14 +23,14 @@ internal sealed class PumpVoltages
     {
         (this.name, this.curves, this.source) = (name, curves, source);
         volts = [.. curves.Select(c => c.Voltage.InSi())];
-        Guard.StrictlyRising(volts, "Voltage", parameter);
-        intervals = [.. curves.Zip(curves.Skip(1), (low, high) => new PumpInterval(low, high, parameter))];
+        Guard.StrictlyRising(volts, "Voltage", parameter, name);
+        intervals = [.. curves.Zip(curves.Skip(1), (low, high) => new PumpInterval(low, high, parameter, name))];
     }
 
     /// <summary>The same of a pump of another name.</summary>
-    internal PumpVoltages(string name, PumpVoltages other)
+    internal PumpVoltages(string name, ImmutableArray<PumpCurve> curves, PumpVoltages other)
     {
-        (this.name, curves, source) = (name, other.curves, other.source);
+        (this.name, this.curves, source) = (name, curves, other.source);
         (volts, intervals) = (other.volts, other.intervals);
     }
 
@@ -39,7 +39,7 @@ internal sealed class PumpVoltages
     internal PumpCurve CurveAt(ElectricPotential atMotor)
     {
         (int at, bool measured) = Place(atMotor);
-        return measured ? curves[at] : intervals[at - 1].CurveAt(atMotor.InSi(), source);
+        return measured ? curves[at] : intervals[at - 1].CurveAt(atMotor.InSi(), source).Of(name);
     }
 
     /// <summary>The two curves that a voltage at the motor lies strictly between; null at a measured voltage.</summary>
@@ -66,7 +66,7 @@ internal sealed class PumpVoltages
         {
             throw new OutsideTableException(
                 $"Pump '{name:part}'",
-                $"voltage ({Echo.Symbol(atMotor)})",
+                $"voltage ({Amount.Of(atMotor).Unit})",
                 atMotor.NumberIn(atMotor.Unit),
                 curves[0].Voltage.NumberIn(atMotor.Unit),
                 curves[^1].Voltage.NumberIn(atMotor.Unit),

@@ -108,7 +108,7 @@ internal static class UnitTable
         );
 
     internal static UnitKind DynamicViscosity { get; } =
-        new("dynamic viscosity", false, Of("Pa s", 1, 1), Of("mPa s", 1, 1e3), Of("cP", 1, 1e3));
+        new("dynamic viscosity", false, Of("Pa s", 1, 1, "Pa·s"), Of("mPa s", 1, 1e3, "mPa·s"), Of("cP", 1, 1e3));
 
     internal static UnitKind KinematicViscosity { get; } =
         new("kinematic viscosity", false, Of("m2/s", 1, 1, "m²/s"), Of("mm2/s", 1, 1e6, "mm²/s"), Of("cSt", 1, 1e6));

@@ -142,7 +142,7 @@ public sealed class DeadTimeSeriesTests
     public void FromReadings_Negative_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
             "values",
-            "-0.0001 s",
+            "-0.1 ms",
             () =>
                 DeadTimeSeries.FromReadings(
                     [Read(10, 300, 1.8), Read(14, 300, -0.1)],

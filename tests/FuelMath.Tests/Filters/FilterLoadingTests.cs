@@ -145,7 +145,7 @@ public sealed class FilterLoadingTests
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() =>
             weak.LossAt(VolumeFlow.FromLitersPerHour(252), Petrol, Thin)
         );
-        Words.Says("300 Pa, 350 Pa, 252 L/h", refused);
+        Words.Says("0.3 kPa, 0.35 kPa, 252 L/h", refused);
     }
 
     private static FilterLoading.Point At(double grams, double kilopascals) =>

@@ -174,7 +174,7 @@ public sealed class FilterTests
 
     [Theory]
     [InlineData(0, 0.5e-3, "density", "Must be finite and greater than zero; it was 0 kg/m³.")]
-    [InlineData(740, -0.5e-3, "viscosity", "Must be finite and greater than zero; it was -0.0005 Pa·s.")]
+    [InlineData(740, -0.5e-3, "viscosity", "Must be finite and greater than zero; it was -0.5 mPa·s.")]
     public void LossAt_BadFluid_Refuses(double density, double viscosity, string name, string words) =>
         Words.Refused<ArgumentOutOfRangeException>(
             name,

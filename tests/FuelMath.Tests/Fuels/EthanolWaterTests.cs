@@ -115,10 +115,12 @@ public sealed class EthanolWaterTests
         Fuel hydrous = Of(0.94).ToFuel("hydrous");
         Fuel blend = FuelBlend.ByMass("mix", TestFuels.Two(hydrous, 20, StandardFuels.PumpGasoline));
 
+        var unknown = Assert.Throws<UnknownPropertyException>(() => hydrous.ViscosityAt(Celsius.Of(20)));
         Assert.Equal(
-            "The viscosity is not known: ethanol with water is thicker than either, and no rule with a source is at hand.",
-            Assert.Throws<UnknownPropertyException>(() => hydrous.ViscosityAt(Celsius.Of(20))).Message
+            (RefusalCode.PropertyUnknown, "Viscosity", "hydrous"),
+            (Refusal.Of(unknown)!.Code, Refusal.Of(unknown)!.What, Refusal.Of(unknown)!.Part)
         );
+        Assert.Contains("ethanol with water is thicker than either", unknown.Reason, StringComparison.Ordinal);
         Assert.StartsWith("that of 'hydrous' is not, because", blend.Viscosity.ReasonUnknown);
         Assert.True(blend.DensityAt(Celsius.Of(20)) > StandardFuels.PumpGasoline.DensityAt(Celsius.Of(20)));
     }

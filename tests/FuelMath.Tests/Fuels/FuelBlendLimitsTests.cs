@@ -27,7 +27,7 @@ public sealed class FuelBlendLimitsTests
             TestFuels.MethanolBlend.VaporPressureAt(Celsius.Of(20))
         );
         Assert.Equal(
-            "The vapor pressure of 'M10' is not known: a part of it holds oxygen and is not ethanol in gasoline, and alcohol "
+            "The vapor pressure of fuel 'M10' is not known: a part of it holds oxygen and is not ethanol in gasoline, and alcohol "
                 + "lifts the vapor pressure of a blend above that of both parts. Measure the blend's.",
             error.Message
         );

@@ -257,7 +257,7 @@ public sealed class StandardFuelsTests
         );
 
         Assert.Equal(
-            "The vapor pressure of 'two-stroke oil' is not known: "
+            "The vapor pressure of fuel 'two-stroke oil' is not known: "
                 + "an oil gives off next to no vapor, and its data sheet does not say how little.",
             error.Message
         );

@@ -110,11 +110,7 @@ public sealed class ShortPulseCorrectionTests
 
     [Fact]
     public void Constructor_LastNotZero_SaysWhyNot() =>
-        Words.Refused<RefusedValueException>(
-            "corrections",
-            "0.001 s",
-            () => new Bumps([0.5, 1], [0.2, 1]).ToCorrection()
-        );
+        Words.Refused<RefusedValueException>("corrections", "1 ms", () => new Bumps([0.5, 1], [0.2, 1]).ToCorrection());
 
     [Fact]
     public void Constructor_MoreThanTheWholePulse_NamesTheIndex() =>

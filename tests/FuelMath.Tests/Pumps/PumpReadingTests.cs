@@ -178,7 +178,7 @@ public sealed class PumpReadingTests
         reading.Set(11);
 
         OutsideTableException refusal = Assert.Throws<OutsideTableException>(() => reading.JudgeRise(5.1e5));
-        Assert.StartsWith("Pump curve at 11 V", refusal.Table, StringComparison.Ordinal);
+        Words.Says("'reading', 11 V, 100 kPa, 500 kPa, 510 kPa", refusal);
     }
 
     /// <summary>A guess of a solver may lie outside: the ends are held.</summary>

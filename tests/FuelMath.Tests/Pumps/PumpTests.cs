@@ -48,8 +48,9 @@ public sealed class PumpTests
         PumpCurve high = knots.ToCurve(14, 1, 1.5);
         Pump pump = Pump(low, high);
 
-        Assert.Same(low, pump.CurveAt(ElectricPotential.FromMillivolts(10_000)));
-        Assert.Same(high, pump.CurveAt(ElectricPotential.FromVolts(14 * (1 + 1e-12))));
+        Assert.Equal(low.Points, pump.Curves[0].Points);
+        Assert.Same(pump.Curves[0], pump.CurveAt(ElectricPotential.FromMillivolts(10_000)));
+        Assert.Same(pump.Curves[1], pump.CurveAt(ElectricPotential.FromVolts(14 * (1 + 1e-12))));
     }
 
     [Property]

@@ -37,7 +37,7 @@ public sealed class LimitUnitTests
     [Fact]
     public void TopUp_InLiters_IsRefusedInLiters() =>
         Held(
-            "l",
+            "L",
             5,
             null,
             () =>

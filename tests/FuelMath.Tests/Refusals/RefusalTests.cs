@@ -149,25 +149,31 @@ public sealed class RefusalTests
         Assert.Contains(echo, refused.Allowed, StringComparison.Ordinal);
     }
 
-    /// <summary>Whatever the unit and the size, the message echoes the number, never a zero for one that is none.</summary>
+    /// <summary>
+    /// Whatever the unit and the size, the message echoes the number, never a zero for one that is none. A flow in m³/s, which
+    /// no gauge shows, is echoed in L/h.
+    /// </summary>
     [Property]
     public void Message_OfAnySize_EchoesTheNumber(byte power, ushort digits)
     {
         double number = -(1 + (digits / 65536.0)) * Math.Pow(10, (power % 24) - 12);
         Assert.All(
-            new IQuantity[]
+            new (VolumeFlow Flow, double Shown, string Unit)[]
             {
-                VolumeFlow.From(number, VolumeFlowUnit.LiterPerHour),
-                VolumeFlow.From(number, VolumeFlowUnit.CubicMeterPerSecond),
+                (VolumeFlow.From(number, VolumeFlowUnit.LiterPerHour), number, "L/h"),
+                (VolumeFlow.From(number, VolumeFlowUnit.UsGallonPerHour), number, "gal (U.S.)/h"),
+                (VolumeFlow.From(number, VolumeFlowUnit.CubicMeterPerSecond), 3.6e6 * number, "L/h"),
             },
-            flow =>
+            given =>
             {
                 RefusedValueException refused = Thrown<RefusedValueException>(() =>
-                    Guard.Positive((VolumeFlow)flow, ((VolumeFlow)flow).InSi())
+                    Guard.Positive(given.Flow, given.Flow.InSi())
                 );
                 string[] words = refused.Message.Split("it was ")[1].Split(' ');
-                Close.Within(1e-5, number, double.Parse(words[0], System.Globalization.CultureInfo.InvariantCulture));
-                Close.Within(1e-12, number, refused.Refusal.Value!.Value);
+                double echo = double.Parse(words[0], System.Globalization.CultureInfo.InvariantCulture);
+                Close.Within(1e-5, given.Shown, echo);
+                Close.Within(1e-12, given.Shown, refused.Refusal.Value!.Value);
+                Assert.Equal((given.Unit, given.Flow), (refused.Refusal.Unit, refused.ActualValue));
             }
         );
     }

@@ -193,7 +193,7 @@ public sealed class InjectorSizingTests
         Assert.Null(sized.PeakDutyCycle);
         Assert.Null(sized.Idle);
         Assert.StartsWith(
-            "its data do not reach the peak: Dead time: voltage at the injector must be from 6 V to 16 V; it was 18 V.",
+            "its data do not reach the peak: Dead time of injector '500 cm3/min': voltage at the injector must be from 6 V to 16 V; it was 18 V.",
             sized.Reasons[0],
             StringComparison.Ordinal
         );

@@ -77,8 +77,8 @@ public sealed class FirstGuessTests
             GuessRig.Of([8, 12, 15], 0.02, 4, GuessRig.Dead([8, 16], [0.5, 3.5])).Solve(Held)
         );
 
-        Assert.Equal(3.5e5, error.Maximum, 1e-3);
-        Close.Within(1e-3, settled, error.Value);
+        Assert.Equal(350, error.Maximum, 1e-6);
+        Close.Within(1e-3, settled / 1000, error.Value);
     }
 
     /// <summary>A curve that reaches 0.1 V lower than a first guess of all the current that the supply could drive.</summary>

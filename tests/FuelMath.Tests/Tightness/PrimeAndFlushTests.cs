@@ -117,7 +117,7 @@ public sealed class PrimeAndFlushTests
         );
         Words.Refused<ArgumentOutOfRangeException>(
             "pressure",
-            "-300000 Pa",
+            "-300 kPa",
             () => OpenedLine.Of(volume, new GaugePressure(Pressure.FromBars(-3)), default)
         );
     }
