@@ -77,7 +77,7 @@ internal sealed class SpreadsheetWriter(Func<int, string> place, int most)
         (string digits, int exponent) = Split(Math.Abs(value).ToString("R", CultureInfo.InvariantCulture));
         string plain = exponent switch
         {
-            > 40 or < -40 => $"{Decimal(digits, 0)}*POWER(10,{exponent})",
+            > 40 or < -40 => $"{Decimal(digits, 0)}*POWER(10,{exponent.ToString(CultureInfo.InvariantCulture)})",
             _ => Decimal(digits, exponent),
         };
         bool bare = value >= 0 && exponent is >= -40 and <= 40;

@@ -44,9 +44,9 @@ public sealed partial class WireSize
     /// <exception cref="ArgumentOutOfRangeException">The gauge is outside the range.</exception>
     public static WireSize FromAwg(int gauge)
     {
-        Real number = new(Guard.InRange(gauge, ThickestGauge, ThinnestGauge));
-        string text = gauge <= 0 ? $"{1 - gauge}/0" : gauge.ToString(CultureInfo.InvariantCulture);
-        return new(WireResistance.Area(WireResistance.AwgDiameter(number)).Value, $"{text} AWG", gauge);
+        Guard.InRange(gauge, ThickestGauge, ThinnestGauge);
+        string text = (gauge > 0 ? gauge : 1 - gauge).ToString(CultureInfo.InvariantCulture) + (gauge > 0 ? "" : "/0");
+        return new(WireResistance.Area(WireResistance.AwgDiameter(new Real(gauge))).Value, $"{text} AWG", gauge);
     }
 
     /// <summary>A size given by its area.</summary>

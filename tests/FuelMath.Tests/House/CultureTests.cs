@@ -46,9 +46,42 @@ public sealed class CultureTests
         where T : SyntaxNode => SourceCode.Nodes<T>().Concat(SourceBesideTheLibrary.Nodes<T>());
 
     /// <summary>
-    /// Numbers and quantities of the unit library. An unsigned number is written alike everywhere, and so is a count; whole
-    /// numbers that may be negative have no place in a text without a culture, but none can be told from a count.
+    /// A whole number is written alike everywhere unless it is negative: cultures have minus signs of their own. In a text
+    /// without a culture stands therefore only what is named as a count or a number from zero.
     /// </summary>
+    [Fact]
+    public void NoInterpolatedText_HoldsAWholeNumberThatMayBeNegative() =>
+        Offenders.None(
+            from found in Nodes<InterpolatedStringExpressionSyntax>()
+            where found.Model.GetTypeInfo(found.Node).ConvertedType?.SpecialType == SpecialType.System_String
+            from hole in found.Node.Contents.OfType<InterpolationSyntax>()
+            where
+                found.Model.GetTypeInfo(hole.Expression).Type?.SpecialType
+                    is SpecialType.System_Int64
+                        or SpecialType.System_Int32
+                        or SpecialType.System_Int16
+                        or SpecialType.System_SByte
+            where !NotNegative.Contains(Counted(hole.Expression))
+            select $"{SourceCode.Place(hole)}: {{{hole.Expression}}} may be negative"
+        );
+
+    private static readonly HashSet<string> NotNegative =
+    [
+        .. new[] { "Length", "Count", "Number", "number", "Row", "Bank", "b", "Chamber", "chamber" },
+        .. new[] { "first", "index", "i", "at", "rest", "bad", "notes", "needed", "figures", "Width", "MostDraws" },
+    ];
+
+    /// <summary>The name of what is counted: <c>readings</c> of <c>readings - 1</c>, <c>Length</c> of <c>list.Length</c>.</summary>
+    private static string Counted(ExpressionSyntax expression) =>
+        expression switch
+        {
+            BinaryExpressionSyntax { Left: { } left } => Counted(left),
+            MemberAccessExpressionSyntax { Name.Identifier.ValueText: var name } => name,
+            IdentifierNameSyntax { Identifier.ValueText: var name } => name,
+            _ => "",
+        };
+
+    /// <summary>Numbers and quantities of the unit library; whole numbers have a test of their own.</summary>
     private static bool HangsOnCulture(ITypeSymbol? type)
     {
         ITypeSymbol? plain = type
