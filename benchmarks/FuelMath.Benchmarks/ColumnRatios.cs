@@ -69,11 +69,11 @@ internal static class ColumnRatios
         private readonly double[] flow;
         private readonly double[] results;
         private readonly Grid deadTime = DeadTime();
-        private readonly FormulaInfo mass = FormulaCatalogue.Named("Pulse.Mass");
-        private readonly FormulaInfo duty = FormulaCatalogue.Named("Pulse.DutyCycle");
-        private readonly FormulaInfo pulseWidth = FormulaCatalogue.Named("PulseTiming.PulseWidth");
-        private readonly FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedMassFlow");
-        private readonly FormulaInfo friction = FormulaCatalogue.Named("Friction.ColebrookFactor");
+        private readonly FormulaInfo mass = FormulaCatalog.Named("Pulse.Mass");
+        private readonly FormulaInfo duty = FormulaCatalog.Named("Pulse.DutyCycle");
+        private readonly FormulaInfo pulseWidth = FormulaCatalog.Named("PulseTiming.PulseWidth");
+        private readonly FormulaInfo carried = FormulaCatalog.Named("Orifice.CarriedMassFlow");
+        private readonly FormulaInfo friction = FormulaCatalog.Named("Friction.ColebrookFactor");
         private readonly FormulaInfo delivered;
 
         internal Log(int rows)

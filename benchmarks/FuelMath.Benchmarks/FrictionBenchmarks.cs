@@ -17,7 +17,7 @@ public class FrictionBenchmarks
     private readonly double[] roughness = new double[Rows];
     private readonly double[] factor = new double[Rows];
 
-    private readonly FormulaInfo colebrook = FormulaCatalogue.Named("Friction.ColebrookFactor");
+    private readonly FormulaInfo colebrook = FormulaCatalog.Named("Friction.ColebrookFactor");
     private FormulaColumns.Input[] inputs = [];
 
     [GlobalSetup]

@@ -13,7 +13,7 @@ public class OrificeBenchmarks
     private readonly double[] density = new double[Rows];
     private readonly double[] flow = new double[Rows];
 
-    private readonly FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedMassFlow");
+    private readonly FormulaInfo carried = FormulaCatalog.Named("Orifice.CarriedMassFlow");
     private FormulaColumns.Input[] inputs = [];
 
     [GlobalSetup]

@@ -4,6 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath.Exercises;
 
 /// <summary>An exercise with its numbers: statement, answer, working, and the marking of a reply.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class Exercise
 {
     private readonly ImmutableArray<ExerciseResult> results;

@@ -5,6 +5,7 @@ namespace FuelMath.Exercises;
 
 /// <summary>The requested answer of an exercise: quantity, unit and number of significant digits.</summary>
 /// <remarks>A reply may be in any unit of the quantity.</remarks>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseAnswer
 {
     private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)

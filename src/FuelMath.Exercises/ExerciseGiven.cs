@@ -4,6 +4,7 @@ using FuelMath.Formulas;
 namespace FuelMath.Exercises;
 
 /// <summary>A given number of an exercise: its quantity, its unit, and the grid it is drawn from.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseGiven
 {
     private ExerciseGiven(FormulaQuantity quantity, string unit, GivenGrid grid)

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath.Exercises;
 
 /// <summary>A marked reply: the verdict, the matching mistakes, and the text for the learner.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseMarking
 {
     internal ExerciseMarking(

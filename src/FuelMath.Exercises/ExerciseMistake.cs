@@ -1,6 +1,7 @@
 namespace FuelMath.Exercises;
 
 /// <summary>A typical mistake and its explanation for the learner.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseMistake
 {
     /// <summary>Describes a mistake.</summary>

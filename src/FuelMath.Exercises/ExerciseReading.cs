@@ -12,7 +12,7 @@ internal abstract class ExerciseReading
 
     internal abstract Traced At(int way, ReadOnlySpan<Traced> givens);
 
-    /// <summary>The right solution as a formula of the catalogue's kind.</summary>
+    /// <summary>The right solution as a formula of the catalog's kind.</summary>
     internal abstract FormulaInfo Right(
         string name,
         string summary,

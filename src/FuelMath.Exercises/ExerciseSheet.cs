@@ -9,6 +9,7 @@ namespace FuelMath.Exercises;
 /// </para>
 /// <para>The sheet has each caution once.</para>
 /// </remarks>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseSheet
 {
     private const int MostExercises = 1000;

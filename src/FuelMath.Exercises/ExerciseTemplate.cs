@@ -11,6 +11,7 @@ namespace FuelMath.Exercises;
 /// <see cref="Version"/> changes.
 /// </para>
 /// </remarks>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseTemplate
 {
     /// <summary>The smallest distance of a mistaken result from the right answer, in tolerances.</summary>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath.Exercises;
 
 /// <summary>The templates of this library, in the order of the work.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public static class ExerciseTemplates
 {
     /// <summary>Static flow of an injector at another pressure.</summary>

@@ -1,6 +1,7 @@
 namespace FuelMath.Exercises;
 
 /// <summary>The verdicts on a reply.</summary>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public enum ExerciseVerdict
 {
     /// <summary>Right within the tolerance.</summary>

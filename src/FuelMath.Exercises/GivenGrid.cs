@@ -5,6 +5,7 @@ namespace FuelMath.Exercises;
 
 /// <summary>The numbers that a given may take, with few decimals as a teacher writes them.</summary>
 /// <remarks>Decimal numbers, so that values such as 12.1 are exact.</remarks>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class GivenGrid
 {
     /// <summary>The greatest number of values in a grid.</summary>

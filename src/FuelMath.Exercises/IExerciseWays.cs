@@ -7,6 +7,7 @@ namespace FuelMath.Exercises;
 /// A solution is generic over the scalar, which gives its value, its derivatives (for the tolerance) and its working.
 /// Implement it as a readonly struct without state.
 /// </remarks>
+/// <seealso href="../teach/index.html">Teach with it</seealso>
 public interface IExerciseWays
 {
     /// <summary>Computes one solution.</summary>

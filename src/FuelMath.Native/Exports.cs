@@ -17,7 +17,7 @@ internal static unsafe class Exports
     {
         try
         {
-            return FormulaCatalogue.All.Length;
+            return FormulaCatalog.All.Length;
         }
         catch (Exception exception)
         {
@@ -155,10 +155,10 @@ internal static unsafe class Exports
 #endif
 
     private static FormulaInfo? Find(int formula) =>
-        (uint)formula < (uint)FormulaCatalogue.All.Length ? FormulaCatalogue.All[formula] : null;
+        (uint)formula < (uint)FormulaCatalog.All.Length ? FormulaCatalog.All[formula] : null;
 
     private static CallStatus NoFormula(int formula) =>
-        Refuse($"formula must be from 0 to {FormulaCatalogue.All.Length - 1}; it was {formula}.");
+        Refuse($"formula must be from 0 to {FormulaCatalog.All.Length - 1}; it was {formula}.");
 
     private static CallStatus Refuse(FormattableString why) =>
         LastMessage.Keep(CallStatus.Call, why.ToString(CultureInfo.InvariantCulture));

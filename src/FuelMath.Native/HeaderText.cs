@@ -5,7 +5,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Native;
 
-/// <summary>Writes <c>include/fuelmath.h</c> and <c>include/wizard.json</c> from the catalogue.</summary>
+/// <summary>Writes <c>include/fuelmath.h</c> and <c>include/wizard.json</c> from the catalog.</summary>
 internal static class HeaderText
 {
     /// <summary>The declarations, a number for each status, and the place of each formula in the list.</summary>
@@ -76,6 +76,6 @@ internal static class HeaderText
 
     private static string Unit(FormulaQuantity quantity) => quantity.Unit == "1" ? "(1)" : $"({quantity.Unit})";
 
-    /// <summary>Texts of the catalogue hold no quote and no control character.</summary>
+    /// <summary>Texts of the catalog hold no quote and no control character.</summary>
     private static string Pair(string name, string value) => $"\"{name}\": \"{value}\"";
 }

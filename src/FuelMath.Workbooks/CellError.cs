@@ -1,6 +1,7 @@
 namespace FuelMath.Workbooks;
 
 /// <summary>Why a cell has no number: the error that a spreadsheet shows, and a message.</summary>
+/// <seealso href="../guide/add-ins.html">Functions for an add-in</seealso>
 public sealed class CellError
 {
     internal CellError(CellErrorKind kind, string message) => (Kind, Message) = (kind, message);

@@ -1,6 +1,7 @@
 namespace FuelMath.Workbooks;
 
 /// <summary>The kinds of error that a spreadsheet shows in a cell.</summary>
+/// <seealso href="../guide/add-ins.html">Functions for an add-in</seealso>
 public enum CellErrorKind
 {
     /// <summary>

@@ -33,7 +33,7 @@ internal static class FormulaFunctions
 
     internal static IEnumerable<SheetFunction> All =>
         [
-            .. Named.Select(n => Of(n.Name, FormulaCatalogue.Named(n.Formula))),
+            .. Named.Select(n => Of(n.Name, FormulaCatalog.Named(n.Formula))),
             .. new[] { SheetFormulas.PulseMass, SheetFormulas.HoseLoss, SheetFormulas.WireDrop }.Select(f =>
                 Of(f.Name, f)
             ),

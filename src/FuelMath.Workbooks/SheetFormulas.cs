@@ -3,7 +3,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Workbooks;
 
-/// <summary>Combinations of catalogue formulas whose inputs are quantities that users know.</summary>
+/// <summary>Combinations of catalog formulas whose inputs are quantities that users know.</summary>
 internal static class SheetFormulas
 {
     /// <summary>Friction loss in a straight hose from the flow.</summary>
@@ -23,8 +23,8 @@ internal static class SheetFormulas
             ],
             [],
             [],
-            FormulaCatalogue.Named("Friction.PressureLoss").Result,
-            FormulaCatalogue.Named("Friction.PressureLoss").Sources,
+            FormulaCatalog.Named("Friction.PressureLoss").Result,
+            FormulaCatalog.Named("Friction.PressureLoss").Sources,
             new(
                 [1e-6, 0.004, 1, 0, 740, 0.0005],
                 128 * 0.0005 * 1e-6 / (Math.PI * 0.004 * 0.004 * 0.004 * 0.004),
@@ -49,7 +49,7 @@ internal static class SheetFormulas
             [],
             [],
             Of("PumpPower.Electric", "voltage").Quantity,
-            [.. FormulaCatalogue.Named("WireResistance.Resistance").Sources, new DataSource("Definition", "Ohm's law")],
+            [.. FormulaCatalog.Named("WireResistance.Resistance").Sources, new DataSource("Definition", "Ohm's law")],
             new(
                 [10, 2, 2.5e-6, 20],
                 10 * 2 * 2 * 1.7241e-8 / 2.5e-6,
@@ -72,8 +72,8 @@ internal static class SheetFormulas
             ],
             [],
             [],
-            FormulaCatalogue.Named("Pulse.Mass").Result,
-            FormulaCatalogue.Named("Pulse.Mass").Sources,
+            FormulaCatalog.Named("Pulse.Mass").Result,
+            FormulaCatalog.Named("Pulse.Mass").Sources,
             new(
                 [0.006, 0.0025, 0.0009],
                 9.6e-6,
@@ -83,7 +83,7 @@ internal static class SheetFormulas
         );
 
     private static FormulaInfo.Argument Of(string formula, string argument) =>
-        FormulaCatalogue.Named(formula).Arguments.First(a => a.Name == argument);
+        FormulaCatalog.Named(formula).Arguments.First(a => a.Name == argument);
 
     private readonly struct HoseLossFormula : IFormula
     {

@@ -20,6 +20,7 @@ namespace FuelMath.Workbooks;
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/SheetFunctionExamples.cs" region="Loop" />
 /// </example>
+/// <seealso href="../guide/add-ins.html">Functions for an add-in</seealso>
 public sealed class SheetFunction
 {
     private readonly Preparation prepare;

@@ -1,6 +1,7 @@
 namespace FuelMath.Workbooks;
 
 /// <summary>An argument of a function of cells: a cell or a range of cells.</summary>
+/// <seealso href="../guide/add-ins.html">Functions for an add-in</seealso>
 public sealed class SheetFunctionArgument
 {
     internal SheetFunctionArgument(string name, string help, string unit, bool isWholeRange) =>

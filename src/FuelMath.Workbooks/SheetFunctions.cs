@@ -6,6 +6,7 @@ namespace FuelMath.Workbooks;
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/SheetFunctionExamples.cs" region="Loop" />
 /// </example>
+/// <seealso href="../guide/add-ins.html">Functions for an add-in</seealso>
 public static class SheetFunctions
 {
     /// <summary>All functions that need only cells.</summary>

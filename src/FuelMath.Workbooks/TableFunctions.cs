@@ -9,16 +9,13 @@ internal static class TableFunctions
     private static readonly DataSource InCells = new("Definition", "a range of cells");
 
     private static FormulaQuantity Voltage { get; } =
-        FormulaCatalogue.Named("PumpPower.Electric").Arguments.First(a => a.Name == "voltage").Quantity;
+        FormulaCatalog.Named("PumpPower.Electric").Arguments.First(a => a.Name == "voltage").Quantity;
 
     private static FormulaQuantity Difference { get; } =
-        FormulaCatalogue
-            .Named("Orifice.CarriedMassFlow")
-            .Arguments.First(a => a.Name == "differentialPressure")
-            .Quantity;
+        FormulaCatalog.Named("Orifice.CarriedMassFlow").Arguments.First(a => a.Name == "differentialPressure").Quantity;
 
     private static FormulaQuantity DeadTime { get; } =
-        FormulaCatalogue.Named("Pulse.EffectiveWidth").Arguments.First(a => a.Name == "deadTime").Quantity;
+        FormulaCatalog.Named("Pulse.EffectiveWidth").Arguments.First(a => a.Name == "deadTime").Quantity;
 
     internal static SheetFunction DeadTimeFromTable { get; } =
         new(

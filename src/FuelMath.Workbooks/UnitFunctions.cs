@@ -11,7 +11,7 @@ internal static class UnitFunctions
     /// </summary>
     private static readonly FormulaQuantity[] Kinds =
     [
-        .. FormulaCatalogue
+        .. FormulaCatalog
             .All.SelectMany(f => f.Arguments.Select(a => a.Quantity).Append(f.Result))
             .DistinctBy(q => q.Kind)
             .OrderBy(q => q.Kind.Contains("difference", StringComparison.Ordinal) ? 1 : 0),

@@ -14,6 +14,7 @@ namespace FuelMath.Workbooks;
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/WorkbookExamples.cs" region="Topic" />
 /// </example>
+/// <seealso href="../guide/spreadsheets.html">Spreadsheets</seealso>
 public sealed class Workbook
 {
     private readonly ImmutableArray<Sheet> sheets;
@@ -24,7 +25,7 @@ public sealed class Workbook
     public ImmutableArray<string> SheetNames => [.. sheets.Select(s => s.Name)];
 
     /// <summary>Creates a workbook of one formula.</summary>
-    /// <param name="formula">The formula, of the catalogue or your own.</param>
+    /// <param name="formula">The formula, of the catalog or your own.</param>
     /// <param name="units">The units of inputs and result.</param>
     /// <returns>The workbook: one sheet, filled with the formula's example.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="formula"/> is null.</exception>
@@ -36,7 +37,7 @@ public sealed class Workbook
     }
 
     /// <summary>Creates a workbook of one formula with numbers.</summary>
-    /// <param name="formula">The formula, of the catalogue or your own.</param>
+    /// <param name="formula">The formula, of the catalog or your own.</param>
     /// <param name="units">The units of inputs and result.</param>
     /// <param name="arguments">The values of the inputs, in the order of the formula's arguments.</param>
     /// <returns>The workbook: one sheet.</returns>
@@ -66,7 +67,7 @@ public sealed class Workbook
     /// <exception cref="ArgumentException">An argument is not a member of its enumeration.</exception>
     public static Workbook FromTopic(FormulaInfo.FormulaTopic topic, FormulaInfo.CallUnits units) =>
         Enum.IsDefined(topic)
-            ? FromFormulas(FormulaCatalogue.About(topic), units)
+            ? FromFormulas(FormulaCatalog.About(topic), units)
             : throw new ArgumentException($"Must be a topic; it was {topic}.", nameof(topic));
 
     /// <summary>Creates a workbook of several formulas.</summary>

@@ -3,6 +3,7 @@ using System.Globalization;
 namespace FuelMath;
 
 /// <summary>Thrown when a document is invalid; states the place, what is allowed and what was found.</summary>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class DocumentException : Exception, IExplained
 {
     private readonly Refusal own;

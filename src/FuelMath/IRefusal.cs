@@ -12,6 +12,7 @@ namespace FuelMath;
 /// <c>catch (Exception e) when (e is IRefusal)</c> catches refusals and nothing else.
 /// </para>
 /// </remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public interface IRefusal
 {
     /// <summary>What is missing or not possible, with its numbers.</summary>

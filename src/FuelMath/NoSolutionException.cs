@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>Thrown when no state satisfies the equations or a solver does not converge.</summary>
 /// <remarks>States what was sought, the largest residual and its place, and the number of iterations.</remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class NoSolutionException : Exception, IRefusal, IExplained
 {
     /// <summary>Creates an exception.</summary>

@@ -5,6 +5,7 @@ namespace FuelMath;
 /// <summary>
 /// Thrown for a value outside the range of a table that is neither held nor extended beyond its ends.
 /// </summary>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class OutsideTableException : ArgumentOutOfRangeException, IRefusal, IExplained
 {
     private readonly string sentence;

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../tests/FuelMath.Examples/RefusalExamples.cs" region="Refusal" />
 /// </example>
+/// <seealso href="../guide/refusals.html">Refusals</seealso>
 public sealed partial class Refusal
 {
     internal Refusal(RefusalKind kind, RefusalCode code, string what, string message) =>

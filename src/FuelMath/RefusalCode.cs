@@ -3,6 +3,7 @@ namespace FuelMath;
 /// <summary>
 /// What is wrong, as <see cref="Refusal.Code"/> says it. Codes stay when words change; the page of refusals lists the data of each.
 /// </summary>
+/// <seealso href="../guide/refusals.html">Refusals</seealso>
 public enum RefusalCode
 {
     /// <summary>A number is below the least or above the greatest that is allowed.</summary>
@@ -215,7 +216,7 @@ public enum RefusalCode
     /// <summary>A system lacks the parts for a test.</summary>
     PartsLacking,
 
-    /// <summary>Pumps stand in a row where they must stand side by side.</summary>
+    /// <summary>Pumps are in series where they must be in parallel.</summary>
     PumpsInARow,
 
     /// <summary>A line is joined to another and does not stand still without it.</summary>

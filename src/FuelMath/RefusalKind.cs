@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The kinds of <see cref="Refusal"/>.</summary>
+/// <seealso href="../guide/refusals.html">Refusals</seealso>
 public enum RefusalKind
 {
     /// <summary>An argument is outside what is allowed: a <see cref="RefusedValueException"/>.</summary>

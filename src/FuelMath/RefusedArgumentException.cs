@@ -8,6 +8,7 @@ namespace FuelMath;
 /// A number outside what is allowed is a <see cref="RefusedValueException"/>. Both say as data what they refuse, as every
 /// exception of this library does: <see cref="FuelMath.Refusal.Of"/>.
 /// </remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class RefusedArgumentException : ArgumentException, IExplained
 {
     internal RefusedArgumentException(

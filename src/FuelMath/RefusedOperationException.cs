@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>Thrown when an object is in no state to give what was asked of it: an empty tank its fuel, a stalled pump its flow.</summary>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class RefusedOperationException : InvalidOperationException, IExplained
 {
     internal RefusedOperationException(

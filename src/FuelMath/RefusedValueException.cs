@@ -6,6 +6,7 @@ namespace FuelMath;
 /// the value as the caller gave it, a quantity or a number. The message uses its unit, as <see cref="Refusal.Unit"/> says, and
 /// invariant culture.
 /// </remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class RefusedValueException : ArgumentOutOfRangeException, IExplained
 {
     internal RefusedValueException(

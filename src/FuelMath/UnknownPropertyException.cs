@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>Thrown when a needed property is not given and not estimated.</summary>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class UnknownPropertyException : InvalidOperationException, IRefusal, IExplained
 {
     /// <summary>Creates an exception.</summary>

@@ -14,7 +14,7 @@ public sealed class BudgetExamples
         var bench = new DataSource("Workshop-class", "invented flow bench");
         DegreesOfFreedom known = DegreesOfFreedom.Unlimited;
         UncertaintyBudget budget = UncertaintyBudget.Of(
-            FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
+            FormulaCatalog.Named("Orifice.CarriedVolumeFlow"),
             "cm3/min",
             [
                 new UncertaintyBudget.Input(

@@ -31,7 +31,7 @@ public sealed class FormulaExamples
         double[] massFlow = new double[3]; // kg/s
 
         FormulaColumns.Run(
-            FormulaCatalogue.Named("Orifice.CarriedMassFlow"),
+            FormulaCatalog.Named("Orifice.CarriedMassFlow"),
             [
                 FormulaColumns.Input.FromNumber(6.3e-3), // 6.3 g/s at 3 bar with 690 kg/m3
                 FormulaColumns.Input.FromNumber(300e3),
@@ -51,8 +51,8 @@ public sealed class FormulaExamples
     [Fact]
     public void FormulaByName()
     {
-        #region Catalogue
-        FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        #region Catalog
+        FormulaInfo formula = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
         // 800 cm3/min at 300 kPa; now 400 kPa. The same fluid: 740 kg/m3.
         double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740); // 923.76

@@ -70,7 +70,7 @@ public sealed class ScalarExamples
     public void AWorkingInAReadersUnits()
     {
         #region ReadersUnits
-        FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        FormulaInfo carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
         Working working = carried.WorkingIn(
             ["cm3/min", "bar", "kg/m3", "bar", "kg/m3"],
             "cm3/min",
@@ -95,7 +95,7 @@ public sealed class ScalarExamples
     public void AReadingOfYourOwn()
     {
         #region OwnReading
-        FormulaInfo loss = FormulaCatalogue.Named("Friction.PressureLoss");
+        FormulaInfo loss = FormulaCatalog.Named("Friction.PressureLoss");
         double[] hose = [1.2, 0.008, 2.5, 1.5e-6, 740, 5e-4];
 
         double exact = loss.Calculate(FormulaInfo.CallUnits.Si, hose);
@@ -111,7 +111,7 @@ public sealed class ScalarExamples
     [Fact]
     public void AReadingOfYourOwn_ReadsEveryFormula() =>
         Assert.All(
-            FormulaCatalogue.All.Where(f => !Cancelling.Contains(f.Name)),
+            FormulaCatalog.All.Where(f => !Cancelling.Contains(f.Name)),
             f =>
             {
                 double exact = f.Calculate(FormulaInfo.CallUnits.Si, f.Example.Arguments.AsSpan());

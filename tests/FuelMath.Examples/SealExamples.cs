@@ -21,7 +21,7 @@ public sealed class SealExamples
             ]
         );
 
-        ORingFit.LengthBand play = stack.Gap; // 0.8 mm nominal
+        TolerancedLength.Band<Length> play = stack.Gap; // 0.8 mm nominal
         ImmutableArray<Finding> findings = stack.Check(
             Length.FromMillimeters(0.3),
             Length.FromMillimeters(1.1),

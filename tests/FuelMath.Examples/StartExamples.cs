@@ -193,7 +193,7 @@ public sealed class StartExamples
     public void CellCall()
     {
         #region CellCall
-        FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        FormulaInfo formula = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
         // 800 cm3/min at 300 kPa and 740 kg/m3; asked for at 400 kPa.
         double flow = formula.Calculate(FormulaInfo.CallUnits.Customary, 800, 300, 740, 400, 740); // 923.76

@@ -12,7 +12,7 @@ public sealed class WorkbookExamples
     {
         #region Cells
         // 800 cm3/min at 3 bar, asked for at 4 bar: the inputs stand in B1 to B5, steps from B6 on.
-        FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        FormulaInfo carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
         SpreadsheetText[] inputs = [.. Enumerable.Range(1, 5).Select(row => SpreadsheetText.Input($"B{row}"))];
         ImmutableArray<SpreadsheetText.Cell> cells = carried
             .At<SpreadsheetText>(inputs)
@@ -33,7 +33,7 @@ public sealed class WorkbookExamples
 
         // One formula, filled with numbers of your own.
         Workbook carried = Workbook.FromFormula(
-            FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
+            FormulaCatalog.Named("Orifice.CarriedVolumeFlow"),
             FormulaInfo.CallUnits.Customary,
             [800, 300, 740, 400, 740]
         );

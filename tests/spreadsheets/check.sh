@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Calculates every formula of the catalogue at six random points, and the assessments of the bundled systems, in two spreadsheet
+# Calculates every formula of the catalog at six random points, and the assessments of the bundled systems, in two spreadsheet
 # engines and compares with the library.
 # Needs the .NET SDK, Node 20, unzip and LibreOffice Calc ("soffice"); run from anywhere. FUELMATH_SEED gives the same points again.
 set -euo pipefail

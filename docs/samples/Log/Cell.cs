@@ -54,7 +54,7 @@ internal sealed record Cell(
             "delivered_mass",
             (width, volts, pascals) => Checked(delivered, [flow, 3e5, rated, width, volts, pascals, density])
         );
-        FormulaInfo lambda = FormulaCatalogue.Named("Combustion.Lambda");
+        FormulaInfo lambda = FormulaCatalog.Named("Combustion.Lambda");
         double stoichiometric = WorkshopCar.StoichiometricRatio;
         database.RegisterScalarFunction<double, double, double>(
             "meant_lambda",

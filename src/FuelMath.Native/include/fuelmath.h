@@ -1,5 +1,5 @@
 /* FuelMath from C: checked formulas of an engine's fuel delivery, one by one or down columns, and whole systems.
-   Made from the catalogue; do not edit. Link with FuelMath.Native.so. */
+   Made from the catalog; do not edit. Link with FuelMath.Native.so. */
 #ifndef FUELMATH_H
 #define FUELMATH_H
 

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// at 30 °C, 5.6 % at 35 °C and 7.3 % at 40 °C. Treated as an ideal gas, accurate within 0.1 %. Source: [CIPM-2007]
 /// equation 1.
 /// </remarks>
+/// <seealso href="../guide/air.html">Air</seealso>
 public sealed class AirState
 {
     /// <summary>The range in which the vapor pressure of water is known here, in °C.</summary>

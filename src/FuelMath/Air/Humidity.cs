@@ -13,6 +13,7 @@ namespace FuelMath;
 /// [CIPM-2007] vapor pressure of water.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/air.html">Air</seealso>
 public sealed class Humidity
 {
     /// <summary>Highest temperature of the formula for the vapor pressure of water, K.</summary>

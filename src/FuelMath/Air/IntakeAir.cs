@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The air that an engine takes in at an operating point: around it, in the manifold, and in the charge.</summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class IntakeAir
 {
     /// <summary>Describes dry air.</summary>

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// The standard uses geopotential altitude, other tables the height above sea level; at 5 km the two differ by 4 m, or
 /// 0.05 % of the pressure. Weather makes a larger difference: measure pressure and temperature where you can.
 /// </remarks>
+/// <seealso href="../guide/air.html">Air</seealso>
 public static class StandardAtmosphere
 {
     internal const double Lowest = -2000;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public sealed partial class BriefAssessment
 {
     /// <summary>Assesses a brief: one solve for each point, and one for each end of each estimate's range.</summary>

@@ -13,6 +13,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Assessment" />
 /// </example>
+/// <seealso href="../guide/assessments.html">Assessments</seealso>
 public sealed partial class SystemAssessment
 {
     private static readonly DataSource Rule = new("Definition", "what was not read on a bench is taken as described");

@@ -25,6 +25,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public sealed partial class SystemBrief
 {
     private readonly ImmutableDictionary<Input, IQuantity> known;

@@ -4,6 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>The limits for the acceptance of a set of injectors.</summary>
 /// <remarks>Makers' data come first.</remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class AcceptanceLimits
 {
     /// <summary>Creates limits of flow; those of leakage and coils are common practice unless set.</summary>

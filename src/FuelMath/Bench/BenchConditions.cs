@@ -9,6 +9,7 @@ namespace FuelMath.Bench;
 /// <remarks>
 /// Caution: bench fluids are flammable, and drivers spark: ventilate, no flames, extinguisher at hand.
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class BenchConditions
 {
     /// <summary>Creates the conditions.</summary>

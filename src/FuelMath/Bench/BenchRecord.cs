@@ -7,6 +7,7 @@ namespace FuelMath.Bench;
 /// The content of a document of readings. Each reading keeps its unit, the resolution of its instrument and its
 /// conditions, so that every conclusion can be reproduced.
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class BenchRecord
 {
     /// <summary>Creates a record.</summary>

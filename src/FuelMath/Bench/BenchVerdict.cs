@@ -1,6 +1,7 @@
 namespace FuelMath.Bench;
 
 /// <summary>The verdict on readings of an injector against a limit.</summary>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public enum BenchVerdict
 {
     /// <summary>Within the limit.</summary>

@@ -4,6 +4,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Bench;
 
 /// <summary>One injector of a set with its readings, and optionally those from before it was cleaned.</summary>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class BenchedInjector
 {
     /// <summary>Creates an injector with readings of static flow alone.</summary>

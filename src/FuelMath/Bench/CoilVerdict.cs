@@ -8,6 +8,7 @@ namespace FuelMath.Bench;
 /// Each reading is converted to 20 °C, and their mean is judged. Undecided within half a step of the meter from an
 /// edge.
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class CoilVerdict
 {
     private readonly double ohms;

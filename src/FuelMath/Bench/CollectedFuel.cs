@@ -7,6 +7,7 @@ namespace FuelMath.Bench;
 /// instrument.
 /// </summary>
 /// <remarks>The default value means nothing collected; readings refuse it.</remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public readonly struct CollectedFuel
 {
     private readonly double amount;

@@ -4,6 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>A dead time at one voltage and pressure, from a report or a characterization.</summary>
 /// <remarks>Kept as read, even if negative; a table refuses negative values.</remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class DeadTimeReading
 {
     /// <summary>Creates a reading.</summary>

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath.Bench;
 
 /// <summary>Builds a table from dead times at several voltages and, if given, pressures.</summary>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public static class DeadTimeSeries
 {
     /// <summary>The table of characterizations.</summary>

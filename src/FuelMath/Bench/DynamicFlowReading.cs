@@ -4,6 +4,7 @@ namespace FuelMath.Bench;
 
 /// <summary>One reading of a pulsed injector: the amount collected from a counted number of equal pulses.</summary>
 /// <remarks>Kept as read.</remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class DynamicFlowReading
 {
     private const int MostPulses = 100_000_000;

@@ -12,6 +12,7 @@ namespace FuelMath.Bench;
 /// </para>
 /// <para>Made by <see cref="DeadTimeSeries"/>.</para>
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class FilledDeadTimes
 {
     internal FilledDeadTimes(

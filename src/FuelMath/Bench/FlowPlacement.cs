@@ -15,6 +15,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="PlaceFlows" />
 /// </example>
+/// <seealso href="../start/questions.html">Everyday questions</seealso>
 public sealed class FlowPlacement
 {
     private static readonly DataSource Alone = new("Definition", "static flows alone: no dead time is looked at");

@@ -17,6 +17,7 @@ namespace FuelMath.Bench;
 /// side. Source: [Garwood-1936].
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class LeakageVerdict
 {
     /// <summary>Judges leakage.</summary>

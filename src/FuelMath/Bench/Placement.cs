@@ -17,6 +17,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Placement" />
 /// </example>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class Placement
 {
     /// <summary>The default limit on the number of partial placements examined.</summary>

@@ -22,6 +22,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Exponent" />
 /// </example>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class PressureExponentFit
 {
     private const double RootExponent = 0.5;

@@ -28,6 +28,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Characterization" />
 /// </example>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class PulseCharacterization
 {
     private readonly double worst;

@@ -22,6 +22,7 @@ namespace FuelMath.Bench;
 /// resolution.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class RobustCharacterization
 {
     private const double Rate = 0.05;

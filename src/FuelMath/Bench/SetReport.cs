@@ -17,6 +17,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Set" />
 /// </example>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class SetReport
 {
     private readonly SetFlows flows;

@@ -21,6 +21,7 @@ namespace FuelMath.Bench;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BenchExamples.cs" region="Slots" />
 /// </example>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed partial class SlotComparison
 {
     private static readonly DataSource Rule = new("Scheffe-1959", "test of columns in a two-way layout");

@@ -5,6 +5,7 @@ namespace FuelMath.Bench;
 
 /// <summary>One reading of an injector held open: the amount collected in a time.</summary>
 /// <remarks>Kept as read.</remarks>
+/// <seealso href="../guide/bench.html">Bench</seealso>
 public sealed class StaticFlowReading
 {
     /// <summary>Creates a reading.</summary>

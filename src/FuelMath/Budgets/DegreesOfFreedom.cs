@@ -7,6 +7,7 @@ namespace FuelMath.Statistics;
 /// A mean of n repeats has n - 1. They need not be whole. The default value is <see cref="Unlimited"/>. Two are equal
 /// when their numbers are.
 /// </remarks>
+/// <seealso href="../guide/budgets.html">Budgets of uncertainty</seealso>
 public readonly struct DegreesOfFreedom : IEquatable<DegreesOfFreedom>
 {
     /// <summary>The largest number; more would change no result.</summary>

@@ -16,6 +16,7 @@ namespace FuelMath.Statistics;
 /// </para>
 /// <para>An input that is not listed counts as exact. Numbers are in the units of the inputs and of the result.</para>
 /// </remarks>
+/// <seealso href="../guide/budgets.html">Budgets of uncertainty</seealso>
 public sealed partial class UncertaintyBudget
 {
     private readonly double[] signed;

@@ -1,6 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>The report of a run over rows: the number of rows without a result, and the first of them.</summary>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public readonly struct ColumnReport
 {
     internal ColumnReport(int rows, int badRows, int? firstBadRow) =>

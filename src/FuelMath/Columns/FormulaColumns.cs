@@ -18,6 +18,7 @@ namespace FuelMath.Formulas;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/ColumnExamples.cs" region="Run" />
 /// </example>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public static partial class FormulaColumns
 {
     private const int MostArguments = 16;

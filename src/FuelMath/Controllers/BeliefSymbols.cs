@@ -13,8 +13,6 @@ internal static class BeliefSymbols
 
     internal static Symbol ShortPulse { get; } = new("c", "s", "short-pulse correction");
 
-    internal static Symbol ObservedWidth { get; } = new("w", "s", "effective width commanded");
-
     internal static Symbol Stoichiometric { get; } = new("AFRst", "", "stoichiometric air-fuel ratio by mass");
 
     internal static Symbol BelievedStoichiometric { get; } =

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// The belief includes the reference of the rail: if the controller believes that a fixed rail follows the manifold,
 /// every part-load point is rich and every boosted one lean.
 /// </remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed class ControllerBelief
 {
     /// <summary>

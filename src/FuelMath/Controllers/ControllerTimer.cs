@@ -8,6 +8,7 @@ namespace FuelMath;
 /// Rounded to the nearest step, a width is off by half a step at most. In the linear range the mass is off by half a step
 /// over the effective width.
 /// </remarks>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed class ControllerTimer
 {
     private readonly double step;

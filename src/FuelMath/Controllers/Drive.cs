@@ -6,6 +6,7 @@ namespace FuelMath;
 /// A drive at an operating point: its time, and the conditions of tank and rail by which they warm, which a steady state
 /// doesn't include.
 /// </summary>
+/// <seealso href="../guide/heat.html">Heat: the tank warms, the rail soaks</seealso>
 public sealed class Drive
 {
     /// <summary>Creates a drive.</summary>

@@ -21,6 +21,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Predict" />
 /// </example>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed partial class FittedInjectors
 {
     /// <summary>Creates a set from stages, banks and fuel.</summary>

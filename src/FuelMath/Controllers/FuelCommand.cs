@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What the injectors are told to do at an operating point.</summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class FuelCommand
 {
     private FuelCommand(CommandKind kind, Lambda? lambda, ImmutableArray<Duration> widths)

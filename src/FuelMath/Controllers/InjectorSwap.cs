@@ -10,6 +10,7 @@ namespace FuelMath;
 /// Tuning is modeled as one factor on the fuel of each bank at each point that brings its sensor to the requested
 /// lambda. A weak set leaves a factor above one: a healthy set then runs rich. A strong set leaves the next one lean.
 /// </remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed partial class InjectorSwap
 {
     /// <summary>Compares two sets at points.</summary>

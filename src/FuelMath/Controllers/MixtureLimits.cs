@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>The limits of a controller's correction, and of a lean cylinder.</summary>
 /// <remarks>Take the limits from the controller's settings.</remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed class MixtureLimits
 {
     /// <summary>Creates limits.</summary>

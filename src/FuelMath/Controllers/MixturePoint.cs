@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>An operating point at which a belief is compared with the fitted injectors: idle, cruise, peak.</summary>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed class MixturePoint
 {
     /// <summary>Creates a point at which all chambers get equal air.</summary>

@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>Standard uncertainties of the real conditions from which a lambda is predicted.</summary>
 /// <remarks>The controller's belief is exact: it computes with it.</remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed class MixtureUncertainty
 {
     /// <summary>Creates the uncertainties.</summary>

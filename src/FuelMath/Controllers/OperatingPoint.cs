@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The conditions at which a fuel system is asked about.</summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class OperatingPoint
 {
     /// <summary>Creates an operating point.</summary>

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// A predicted lambda is no clearance to load an engine: verify with a sensor at light load first. Created by
 /// <see cref="FittedInjectors"/>.
 /// </remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed partial class PredictedMixture
 {
     internal PredictedMixture(

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// When referenced to the discharge pressure of the injectors, the difference across them is constant. A fixed rail is
 /// constant relative to ambient pressure: boost reduces the difference, and vacuum in the manifold increases it.
 /// </remarks>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed partial class RailPressure
 {
     private readonly double pascals;

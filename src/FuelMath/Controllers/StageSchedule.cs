@@ -20,6 +20,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Stages" />
 /// </example>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public sealed partial class StageSchedule
 {
     private readonly StageModel[] models;

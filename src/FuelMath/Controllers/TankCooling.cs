@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>How the air around a tank cools it: as measured at some excess of the tank over the air, in proportion to it.</summary>
+/// <seealso href="../guide/heat.html">Heat: the tank warms, the rail soaks</seealso>
 public sealed class TankCooling
 {
     /// <summary>Describes the cooling of a tank.</summary>

@@ -30,6 +30,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/BeliefExamples.cs" region="Diagnose" />
 /// </example>
+/// <seealso href="../guide/diagnosis.html">Diagnosis</seealso>
 public sealed partial class MixtureDiagnosis
 {
     private readonly CauseRanking ranking;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// and lambda by bank or by chamber.
 /// </summary>
 /// <remarks>The air mass is not needed: the air believed by the controller follows from width and correction.</remarks>
+/// <seealso href="../guide/diagnosis.html">Diagnosis</seealso>
 public sealed partial class MixtureObservation
 {
     /// <summary>Creates an observation.</summary>

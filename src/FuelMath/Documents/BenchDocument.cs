@@ -9,6 +9,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="BenchDocument" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class BenchDocument
 {
     private const string Address = "https://fuelmath.example/schemas/bench-record.schema.json";

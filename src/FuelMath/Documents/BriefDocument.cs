@@ -4,6 +4,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Brief" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class BriefDocument
 {
     private const string Address = "https://fuelmath.example/schemas/system-brief.schema.json";

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="LinePlanDocument" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class LinePlanDocument
 {
     private const string Address = "https://fuelmath.example/schemas/line-plan.schema.json";

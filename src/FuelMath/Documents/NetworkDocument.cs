@@ -8,6 +8,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="NetworkDocument" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class NetworkDocument
 {
     private const string Address = "https://fuelmath.example/schemas/network.schema.json";

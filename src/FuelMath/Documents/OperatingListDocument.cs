@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>A list of operating points as a JSON document, as strict as <see cref="SystemDocument"/>.</summary>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class OperatingListDocument
 {
     private const string Address = "https://fuelmath.example/schemas/operating-list.schema.json";

@@ -13,6 +13,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/DocumentExamples.cs" region="SystemDocument" />
 /// </example>
+/// <seealso href="../guide/documents.html">Documents</seealso>
 public static class SystemDocument
 {
     /// <summary>The address that names the schema of the documents.</summary>

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Swept volume of one chamber, from its dimensions.</summary>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public static class ChamberDisplacement
 {
     /// <summary>A cylinder. Source: [Definition] volume of a cylinder.</summary>

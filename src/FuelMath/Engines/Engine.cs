@@ -14,6 +14,7 @@ namespace FuelMath;
 /// A predicted mixture is no clearance to load an engine: start rich and at light load, and watch a sensor.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public sealed partial class Engine
 {
     private const int MostChambers = 64;

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The fuel that an engine needs, from its power or its air.</summary>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public static class FuelDemand
 {
     /// <summary>Fuel for a power at the crankshaft.</summary>

@@ -13,6 +13,7 @@ namespace FuelMath;
 /// for a boosted engine, must not be used here. For a two-stroke it is the delivery ratio: air sent in, not air kept.
 /// Bilinear between its points.
 /// </remarks>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public sealed class VolumetricEfficiency
 {
     /// <summary>A greater value belongs to a table for another reference density.</summary>

@@ -25,6 +25,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Filter" />
 /// </example>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public sealed partial class Filter : FlowPart
 {
     private readonly double linear;

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [ISO-16889] the test; [Forchheimer-1901] the term of the medium.</para>
 /// </remarks>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public sealed partial class FilterLoading
 {
     private readonly Curve losses;

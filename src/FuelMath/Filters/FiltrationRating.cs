@@ -15,6 +15,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Rating" />
 /// </example>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public sealed partial class FiltrationRating
 {
     /// <summary>Creates a rating by beta ratios.</summary>

@@ -21,6 +21,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FilterExamples.cs" region="Strainer" />
 /// </example>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public sealed class Strainer : FlowPart
 {
     /// <summary>The screens were measured up to this Reynolds number.</summary>

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// For programs there are <see cref="Code"/>, <see cref="Part"/>, <see cref="ValueQuantity"/> and
 /// <see cref="LimitQuantity"/>; the texts are for people and may change.
 /// </remarks>
+/// <seealso href="../guide/findings.html">Findings</seealso>
 public sealed class Finding
 {
     /// <summary>Creates a finding.</summary>

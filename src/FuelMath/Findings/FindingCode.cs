@@ -2,6 +2,7 @@ namespace FuelMath;
 
 /// <summary>The kinds of findings, for programs: stable whatever the words of a finding are.</summary>
 /// <remarks>The page on findings lists each with its limit and action.</remarks>
+/// <seealso href="../guide/findings.html">Findings</seealso>
 public enum FindingCode
 {
     /// <summary>A finding of an application's own.</summary>

@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The severity of a finding.</summary>
+/// <seealso href="../guide/findings.html">Findings</seealso>
 public enum Severity
 {
     /// <summary>Worth knowing.</summary>

@@ -17,6 +17,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/AssessmentExamples.cs" region="Verdict" />
 /// </example>
+/// <seealso href="../guide/assessments.html">Assessments</seealso>
 public sealed partial class Verdict
 {
     private Verdict(ImmutableArray<Finding> findings)

@@ -2,6 +2,7 @@ namespace FuelMath;
 
 /// <summary>A piece with two ends that joins two ends which do not fit each other.</summary>
 /// <remarks>It may be used in either direction.</remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed class Adapter
 {
     /// <summary>Describes an adapter by its ends.</summary>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>Finds the adapters that join two ends in the fewest pieces.</summary>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static partial class AdapterSearch
 {
     /// <summary>

@@ -20,6 +20,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="HoseEnds" />
 /// </example>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed partial class Fitting : FlowPart
 {
     private readonly double bore;

@@ -13,6 +13,7 @@ namespace FuelMath;
 /// A thread does not identify an end: a flare, an O-ring boss and others share threads. Look at where it seals.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed partial class FittingEnd
 {
     private FittingEnd(

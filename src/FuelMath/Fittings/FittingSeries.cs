@@ -10,6 +10,7 @@ namespace FuelMath;
 /// influence each other, and mostly lose less than their sum: the sum is on the safe side.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed class FittingSeries
 {
     /// <summary>Creates a series of fittings.</summary>

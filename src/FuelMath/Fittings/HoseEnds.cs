@@ -17,6 +17,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Measure the bores: the bore of the end matters, and the dash size does not give it.</para>
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static class HoseEnds
 {
     /// <summary>The bend ratio assumed where none is given: one and a half bores to the center line.</summary>

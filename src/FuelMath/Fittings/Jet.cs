@@ -14,6 +14,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Jet" />
 /// </example>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed class Jet : FlowPart
 {
     /// <summary>The least exponent, as of a measured static flow.</summary>

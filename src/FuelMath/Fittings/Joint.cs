@@ -17,6 +17,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/FittingExamples.cs" region="Joint" />
 /// </example>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed partial class Joint
 {
     internal Joint(

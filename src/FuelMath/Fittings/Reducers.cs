@@ -8,6 +8,7 @@ namespace FuelMath;
 /// Each coefficient is for the smaller of the two bores. Expansion and contraction differ: from half the diameter to
 /// the whole 0.56 of the velocity head in the narrow bore is lost, in the other direction 0.50.
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static class Reducers
 {
     /// <summary>The friction factor assumed in a cone: smooth bore, Reynolds number of 24 000.</summary>

@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>A screw thread: profile, major diameter and pitch.</summary>
 /// <remarks>Two are equal when all their properties are.</remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed partial class ScrewThread : IEquatable<ScrewThread>
 {
     // Our own rule, on the safe side: 3/8-24 starts in M10x1 (which differ by 5 % and 6 %) and strips it. Conversely,

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// the safe side. Between 60 and 75 degrees the published formulas are discontinuous.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed partial class Tee
 {
     private const double NarrowestDegrees = 30;

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// extrapolates data of pipes of one inch and more to smaller bores: an upper estimate there. Source: [Hooper-1981]
 /// table of constants.
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static partial class TwoK
 {
     private static readonly Length LeastCoveredBore = SiUnits.Length(0.0254);

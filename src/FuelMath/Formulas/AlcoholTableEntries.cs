@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="AlcoholTable"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="AlcoholTable"/> in the catalog.</summary>
 internal static class AlcoholTableEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [MixedVolume(), Density()];

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The standard atmosphere and moist air. SI units.</summary>
+/// <seealso href="../guide/air.html">Air</seealso>
 public static class AtmosphereModel
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

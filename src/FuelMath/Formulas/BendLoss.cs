@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// For turbulent flow: in laminar flow fittings lose more than these coefficients say. A bend takes its angle and the
 /// sine of half the angle, because scalars have no sine function; the angle of a cone is a plain number.
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static class BendLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

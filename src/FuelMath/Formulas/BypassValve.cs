@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// The diaphragm carries the spring and the reference pressure on one side. On the other side the upstream pressure
 /// acts on the diaphragm less the seat, and the return-line pressure on the seat. All pressures are gauge.
 /// </remarks>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public static class BypassValve
 {
     internal static readonly DataSource HeldPressureSource = new("Definition", "balance of forces");

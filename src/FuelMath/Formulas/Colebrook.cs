@@ -8,6 +8,7 @@ namespace FuelMath.Formulas;
 /// one Newton step reach rounding error over Re from 4000 to 1e11 and e/D from 0 to 0.1. Source: [Colebrook-1939]
 /// equation of the transition curve; [Householder-1970] the step of fourth order.
 /// </remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public readonly struct Colebrook : IImplicitLaw
 {
     /// <summary>2 / ln 10.</summary>

@@ -4,6 +4,7 @@ namespace FuelMath.Formulas;
 
 /// <summary>Air and fuel by mass. SI units; every fraction is a mass fraction unless it says otherwise.</summary>
 /// <remarks>Atomic weights. Source: [IUPAC-2021] abridged standard atomic weights.</remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class Combustion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Combustion"/> in the catalogue, blends and fractions apart.</summary>
+/// <summary>The entries of <see cref="Combustion"/> in the catalog, blends and fractions apart.</summary>
 internal static class CombustionEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Combustion"/> in the catalogue: blends and fractions.</summary>
+/// <summary>The entries of <see cref="Combustion"/> in the catalog: blends and fractions.</summary>
 internal static class CombustionMixingEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="CurvedFriction"/> in the catalogue: the correlations.</summary>
+/// <summary>The entries of <see cref="CurvedFriction"/> in the catalog: the correlations.</summary>
 internal static class CurvedCorrelationEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

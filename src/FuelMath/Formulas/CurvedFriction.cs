@@ -11,6 +11,7 @@ namespace FuelMath.Formulas;
 /// </para>
 /// <para>A curvature is bore over the diameter of the curve of the center line. All factors are Darcy's.</para>
 /// </remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public static class CurvedFriction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

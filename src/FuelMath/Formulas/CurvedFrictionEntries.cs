@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="CurvedFriction"/> in the catalogue, the correlations apart.</summary>
+/// <summary>The entries of <see cref="CurvedFriction"/> in the catalog, the correlations apart.</summary>
 internal static class CurvedFrictionEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [Factor(), PressureLoss()];

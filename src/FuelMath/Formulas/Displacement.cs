@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Volume that one chamber sweeps. SI units.</summary>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public static class Displacement
 {
     internal static readonly DataSource CylinderSource = new("Definition", "volume of a cylinder");

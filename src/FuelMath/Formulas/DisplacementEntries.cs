@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Displacement"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="Displacement"/> in the catalog.</summary>
 internal static class DisplacementEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [Cylinder(), RotorChamber()];

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The air that an engine takes in and the fuel that it needs. SI units.</summary>
+/// <seealso href="../guide/engines.html">Engines</seealso>
 public static class EngineAir
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// A beta ratio belongs to one particle size, one test dust and one flow. All of these hold for particles of one named size
 /// and above.
 /// </remarks>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public static class Filtration
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -2,7 +2,7 @@ namespace FuelMath.Formulas;
 
 public sealed partial class FormulaInfo
 {
-    /// <summary>What a formula is about, by which the catalogue is sorted.</summary>
+    /// <summary>What a formula is about, by which the catalog is sorted.</summary>
     public enum FormulaTopic
     {
         /// <summary>Friction in hoses and pipes.</summary>

@@ -8,8 +8,9 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// <para><see cref="At{T}"/> reads the formula in any scalar and checks nothing but the count. <see cref="Calculate"/> is
 /// for numbers that come from people: it takes SI or customary units and refuses what lies outside a range.</para>
-/// <para>The formulas of this library are listed in <see cref="FormulaCatalogue"/>.</para>
+/// <para>The formulas of this library are listed in <see cref="FormulaCatalog"/>.</para>
 /// </remarks>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public sealed partial class FormulaInfo
 {
     private const int OnTheStack = FormulaChecks.OnTheStack;
@@ -284,9 +285,9 @@ public sealed partial class FormulaInfo
         return Result.Show(Reading.AtAny<Traced>(inputs), resultUnit);
     }
 
-    /// <summary>Gives the description as JSON, as <see cref="FormulaCatalogue.ToJson"/> holds it.</summary>
+    /// <summary>Gives the description as JSON, as <see cref="FormulaCatalog.ToJson"/> holds it.</summary>
     /// <returns>Name, arguments with ranges in SI units, bounds, constants, result, sources and example.</returns>
-    public string ToJson() => FormulaCatalogueJson.Write(this);
+    public string ToJson() => FormulaCatalogJson.Write(this);
 
     /// <inheritdoc />
     public override string ToString() => Name;

@@ -66,8 +66,6 @@ internal static class FormulaKinds
 
     internal static FormulaKind Power { get; } = new(UnitTable.Power, "W", 0, 1e9);
 
-    internal static FormulaKind EnginePower { get; } = new(UnitTable.Power, "kW", 0, 1e9);
-
     internal static FormulaKind Consumption { get; } = new(UnitTable.BrakeSpecificFuelConsumption, "g/kWh", 0, 1e-4);
 
     internal static FormulaKind SpecificEnergy { get; } = new(UnitTable.SpecificEnergy, "MJ/kg", 0, 1e9);

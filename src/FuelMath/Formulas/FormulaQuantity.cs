@@ -5,6 +5,7 @@ namespace FuelMath.Formulas;
 /// <summary>
 /// What an argument or a result of a formula is: its symbol, its kind and the units it is written in.
 /// </summary>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public sealed partial class FormulaQuantity
 {
     private readonly FuelMath.Unit customary;

@@ -3,6 +3,7 @@ using System.Globalization;
 namespace FuelMath.Formulas;
 
 /// <summary>Why a checked call of a formula was refused: argument, value and what is allowed, in the units of the call.</summary>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public sealed partial class FormulaRefusal
 {
     internal FormulaRefusal(

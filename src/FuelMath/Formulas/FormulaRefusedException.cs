@@ -1,6 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>A checked call of a formula was refused.</summary>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class FormulaRefusedException : ArgumentException, IExplained
 {
     /// <summary>Carries a refusal.</summary>

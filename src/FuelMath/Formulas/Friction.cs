@@ -6,6 +6,7 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// All factors are Darcy's, four times Fanning's. No formula branches on a value, so each reads in any scalar.
 /// </remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public static partial class Friction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

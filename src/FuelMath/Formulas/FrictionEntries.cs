@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Friction"/> in the catalogue, its factors apart.</summary>
+/// <summary>The entries of <see cref="Friction"/> in the catalog, its factors apart.</summary>
 internal static class FrictionEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [Velocity(), Reynolds(), PressureLoss()];

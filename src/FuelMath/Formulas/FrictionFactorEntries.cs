@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Friction"/> in the catalogue: the factors.</summary>
+/// <summary>The entries of <see cref="Friction"/> in the catalog: the factors.</summary>
 internal static class FrictionFactorEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

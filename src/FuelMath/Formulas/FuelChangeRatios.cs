@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>What a change of fuel requires of injectors and pump, relative to a baseline fuel. SI units.</summary>
+/// <seealso href="../guide/fuel-change.html">Another fuel</seealso>
 public static class FuelChangeRatios
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Heating value estimated from elemental composition, for fuels without a measured one. SI units.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class HeatingValue
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

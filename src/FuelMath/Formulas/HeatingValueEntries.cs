@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="HeatingValue"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="HeatingValue"/> in the catalog.</summary>
 internal static class HeatingValueEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [Higher(), Lower()];

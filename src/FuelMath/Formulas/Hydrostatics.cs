@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The weight of a column of fluid. SI units.</summary>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public static class Hydrostatics
 {
     internal static readonly DataSource ColumnPressureSource = new(

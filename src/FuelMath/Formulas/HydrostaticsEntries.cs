@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Hydrostatics"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="Hydrostatics"/> in the catalog.</summary>
 internal static class HydrostaticsEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [ColumnPressure()];

@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// <summary>
 /// Formulas of pulsed injectors that hold a table of their own, for columns and other users of formulas.
 /// </summary>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public static class InjectorFormulas
 {
     /// <summary>

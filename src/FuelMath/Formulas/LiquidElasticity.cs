@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Compressibility of liquids. SI units.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class LiquidElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -6,6 +6,7 @@ namespace FuelMath.Formulas;
 /// <remarks>
 /// A loss coefficient belongs to the velocity in one named bore; convert it before using it with another.
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static class MinorLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

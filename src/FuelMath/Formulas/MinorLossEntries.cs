@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="MinorLoss"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="MinorLoss"/> in the catalog.</summary>
 internal static class MinorLossEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The effect of a wrong belief on the mixture. SI units.</summary>
+/// <seealso href="../guide/controllers.html">What the controller believes</seealso>
 public static class MixtureError
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

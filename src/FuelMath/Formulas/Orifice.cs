@@ -8,6 +8,7 @@ namespace FuelMath.Formulas;
 /// proportional to the square root of density and volume flow to its inverse, so that conversion of a rating to another
 /// fluid changes the two in opposite directions.
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public static class Orifice
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

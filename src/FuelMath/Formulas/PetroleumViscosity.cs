@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Viscosity of petroleum liquids against temperature, and of their blends.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class PetroleumViscosity
 {
     internal static readonly DataSource RelativeSource = new("White-1999", "table A.3, footnote");

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Pressure lost in a filter or strainer. SI units.</summary>
+/// <seealso href="../guide/filters.html">Filters</seealso>
 public static class PorousMedium
 {
     internal static readonly DataSource PressureLossSource = new("Forchheimer-1901", "the law of two terms");

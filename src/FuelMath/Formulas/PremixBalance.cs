@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Balances of oil and of fuel in a premix, by volume. SI units.</summary>
+/// <seealso href="../guide/premix.html">Premix</seealso>
 public static class PremixBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="PremixBalance"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="PremixBalance"/> in the catalog.</summary>
 internal static class PremixBalanceEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [OilFraction(), Oil(), MissingOil(), MissingFuel()];

@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// Liquid and walls release volume in proportion to the fall of pressure; trapped gas releases more as its pressure
 /// falls. The gas is ideal and keeps the temperature of the liquid.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public static class PressureDecay
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;
@@ -44,6 +45,12 @@ public static class PressureDecay
     internal static readonly Symbol Released = new("dV", "m3", "volume given back");
 
     internal static readonly Symbol Lost = new("Vl", "m3", "volume leaked");
+
+    internal static readonly Symbol Tangent = new("u0", "", "tangent of an angle of the integral");
+
+    internal static readonly Symbol HalfTangent = new("u", "", "tangent of half the angle before");
+
+    internal static readonly Symbol Angle = new("phi", "", "angle of the integral");
 
     internal static readonly Symbol Time = new("t", "s", "time of fall");
 
@@ -188,7 +195,9 @@ public static class PressureDecay
         T first = T.Sqrt(before - outside);
         T last = T.Sqrt(after - outside);
         T root = T.Sqrt(outside);
-        T angle = Arctangent(root * (first - last) / (outside + (first * last)));
+        T angle = Arctangent(
+            T.Step(root * (first - last) / (outside + (first * last)), Tangent, OrificeFallTimeSource)
+        );
         T expanding = (((first / before) - (last / after)) / outside) + (angle / (outside * root));
         T stiff = volume * ((1 / bulkModulus) + swelling);
         return T.Step(((2 * stiff * (first - last)) + (gas * expanding)) / coefficient, Time, OrificeFallTimeSource);
@@ -226,7 +235,7 @@ public static class PressureDecay
     {
         for (int halving = 0; halving < 3; halving++)
         {
-            x = x / (1 + T.Sqrt(1 + (x * x)));
+            x = T.Step(x / (1 + T.Sqrt(1 + (x * x))), HalfTangent, OrificeFallTimeSource);
         }
 
         // Below tan(pi/16) = 0.199 the first term left out is x^25/25, below 2e-19.
@@ -237,6 +246,6 @@ public static class PressureDecay
             sum = (1.0 / n) - (square * sum);
         }
 
-        return 8 * x * sum;
+        return T.Step(8 * x * sum, Angle, OrificeFallTimeSource);
     }
 }

@@ -4,11 +4,28 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="PressureDecay"/> in the catalogue, its times apart.</summary>
+/// <summary>The entries of <see cref="PressureDecay"/> in the catalog, its times apart.</summary>
 internal static class PressureDecayEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
     [Compliance(), ReleasedVolume(), LeakedVolume(), MixedResidue(), MixedExchanges()];
+
+    /// <summary>The enclosed liquid and what holds it.</summary>
+    internal static ImmutableArray<FormulaInfo.Argument> Liquid =>
+        [
+            K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
+            K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
+            Swelling,
+        ];
+
+    internal static FormulaInfo.Argument Swelling =>
+        K.Swelling.Given(
+            "swelling",
+            "s",
+            "relative increase of the enclosed volume for each unit of pressure",
+            0,
+            1e-8
+        );
 
     private static FormulaInfo Compliance() =>
         FormulaInfo.Of(
@@ -17,15 +34,7 @@ internal static class PressureDecayEntries
             "What a closed volume yields to pressure",
             FormulaInfo.FormulaTopic.Tightness,
             [
-                K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
-                K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
-                K.Swelling.Given(
-                    "swelling",
-                    "s",
-                    "relative increase of the enclosed volume for each unit of pressure",
-                    0,
-                    1e-8
-                ),
+                .. Liquid,
                 K.SmallVolume.Given("gasVolume", "Vg", "volume of trapped gas", 0, 1e-5),
                 K.AbsolutePressure.Given("pressure", "p", "absolute pressure", 100000, 1e6),
             ],
@@ -55,15 +64,7 @@ internal static class PressureDecayEntries
             "What a closed volume gives back between two pressures",
             FormulaInfo.FormulaTopic.Tightness,
             [
-                K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
-                K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
-                K.Swelling.Given(
-                    "swelling",
-                    "s",
-                    "relative increase of the enclosed volume for each unit of pressure",
-                    0,
-                    1e-8
-                ),
+                .. Liquid,
                 K.GasAmount.Given("gas", "G", "trapped gas as pressure times volume", 0, 5),
                 K.AbsolutePressure.Given("before", "p1", "absolute pressure before", 300000, 600000),
                 K.AbsolutePressure.Given("after", "p2", "absolute pressure after", 100000, 290000),
@@ -94,15 +95,7 @@ internal static class PressureDecayEntries
             "What has leaked between two readings of pressure and temperature",
             FormulaInfo.FormulaTopic.Tightness,
             [
-                K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
-                K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
-                K.Swelling.Given(
-                    "swelling",
-                    "s",
-                    "relative increase of the enclosed volume for each unit of pressure",
-                    0,
-                    1e-8
-                ),
+                .. Liquid,
                 K
                     .TemperatureCoefficient.Within(-0.01, 0.01)
                     .Given("expansion", "alpha", "expansion of the liquid less that of the walls", 0.0008, 0.0013),

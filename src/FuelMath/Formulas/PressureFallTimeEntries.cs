@@ -4,10 +4,26 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="PressureDecay"/> in the catalogue: the times.</summary>
+/// <summary>The entries of <see cref="PressureDecay"/> in the catalog: the times.</summary>
 internal static class PressureFallTimeEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [LaminarFallTime(), OrificeFallTime()];
+
+    private static ImmutableArray<FormulaInfo.Argument> Held =>
+        [
+            .. PressureDecayEntries.Liquid,
+            K.GasAmount.Given("gas", "G", "trapped gas as pressure times volume", 0, 5),
+            K.AbsolutePressure.Given("before", "p1", "absolute pressure before", 300000, 600000),
+            K.AbsolutePressure.Given("after", "p2", "absolute pressure after", 120000, 290000),
+            K.AbsolutePressure.Given("outside", "pa", "absolute pressure outside", 90000, 105000),
+        ];
+
+    private static ImmutableArray<FormulaInfo.Bound> Falls =>
+        [
+            FormulaInfo.Bound.Above("before", 1, ["outside"], []),
+            FormulaInfo.Bound.Above("after", 1, ["outside"], []),
+            FormulaInfo.Bound.AtMost("after", 1, ["before"], []),
+        ];
 
     private static FormulaInfo LaminarFallTime() =>
         FormulaInfo.Of(
@@ -16,28 +32,12 @@ internal static class PressureFallTimeEntries
             "How long pressure takes to fall through a narrow leak",
             FormulaInfo.FormulaTopic.Tightness,
             [
-                K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
-                K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
-                K.Swelling.Given(
-                    "swelling",
-                    "s",
-                    "relative increase of the enclosed volume for each unit of pressure",
-                    0,
-                    1e-8
-                ),
-                K.GasAmount.Given("gas", "G", "trapped gas as pressure times volume", 0, 5),
-                K.AbsolutePressure.Given("before", "p1", "absolute pressure before", 300000, 600000),
-                K.AbsolutePressure.Given("after", "p2", "absolute pressure after", 120000, 290000),
-                K.AbsolutePressure.Given("outside", "pa", "absolute pressure outside", 90000, 105000),
+                .. Held,
                 K
                     .Conductance.Within(1e-25, 1)
                     .Given("conductance", "g", "flow of the leak for each unit of pressure", 2e-12, 1e-9),
             ],
-            [
-                FormulaInfo.Bound.Above("before", 1, ["outside"], []),
-                FormulaInfo.Bound.Above("after", 1, ["outside"], []),
-                FormulaInfo.Bound.AtMost("after", 1, ["before"], []),
-            ],
+            Falls,
             [],
             K.Seconds.Gives(PressureDecay.Time),
             [PressureDecay.LaminarFallTimeSource],
@@ -64,28 +64,12 @@ internal static class PressureFallTimeEntries
             "How long pressure takes to fall through a hole",
             FormulaInfo.FormulaTopic.Tightness,
             [
-                K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
-                K.BulkModulus.Given("bulkModulus", "K", "isothermal bulk modulus of the liquid", 8e8, 2e9),
-                K.Swelling.Given(
-                    "swelling",
-                    "s",
-                    "relative increase of the enclosed volume for each unit of pressure",
-                    0,
-                    1e-8
-                ),
-                K.GasAmount.Given("gas", "G", "trapped gas as pressure times volume", 0, 5),
-                K.AbsolutePressure.Given("before", "p1", "absolute pressure before", 300000, 600000),
-                K.AbsolutePressure.Given("after", "p2", "absolute pressure after", 120000, 290000),
-                K.AbsolutePressure.Given("outside", "pa", "absolute pressure outside", 90000, 105000),
+                .. Held,
                 K
                     .RootConductance.Within(1e-25, 1)
                     .Given("coefficient", "k", "flow of the leak for the root of a unit of pressure", 1e-11, 1e-9),
             ],
-            [
-                FormulaInfo.Bound.Above("before", 1, ["outside"], []),
-                FormulaInfo.Bound.Above("after", 1, ["outside"], []),
-                FormulaInfo.Bound.AtMost("after", 1, ["before"], []),
-            ],
+            Falls,
             [],
             K.Seconds.Gives(PressureDecay.Time),
             [PressureDecay.OrificeFallTimeSource],

@@ -8,6 +8,7 @@ namespace FuelMath.Formulas;
 /// of milliseconds is adiabatic: use <see cref="AdiabaticExponentOfAir"/> for the gas and the isentropic modulus for
 /// the liquid.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public static class PressureRise
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="PressureRise"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="PressureRise"/> in the catalog.</summary>
 internal static class PressureRiseEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [Compliance(), PressedInVolume()];
@@ -55,13 +55,7 @@ internal static class PressureRiseEntries
         [
             K.Volume.Given("volume", "V", "volume of liquid", 0.0001, 0.01),
             K.BulkModulus.Given("bulkModulus", "K", "bulk modulus of the liquid for a change of this speed", 8e8, 2e9),
-            K.Swelling.Given(
-                "swelling",
-                "s",
-                "relative increase of the enclosed volume for each unit of pressure",
-                0,
-                1e-8
-            ),
+            PressureDecayEntries.Swelling,
             K.SmallVolume.Given("gasAtStart", "Va", "volume of gas at the pressure at the start", 0, 1e-5),
             K.AbsolutePressure.Given("start", "p1", "absolute pressure at the start", 90000, 110000),
         ];

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>What a pulsed injector delivers. SI units.</summary>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public static class Pulse
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

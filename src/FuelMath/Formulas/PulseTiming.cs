@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Widths, duty cycles and sizes of pulsed injectors. SI units.</summary>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public static class PulseTiming
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

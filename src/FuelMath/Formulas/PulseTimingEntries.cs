@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="PulseTiming"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="PulseTiming"/> in the catalog.</summary>
 internal static class PulseTimingEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The electric power into a pump and the hydraulic power out of it.</summary>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public static class PumpPower
 {
     internal static readonly DataSource HydraulicSource = new("Definition", "work of a steady flow against a pressure");

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>A pump at another speed, in another fluid, or worn.</summary>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public static class PumpScaling
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

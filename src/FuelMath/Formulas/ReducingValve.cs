@@ -11,6 +11,7 @@ namespace FuelMath.Formulas;
 /// it. All pressures are gauge. It is the balance of <see cref="BypassValve"/> with the supply in place of the return
 /// line.
 /// </remarks>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public static class ReducingValve
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

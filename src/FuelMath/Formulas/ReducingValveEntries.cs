@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="ReducingValve"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="ReducingValve"/> in the catalog.</summary>
 internal static class ReducingValveEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [HeldPressure(), SpringForce()];

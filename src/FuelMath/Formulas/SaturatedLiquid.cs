@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// The coefficients belong to a substance and carry their own range of temperature; outside it the form still gives a
 /// number, so the caller checks the range.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class SaturatedLiquid
 {
     internal static readonly DataSource ViscositySource = new("Perry-2008", "table 2-313, equation 101");

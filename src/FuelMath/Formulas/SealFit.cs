@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The fit of an O-ring in its groove. SI units; fractions are pure numbers.</summary>
+/// <seealso href="../guide/seals.html">Seals</seealso>
 public static class SealFit
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

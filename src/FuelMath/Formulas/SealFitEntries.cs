@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="SealFit"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="SealFit"/> in the catalog.</summary>
 internal static class SealFitEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The margin above boiling at a pump inlet. SI units, absolute pressures.</summary>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public static class Suction
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

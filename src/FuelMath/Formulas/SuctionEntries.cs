@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="Suction"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="Suction"/> in the catalog.</summary>
 internal static class SuctionEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } = [PressureAboveBoiling(), NetPositiveSuctionHead()];

@@ -5,6 +5,7 @@ namespace FuelMath.Formulas;
 /// Formulas name their own results. Inputs are named by whoever asks for a working:
 /// <c>Traced.Input(Symbols.Bore, 0.008)</c>. A symbol of your own does as well.
 /// </remarks>
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
 public static class Symbols
 {
     /// <summary>An input: density, kg/m³.</summary>

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Volumes that bring a tank from what it holds to a target content. Volumes at one temperature, ideal mixing. SI units.</summary>
+/// <seealso href="../guide/tanks.html">Tanks</seealso>
 public static class TankBalance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

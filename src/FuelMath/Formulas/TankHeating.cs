@@ -7,6 +7,7 @@ namespace FuelMath.Formulas;
 /// A lumped model: fuel and tank share one temperature, and the heat loss is proportional to its difference from
 /// ambient.
 /// </remarks>
+/// <seealso href="../guide/heat.html">Heat: the tank warms, the rail soaks</seealso>
 public static class TankHeating
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

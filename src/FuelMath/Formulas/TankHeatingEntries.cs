@@ -4,11 +4,29 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="TankHeating"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="TankHeating"/> in the catalog.</summary>
 internal static class TankHeatingEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =
     [SettledTemperature(), TemperatureAfter(), DrainingAdiabatic(), DrainingTemperature()];
+
+    private static FormulaInfo.Argument Start =>
+        K.Temperature.Given("start", "T0", "temperature at the start", 270, 330);
+
+    private static FormulaInfo.Argument Ambient =>
+        K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320);
+
+    private static FormulaInfo.Argument Power => K.Power.Given("power", "P", "heat that comes in", 0, 500);
+
+    private static FormulaInfo.Argument Loss =>
+        K.HeatLoss.Given("loss", "U", "heat lost for each kelvin above ambient", 1, 50);
+
+    private static ImmutableArray<FormulaInfo.Argument> Draining =>
+        [
+            K.HeatCapacity.Given("heatCapacity", "C0", "heat capacity of fuel and tank at the start", 50000, 100000),
+            K.HeatLoss.Given("drain", "d", "heat capacity that leaves in a unit of time", 1, 20),
+            K.Seconds.Given("time", "t", "time", 0, 2000),
+        ];
 
     private static FormulaInfo SettledTemperature() =>
         FormulaInfo.Of(
@@ -16,11 +34,7 @@ internal static class TankHeatingEntries
             "TankHeating.SettledTemperature",
             "The temperature at which a heated tank settles",
             FormulaInfo.FormulaTopic.Heat,
-            [
-                K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
-                K.Power.Given("power", "P", "heat that comes in", 0, 500),
-                K.HeatLoss.Given("loss", "U", "heat lost for each kelvin above ambient", 1, 50),
-            ],
+            [Ambient, Power, Loss],
             [],
             [],
             K.Temperature.Gives(TankHeating.Settled),
@@ -42,10 +56,10 @@ internal static class TankHeatingEntries
             "The temperature of a heated tank after a time",
             FormulaInfo.FormulaTopic.Heat,
             [
-                K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
-                K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
-                K.Power.Given("power", "P", "heat that comes in", 0, 500),
-                K.HeatLoss.Given("loss", "U", "heat lost for each kelvin above ambient", 1, 50),
+                Start,
+                Ambient,
+                Power,
+                Loss,
                 K.HeatCapacity.Given("heatCapacity", "C", "heat capacity of fuel and tank", 10000, 100000),
                 K.Seconds.Given("time", "t", "time", 0, 10000),
             ],
@@ -74,19 +88,7 @@ internal static class TankHeatingEntries
             "TankHeating.DrainingAdiabatic",
             "The temperature of a tank that empties and loses no heat",
             FormulaInfo.FormulaTopic.Heat,
-            [
-                K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
-                K.Power.Given("power", "P", "heat that comes in", 0, 500),
-                K.HeatCapacity.Given(
-                    "heatCapacity",
-                    "C0",
-                    "heat capacity of fuel and tank at the start",
-                    50000,
-                    100000
-                ),
-                K.HeatLoss.Given("drain", "d", "heat capacity that leaves in a unit of time", 1, 20),
-                K.Seconds.Given("time", "t", "time", 0, 2000),
-            ],
+            [Start, Power, .. Draining],
             [FormulaInfo.Bound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),
@@ -112,21 +114,7 @@ internal static class TankHeatingEntries
             "TankHeating.DrainingTemperature",
             "The temperature of a heated tank that empties",
             FormulaInfo.FormulaTopic.Heat,
-            [
-                K.Temperature.Given("start", "T0", "temperature at the start", 270, 330),
-                K.Temperature.Given("ambient", "Ta", "temperature of the air", 250, 320),
-                K.Power.Given("power", "P", "heat that comes in", 0, 500),
-                K.HeatLoss.Given("loss", "U", "heat lost for each kelvin above ambient", 1, 50),
-                K.HeatCapacity.Given(
-                    "heatCapacity",
-                    "C0",
-                    "heat capacity of fuel and tank at the start",
-                    50000,
-                    100000
-                ),
-                K.HeatLoss.Given("drain", "d", "heat capacity that leaves in a unit of time", 1, 20),
-                K.Seconds.Given("time", "t", "time", 0, 2000),
-            ],
+            [Start, Ambient, Power, Loss, .. Draining],
             [FormulaInfo.Bound.Above("heatCapacity", 1, ["drain", "time"], [])],
             [],
             K.Temperature.Gives(TankHeating.Later),

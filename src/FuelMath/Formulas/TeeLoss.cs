@@ -10,6 +10,7 @@ namespace FuelMath.Formulas;
 /// A coefficient may be negative: the faster stream drags the slower one along. The branch leaves or joins at 30 to 90
 /// degrees; 90 is a tee. Source: [TP-410] chapter 2 with its errata, as the open library fluids states it.
 /// </remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public static class TeeLoss
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

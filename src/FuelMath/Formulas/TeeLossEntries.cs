@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="TeeLoss"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="TeeLoss"/> in the catalog.</summary>
 internal static class TeeLossEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Volume and density of a liquid against temperature, at atmospheric pressure. SI units.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class ThermalExpansion
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="ThermalExpansion"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="ThermalExpansion"/> in the catalog.</summary>
 internal static class ThermalExpansionEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

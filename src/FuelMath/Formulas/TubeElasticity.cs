@@ -4,6 +4,7 @@ namespace FuelMath.Formulas;
 
 /// <summary>Stress and swelling under pressure of a round tube of one elastic material.</summary>
 /// <remarks>SI units. Pressures are inside minus outside. The material stays elastic.</remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public static class TubeElasticity
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -4,7 +4,7 @@ using K = FuelMath.Formulas.FormulaKinds;
 
 namespace FuelMath.Formulas;
 
-/// <summary>The entries of <see cref="TubeElasticity"/> in the catalogue.</summary>
+/// <summary>The entries of <see cref="TubeElasticity"/> in the catalog.</summary>
 internal static class TubeElasticityEntries
 {
     internal static ImmutableArray<FormulaInfo> All { get; } =

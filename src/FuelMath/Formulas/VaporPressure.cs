@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>The true vapor pressure of a fuel. SI units, absolute pressure.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static class VaporPressure
 {
     internal static readonly DataSource FromReidSource = new("EPA-AP42", "chapter 7.1 (refined petroleum stocks)");

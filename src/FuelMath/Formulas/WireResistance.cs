@@ -3,6 +3,7 @@ using System.Runtime.CompilerServices;
 namespace FuelMath.Formulas;
 
 /// <summary>Round conductors: size and resistance. SI units.</summary>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public static class WireResistance
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

@@ -1,6 +1,7 @@
 namespace FuelMath.Formulas;
 
 /// <summary>Workings in the reader's units.</summary>
+/// <seealso href="../guide/workings.html">Ways to a working</seealso>
 public static class WorkingUnits
 {
     /// <summary>Returns the working with its result converted to a unit.</summary>

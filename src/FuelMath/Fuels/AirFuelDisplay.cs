@@ -10,6 +10,7 @@ namespace FuelMath;
 /// A "gasoline scale" shows 14.7 at lambda 1 with every fuel, so that its reading with another fuel is not the ratio of
 /// air to fuel. Read it back to lambda first; <see cref="Mixture.FromDisplay"/> does.
 /// </remarks>
+/// <seealso href="../guide/mixtures.html">Mixtures of air and fuel</seealso>
 public sealed class AirFuelDisplay
 {
     /// <summary>Creates a display from its reading at lambda 1.</summary>

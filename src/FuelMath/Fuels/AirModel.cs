@@ -7,6 +7,7 @@ namespace FuelMath;
 /// The models in use differ by 0.7 % in the ratio, so every ratio says which it used. All are dry air: water vapor in
 /// the intake displaces air and is not part of the model.
 /// </remarks>
+/// <seealso href="../guide/mixtures.html">Mixtures of air and fuel</seealso>
 public sealed class AirModel
 {
     /// <summary>Creates a model.</summary>

@@ -4,6 +4,7 @@ using UnitsNet.Units;
 namespace FuelMath;
 
 /// <summary>A fluid with which benches test injectors, described by the ranges of its standard.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class CalibrationFluid
 {
     private const string Mist =

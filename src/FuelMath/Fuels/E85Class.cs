@@ -10,6 +10,7 @@ namespace FuelMath;
 /// A class gives a range at 37.8 °C, measured in a closed cell, and not the vapor pressure of a given fuel: measure
 /// that and pass it to <see cref="Fuel.WithVaporPressure"/>.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class E85Class
 {
     private const double PascalsPerPsi = 6_894.757293168;

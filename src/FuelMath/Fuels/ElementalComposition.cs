@@ -9,6 +9,7 @@ namespace FuelMath;
 /// <remarks>
 /// Stoichiometry follows from it and from the air model alone. Source of the atomic weights: [IUPAC-2021].
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class ElementalComposition
 {
     /// <summary>

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// The contraction reaches 3.5 % of the volume near equal parts. Source: [OIML-R22] general formula, 0 °C to 40 °C,
 /// which is the range here.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class EthanolWater
 {
     /// <summary>The temperature of alcoholic strength, in °C. Source: [OIML-R22] definition of strength by volume.</summary>

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// Take one from <see cref="StandardFuels"/>, mix some with <see cref="FuelBlend"/> or <see cref="PremixRatio"/>, or
 /// describe your own. Each property has its own temperature range and is refused outside it.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed partial class Fuel
 {
     private readonly double? lowerHeatingValue;

@@ -18,6 +18,7 @@ namespace FuelMath;
 /// and is not known.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static partial class FuelBlend
 {
     /// <summary>

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// Two comparisons, which differ: at equal lambda the same air burns, and the engine gives about the same power or a
 /// little more; at equal power the heat is the same, at the same efficiency.
 /// </remarks>
+/// <seealso href="../guide/fuel-change.html">Another fuel</seealso>
 public sealed partial class FuelChange
 {
     private readonly double baselineRatio;

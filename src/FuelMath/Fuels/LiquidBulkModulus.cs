@@ -8,6 +8,7 @@ namespace FuelMath;
 /// Isothermal, for slow changes. In a pressure wave the isentropic modulus applies, which is 19 to 23 % higher for
 /// alcohols and 27 to 33 % for hydrocarbons; published tables mix the two.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class LiquidBulkModulus : LiquidProperty
 {
     private const string Called = "The bulk modulus";

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// At atmospheric pressure: at 5 bar a fuel is denser by less than 0.1 % (bulk modulus about 1 GPa); the difference is
 /// neglected.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class LiquidDensity : LiquidProperty
 {
     /// <summary>Lowest temperature of the correction for petroleum liquids, in °C.</summary>

@@ -5,6 +5,7 @@ namespace FuelMath;
 
 /// <summary>Heat capacity of a liquid against temperature, inside a stated range, or the reason why it is not known.</summary>
 /// <remarks>Isobaric, by mass: the heat that warms a kilogram by a kelvin at constant pressure.</remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class LiquidHeatCapacity : LiquidProperty
 {
     private const string Called = "The heat capacity";

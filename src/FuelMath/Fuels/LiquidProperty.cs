@@ -12,6 +12,7 @@ namespace FuelMath;
 /// The kinds are fixed: <see cref="LiquidDensity"/>, <see cref="LiquidViscosity"/>, <see cref="LiquidVaporPressure"/>,
 /// <see cref="LiquidHeatCapacity"/> and <see cref="LiquidBulkModulus"/>, each of which gives its own quantity.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public abstract class LiquidProperty
 {
     private readonly string name;

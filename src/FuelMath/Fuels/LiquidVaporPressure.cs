@@ -6,6 +6,7 @@ namespace FuelMath;
 /// <summary>
 /// True vapor pressure of a liquid against temperature, inside a stated range, or the reason why it is not known.
 /// </summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class LiquidVaporPressure : LiquidProperty
 {
     /// <summary>Lowest temperature of the printed table for gasolines, 40 °F, in °C.</summary>

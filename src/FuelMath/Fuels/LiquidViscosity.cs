@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Dynamic viscosity of a liquid against temperature, inside a stated range and refused outside it.</summary>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public sealed class LiquidViscosity : LiquidProperty
 {
     /// <summary>

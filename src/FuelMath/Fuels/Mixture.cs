@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A mixture of air and a fuel in all common measures; for a known fuel each follows from any other.</summary>
+/// <seealso href="../guide/mixtures.html">Mixtures of air and fuel</seealso>
 public sealed class Mixture
 {
     private readonly double stoichiometric;

@@ -11,6 +11,7 @@ namespace FuelMath;
 /// Always by volume and always fuel to oil. Too little oil seizes an engine; excess oil displaces fuel, and its
 /// unburned part makes the mixture leaner. The engine maker's ratio comes first. The default value is fuel without oil.
 /// </remarks>
+/// <seealso href="../guide/premix.html">Premix</seealso>
 public readonly partial struct PremixRatio : IEquatable<PremixRatio>
 {
     /// <summary>The greatest ratio of oil to fuel that counts as a premix.</summary>

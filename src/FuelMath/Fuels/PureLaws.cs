@@ -24,75 +24,51 @@ internal static class PureLaws
 
     internal sealed class Density(PureComponent of) : PropertyLaw
     {
-        internal override T At<T>(T kelvins) =>
-            ThermalExpansion.SaturatedLiquidDensity(
-                of.MolarMass,
-                1000 * of.DensityCoefficients.C1,
-                of.DensityCoefficients.C2,
-                of.DensityCoefficients.C3,
-                of.DensityCoefficients.C4,
-                kelvins
-            );
+        internal override T At<T>(T kelvins)
+        {
+            (double c1, double c2, double c3, double c4) = of.DensityCoefficients;
+            return ThermalExpansion.SaturatedLiquidDensity(of.MolarMass, 1000 * c1, c2, c3, c4, kelvins);
+        }
     }
 
     internal sealed class Viscosity(PureComponent of) : PropertyLaw
     {
-        internal override T At<T>(T kelvins) =>
-            SaturatedLiquid.Viscosity(
-                of.ViscosityCoefficients.C1,
-                of.ViscosityCoefficients.C2,
-                of.ViscosityCoefficients.C3,
-                of.ViscosityCoefficients.C4,
-                of.ViscosityCoefficients.C5,
-                kelvins
-            );
+        internal override T At<T>(T kelvins)
+        {
+            (double c1, double c2, double c3, double c4, double c5) = of.ViscosityCoefficients;
+            return SaturatedLiquid.Viscosity(c1, c2, c3, c4, c5, kelvins);
+        }
     }
 
     internal sealed class VaporPressure(PureComponent of) : PropertyLaw
     {
-        internal override T At<T>(T kelvins) =>
-            of.IsOldWagner
+        internal override T At<T>(T kelvins)
+        {
+            (double a, double b, double c, double d) = of.Wagner;
+            return of.IsOldWagner
                 ? Formulas.VaporPressure.WagnerOriginal(
                     of.CriticalTemperature,
                     of.CriticalPressure,
-                    of.Wagner.A,
-                    of.Wagner.B,
-                    of.Wagner.C,
-                    of.Wagner.D,
+                    a,
+                    b,
+                    c,
+                    d,
                     kelvins
                 )
-                : Formulas.VaporPressure.Wagner(
-                    of.CriticalTemperature,
-                    of.CriticalPressure,
-                    of.Wagner.A,
-                    of.Wagner.B,
-                    of.Wagner.C,
-                    of.Wagner.D,
-                    kelvins
-                );
+                : Formulas.VaporPressure.Wagner(of.CriticalTemperature, of.CriticalPressure, a, b, c, d, kelvins);
+        }
     }
 
     internal sealed class HeatCapacity(PureComponent of) : PropertyLaw
     {
-        internal override T At<T>(T kelvins) =>
-            of.HeatCapacityCriticalTemperature > 0
-                ? SaturatedLiquid.HeatCapacityNearCritical(
-                    of.MolarMass,
-                    of.HeatCapacityCriticalTemperature,
-                    of.HeatCapacityCoefficients.C1,
-                    of.HeatCapacityCoefficients.C2,
-                    of.HeatCapacityCoefficients.C3,
-                    of.HeatCapacityCoefficients.C4,
-                    kelvins
-                )
-                : SaturatedLiquid.HeatCapacity(
-                    of.MolarMass,
-                    of.HeatCapacityCoefficients.C1,
-                    of.HeatCapacityCoefficients.C2,
-                    of.HeatCapacityCoefficients.C3,
-                    of.HeatCapacityCoefficients.C4,
-                    kelvins
-                );
+        internal override T At<T>(T kelvins)
+        {
+            (double c1, double c2, double c3, double c4) = of.HeatCapacityCoefficients;
+            double critical = of.HeatCapacityCriticalTemperature;
+            return critical > 0
+                ? SaturatedLiquid.HeatCapacityNearCritical(of.MolarMass, critical, c1, c2, c3, c4, kelvins)
+                : SaturatedLiquid.HeatCapacity(of.MolarMass, c1, c2, c3, c4, kelvins);
+        }
     }
 
     /// <summary>

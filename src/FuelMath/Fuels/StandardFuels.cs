@@ -8,6 +8,7 @@ namespace FuelMath;
 /// Pure substances are known to about 0.1 % in density (n-heptane and ethanol 0.2 %) and 5 % in viscosity. Pump
 /// gasolines differ: use the density on the delivery note or from a hydrometer. All of these ignite easily.
 /// </remarks>
+/// <seealso href="../guide/fuels.html">Fuels</seealso>
 public static partial class StandardFuels
 {
     /// <summary>Lowest temperature of the viscosity of gasoline, in °C.</summary>

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// <remarks>
 /// A gasoline gives off bubbles of its lightest parts and of dissolved air before it boils: keep a margin.
 /// </remarks>
+/// <seealso href="../guide/vapor.html">Vapor</seealso>
 public sealed class VaporMargin
 {
     private readonly double surface;

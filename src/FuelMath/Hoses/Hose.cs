@@ -20,6 +20,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Hose" />
 /// </example>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed partial class Hose : FlowPart
 {
     /// <summary>The greatest relative roughness for which the friction law is published.</summary>

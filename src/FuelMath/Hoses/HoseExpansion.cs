@@ -10,6 +10,7 @@ namespace FuelMath;
 /// supplies the points. From zero pressure up a monotone curve is used; above the greatest point it is refused.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed partial class HoseExpansion
 {
     private readonly Curve squareMeters;

@@ -18,6 +18,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Rating" />
 /// </example>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed partial class HoseRating
 {
     private readonly double[] kelvins;

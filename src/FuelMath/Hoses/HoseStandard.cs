@@ -17,6 +17,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [SAE-J517] nominal inside diameters.</para>
 /// </remarks>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed class HoseStandard
 {
     private const double Sixteenth = 0.0254 / 16;

@@ -16,6 +16,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/HoseExamples.cs" region="Tube" />
 /// </example>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed partial class Tube
 {
     private readonly double outside;

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The greatest recommended velocity in a line: a guideline of the trade, not a law of physics.</summary>
+/// <seealso href="../guide/hoses.html">Hoses</seealso>
 public sealed partial class VelocityGuideline
 {
     /// <summary>Creates a guideline.</summary>

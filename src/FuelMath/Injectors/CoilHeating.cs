@@ -15,6 +15,7 @@ namespace FuelMath;
 /// circuit.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed class CoilHeating
 {
     private readonly double cold;

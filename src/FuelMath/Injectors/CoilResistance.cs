@@ -12,6 +12,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [NBS-Handbook-100] table 1.</para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed partial class CoilResistance
 {
     private const double Coldest = -50;

@@ -16,6 +16,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [SAE-J1832] time offset of the linear range.</para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed partial class DeadTimeTable
 {
     private const string Name = "Dead time";

@@ -14,6 +14,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [White-2003] section 6.12, as the ratio of two states.</para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed partial class FlowRating
 {
     private readonly double massFlow;

@@ -19,6 +19,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/InjectorExamples.cs" region="Injector" />
 /// </example>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed partial class Injector
 {
     private readonly double smallest;

@@ -4,6 +4,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>What injectors work at: the pressure across them, the temperature of the fuel, and their voltage.</summary>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed class InjectorConditions
 {
     /// <summary>Describes the conditions of one stage or more.</summary>

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// Caution: a low-impedance coil on a driver without a limit burns the driver, and drivers spark at a bench.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public abstract partial class InjectorDriver
 {
     private readonly double ballast;

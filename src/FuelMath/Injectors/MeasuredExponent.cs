@@ -10,6 +10,7 @@ namespace FuelMath;
 /// One half is the law of a sharp-edged opening; friction in narrow passages raises it, a yielding seat or plate lowers
 /// or raises it. It was measured with one fluid: the effect of another density is still that of the square-root law.
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed class MeasuredExponent
 {
     private const double Least = 0.3;

@@ -20,6 +20,7 @@ namespace FuelMath;
 /// longer pulse always delivers more; only there is a mass converted to a width.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 public sealed class ShortPulseCorrection
 {
     private readonly Curve? curve;

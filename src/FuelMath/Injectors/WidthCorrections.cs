@@ -5,6 +5,7 @@ namespace FuelMath;
 /// coil.
 /// </summary>
 /// <remarks>Data taken from corrected widths must not be used to correct them again.</remarks>
+/// <seealso href="../guide/injectors.html">Injectors</seealso>
 [Flags]
 public enum WidthCorrections
 {

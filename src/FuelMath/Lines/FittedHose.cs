@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>A hose with the fittings on it.</summary>
 /// <remarks>The fittings' coefficients are converted to the bore of the hose and added to its own.</remarks>
+/// <seealso href="../guide/fittings.html">Fittings</seealso>
 public sealed class FittedHose : FlowPart
 {
     private readonly FittingSeries series;

@@ -6,6 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// Its length is that from seat to seat. The hose itself is cut shorter by the allowances of both fittings.
 /// </remarks>
+/// <seealso href="../guide/lines.html">Lines</seealso>
 public sealed partial class HoseAssembly
 {
     private readonly double cut;

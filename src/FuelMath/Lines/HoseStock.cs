@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>Hose as it is bought, before it is cut to length.</summary>
+/// <seealso href="../guide/lines.html">Lines</seealso>
 public sealed class HoseStock
 {
     /// <summary>Describes a hose stock.</summary>

@@ -11,6 +11,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/LineExamples.cs" region="Line" />
 /// </example>
+/// <seealso href="../guide/lines.html">Lines</seealso>
 public sealed partial class LinePlan : ILineOrigin
 {
     /// <summary>Creates a line.</summary>

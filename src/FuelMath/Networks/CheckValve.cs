@@ -10,6 +10,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [Common-practice] loss in a short passage with the square of flow.</para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class CheckValve : FlowPart
 {
     private readonly SquareSettings law;

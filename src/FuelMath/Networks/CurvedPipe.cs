@@ -12,6 +12,7 @@ namespace FuelMath;
 /// refused after the solution. Source: [White-1929]; [Ito-1959].
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class CurvedPipe : FlowPart
 {
     private readonly CurvedSettings law;

@@ -14,6 +14,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="CustomPart" />
 /// </example>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class CustomPart<TLaw> : FlowPart
     where TLaw : struct, IFlowLaw
 {

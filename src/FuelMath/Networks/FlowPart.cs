@@ -7,6 +7,7 @@ namespace FuelMath;
 /// Only the library derives from it: a part names its pressure law, and provides its findings, leak places and
 /// estimates, so that no code outside depends on the type of part.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public abstract class FlowPart
 {
     private protected FlowPart() { }

@@ -6,6 +6,7 @@ namespace FuelMath;
 /// <summary>The argument of a caller's law: the flow and the fluid, in SI units.</summary>
 /// <typeparam name="T">The scalar type.</typeparam>
 /// <remarks>Exists on the stack for one call. The default value is not a valid point.</remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public readonly ref struct FlowPoint<T>
     where T : struct, IScalar<T>
 {

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// In each region that nodes of fixed pressure part from the rest, one curve may have a hump: see
 /// <see cref="Network.SolveAll"/>.
 /// </remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class HumpedCurvesException : ArgumentException, IExplained
 {
     internal HumpedCurvesException(RefusalText sentence, string paramName, ImmutableArray<string> pumps)

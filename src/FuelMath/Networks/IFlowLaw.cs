@@ -15,6 +15,7 @@ namespace FuelMath;
 /// choose with <see cref="IScalar{T}.Select"/>.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public interface IFlowLaw
 {
     /// <summary>The pressure lost from the part's first end to its second.</summary>

@@ -10,6 +10,7 @@ namespace FuelMath;
 /// Its line leads to a node of fixed pressure, whose height does not matter. A fuel system creates the draws of its
 /// injectors itself. Source: [White-2003] section 6.12.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class InjectorDraw : FlowPart
 {
     private readonly CappedSettings law;

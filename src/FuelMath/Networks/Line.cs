@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>A part between two nodes; flow counts positive from the first to the second.</summary>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class Line
 {
     /// <summary>Puts a part between two nodes.</summary>

@@ -19,10 +19,10 @@ internal sealed class LinesAtPoint
 
     /// <summary>Sets fluid and parts of a workspace.</summary>
     /// <inheritdoc cref="SettingsAt" />
-    internal void Put(NetworkWork<Real> work, NetworkConditions at)
+    internal void Put(NetworkWork<Real> work, NetworkConditions conditions)
     {
-        work.SetFluid(new Real(at.DensitySi), new Real(at.ViscositySi));
-        foreach ((int link, double[] settings) in SettingsAt(at))
+        work.SetFluid(new Real(conditions.DensitySi), new Real(conditions.ViscositySi));
+        foreach ((int link, double[] settings) in SettingsAt(conditions))
         {
             work.Set(link, settings);
         }
@@ -33,17 +33,17 @@ internal sealed class LinesAtPoint
     /// A part needs an input that is not given; the message names the line.
     /// </exception>
     /// <exception cref="OutsideTableException">A part has no data there.</exception>
-    internal (int Link, double[] Settings)[] SettingsAt(NetworkConditions at)
+    internal (int Link, double[] Settings)[] SettingsAt(NetworkConditions conditions)
     {
-        CommandsArrive(at);
+        CommandsArrive(conditions);
         var found = new List<(int, double[])>();
         for (int i = 0; i < lines.Length; i++)
         {
             FlowPart part = lines[i].Part;
-            Check(i, part.Needs, at);
+            Check(i, part.Needs, conditions);
             if (part.Reading() is { } reading)
             {
-                PointInputs inputs = InputsOf(i, at);
+                PointInputs inputs = InputsOf(i, conditions);
                 double[] settings = new double[part.Law.SettingCount];
                 reading.Judge(inputs);
                 reading.Set(inputs);
@@ -56,21 +56,23 @@ internal sealed class LinesAtPoint
     }
 
     /// <summary>The inputs of a line's part; NaN where not given, which <see cref="Check"/> has refused.</summary>
-    private PointInputs InputsOf(int line, NetworkConditions at) =>
+    private PointInputs InputsOf(int line, NetworkConditions conditions) =>
         new()
         {
-            Manifold = at.Manifold?.Si ?? double.NaN,
-            Tank = tanks[line] ?? at.Tank?.Si ?? double.NaN,
-            PumpVolts = at.PumpVoltage?.InSi() ?? double.NaN,
+            Manifold = conditions.Manifold?.Si ?? double.NaN,
+            Tank = tanks[line] ?? conditions.Tank?.Si ?? double.NaN,
+            PumpVolts = conditions.PumpVoltage?.InSi() ?? double.NaN,
             PumpFlowScale = 1,
             DrawCoefficient = double.NaN,
-            DrawCommanded = at.Commands.TryGetValue(lines[line].Name, out VolumeFlow asked) ? asked.InSi() : double.NaN,
+            DrawCommanded = conditions.Commands.TryGetValue(lines[line].Name, out VolumeFlow asked)
+                ? asked.InSi()
+                : double.NaN,
         };
 
     /// <summary>Refuses commands to lines that do not use them.</summary>
-    private void CommandsArrive(NetworkConditions at)
+    private void CommandsArrive(NetworkConditions conditions)
     {
-        string? lost = at.Commands.Keys.FirstOrDefault(name =>
+        string? lost = conditions.Commands.Keys.FirstOrDefault(name =>
             !lines.Any(l => l.Name == name && l.Part.Needs.HasFlag(PartNeeds.CommandedFlow))
         );
         if (lost is not null)
@@ -78,18 +80,19 @@ internal sealed class LinesAtPoint
             throw new RefusedArgumentException(
                 RefusalCode.WrongKind,
                 $"Must command lines of injectors without a command of their own; '{lost:part}' is none.",
-                nameof(at)
+                nameof(conditions)
             );
         }
     }
 
-    private void Check(int line, PartNeeds needs, NetworkConditions at)
+    private void Check(int line, PartNeeds needs, NetworkConditions conditions)
     {
         string? missing =
-            needs.HasFlag(PartNeeds.PumpVoltage) && at.PumpVoltage is null ? "the voltage at its terminals"
-            : needs.HasFlag(PartNeeds.ManifoldPressure) && at.Manifold is null ? "the pressure in the manifold"
-            : needs.HasFlag(PartNeeds.TankPressure) && (tanks[line] ?? at.Tank?.Si) is null ? "the pressure in its tank"
-            : needs.HasFlag(PartNeeds.CommandedFlow) && !at.Commands.ContainsKey(lines[line].Name)
+            needs.HasFlag(PartNeeds.PumpVoltage) && conditions.PumpVoltage is null ? "the voltage at its terminals"
+            : needs.HasFlag(PartNeeds.ManifoldPressure) && conditions.Manifold is null ? "the pressure in the manifold"
+            : needs.HasFlag(PartNeeds.TankPressure) && (tanks[line] ?? conditions.Tank?.Si) is null
+                ? "the pressure in its tank"
+            : needs.HasFlag(PartNeeds.CommandedFlow) && !conditions.Commands.ContainsKey(lines[line].Name)
                 ? "the commanded flow"
             : null;
         if (missing is not null)
@@ -97,7 +100,7 @@ internal sealed class LinesAtPoint
             throw new RefusedArgumentException(
                 RefusalCode.Missing,
                 $"Must give {missing:missing}, which the part of line '{lines[line].Name:part}' needs; the conditions do not.",
-                nameof(at)
+                nameof(conditions)
             );
         }
     }

@@ -19,6 +19,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/CustomPartExamples.cs" region="LossTable" />
 /// </example>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class LossTable : FlowPart
 {
     private readonly LossTableSettings settings;

@@ -6,6 +6,7 @@ namespace FuelMath;
 
 /// <summary>A network of nodes and of lines with parts in them, ready to be solved at conditions.</summary>
 /// <remarks>Checked and prepared once, so that solving it again costs little.</remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class Network
 {
     private readonly NetworkPlan plan;

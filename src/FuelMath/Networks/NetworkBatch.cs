@@ -12,6 +12,7 @@ namespace FuelMath;
 /// <see cref="Network.Solve()"/> in the last digits, because the logarithm of vectors does.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class NetworkBatch
 {
     private const int MostPoints = 100_000_000;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// A part states its inputs: a pump the voltage at its terminals, a regulator the pressure on its reference port. A
 /// missing input is refused with the name of the line; there are no defaults.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class NetworkConditions
 {
     /// <summary>Conditions of a network whose parts need nothing but a fluid.</summary>

@@ -5,6 +5,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>A network in steady state: pressures, flows, what each part is doing, and how exact that is.</summary>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class NetworkState
 {
     private readonly NetworkPlan plan;

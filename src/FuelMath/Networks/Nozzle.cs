@@ -7,6 +7,7 @@ namespace FuelMath;
 /// Its line leads to a node of fixed pressure, whose height does not matter, because the weight of a gas column is
 /// negligible. An opening between two lines is a Jet. Source: [White-2003] section 6.12.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class Nozzle : FlowPart
 {
     private readonly SquareSettings law;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// <remarks>
 /// <para>Source: [Colebrook-1939]; [Rossman-2020] section 3.1 for the alternative friction law.</para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class Pipe : FlowPart
 {
     private readonly PipeSettings law;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// The first is converted to another fluid by viscosity, the second by density. Source: [Forchheimer-1901].
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class PlainFilter : FlowPart
 {
     private readonly SquareSettings law;

@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>A short passage without length, by its loss coefficient alone: dp = K rho v|v| / 2.</summary>
 /// <remarks>Source: [White-2003] section 6.9.</remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class PlainFitting : FlowPart
 {
     private readonly SquareSettings law;

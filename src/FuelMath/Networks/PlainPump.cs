@@ -10,6 +10,7 @@ namespace FuelMath;
 /// A curve may have a hump, where the rise does not fall as flow rises. It may then have several operating points: see
 /// <see cref="Network.SolveAll"/>.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class PlainPump : FlowPart
 {
     internal const int MostPumps = 16;
@@ -31,10 +32,10 @@ public sealed partial class PlainPump : FlowPart
     /// <summary>Its speed over that of the curve.</summary>
     public Ratio Speed { get; private init; }
 
-    /// <summary>Number of equal pumps side by side, each with its check valve.</summary>
+    /// <summary>Number of equal pumps in parallel, each with its check valve.</summary>
     public int CountInParallel { get; private init; }
 
-    /// <summary>Number of equal pumps in a row in each of those.</summary>
+    /// <summary>Number of equal pumps in series in each of those.</summary>
     public int CountInSeries { get; private init; }
 
     /// <summary>Whether its curve has a hump: the rise does not fall everywhere as flow rises.</summary>
@@ -139,12 +140,12 @@ public sealed partial class PlainPump : FlowPart
         return new(this) { Speed = speed };
     }
 
-    /// <summary>Equal pumps side by side, each with its check valve: at an equal rise flows add up.</summary>
+    /// <summary>Equal pumps in parallel, each with its check valve: at an equal rise flows add up.</summary>
     /// <param name="pumps">Number of running pumps, 1 to 16. A stopped one is held closed by its check valve.</param>
     /// <returns>The set of pumps. For pumps that differ see <see cref="PumpSet.InParallel"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
     /// <exception cref="ArgumentException">
-    /// The curve has a hump: such pumps side by side may not share the flow equally.
+    /// The curve has a hump: such pumps in parallel may not share the flow equally.
     /// </exception>
     /// <remarks>Source: [White-2003] section 11.5 (pumps combined in parallel).</remarks>
     public PlainPump InParallel(int pumps) =>
@@ -156,7 +157,7 @@ public sealed partial class PlainPump : FlowPart
             )
             : new(this) { CountInParallel = pumps };
 
-    /// <summary>Equal pumps in a row, one feeding the next: at an equal flow rises add up.</summary>
+    /// <summary>Equal pumps in series, one feeding the next: at an equal flow rises add up.</summary>
     /// <param name="pumps">Number of pumps, 1 to 16; all of them run.</param>
     /// <returns>The set of pumps. For pumps that differ see <see cref="PumpSet.InSeries"/>.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="pumps"/> is not from 1 to 16.</exception>
@@ -168,7 +169,7 @@ public sealed partial class PlainPump : FlowPart
         LogText.Of($"{CountInParallel} in parallel, {CountInSeries} in series, speed {Speed}");
 
     /// <summary>The curve of the whole set.</summary>
-    internal override PumpSettings Law => part(Speed.InSi()).Bank(CountInParallel, CountInSeries);
+    internal override PumpSettings Law => part(Speed.InSi()).Set(CountInParallel, CountInSeries);
 
     private static PlainPump Tabulated(
         IEnumerable<Point> points,

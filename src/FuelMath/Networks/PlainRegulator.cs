@@ -9,6 +9,7 @@ namespace FuelMath;
 /// restriction. Source: [Definition] balance of forces on the diaphragm.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class PlainRegulator : FlowPart
 {
     private readonly double setting;

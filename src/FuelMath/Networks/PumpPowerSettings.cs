@@ -24,7 +24,7 @@ internal sealed class PumpPowerSettings(double shutoff, double factor, double ex
         : null;
 
     /// <inheritdoc />
-    internal override PumpSettings Bank(int inParallel, int inSeries) =>
+    internal override PumpSettings Set(int inParallel, int inSeries) =>
         new PumpPowerSettings(inSeries * Shutoff, inSeries * Factor / Math.Pow(inParallel, Exponent), Exponent);
 
     internal override LinkGroup<T> Group<T>(Ends[] ends, LawSettings[] parts) =>

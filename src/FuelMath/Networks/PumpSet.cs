@@ -3,11 +3,12 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Pumps that differ, side by side or in a row, as lines and nodes of a network.</summary>
+/// <summary>Pumps that differ, in parallel or in series, as lines and nodes of a network.</summary>
 /// <remarks>
 /// Each has its check valve, so a weak one is held closed by its neighbors. The flow of each is solved; no common curve
 /// is assumed. For equal pumps use <see cref="PlainPump.InParallel"/> and <see cref="PlainPump.InSeries"/>.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class PumpSet
 {
     private readonly bool isSeries;
@@ -36,7 +37,7 @@ public sealed class PumpSet
     /// <summary>The pumps.</summary>
     public ImmutableArray<Line> Lines { get; }
 
-    /// <summary>Pumps side by side: at an equal rise flows add up.</summary>
+    /// <summary>Pumps in parallel: at an equal rise flows add up.</summary>
     /// <param name="name">The name for its pumps; not blank.</param>
     /// <param name="from">The node from which all draw.</param>
     /// <param name="to">The node to which all deliver.</param>
@@ -51,7 +52,7 @@ public sealed class PumpSet
         return new(name, from, to, false, [], [.. all.Select((p, i) => new Line($"{name} {i + 1}", from, to, p))]);
     }
 
-    /// <summary>Pumps in a row, one feeding the next: at an equal flow rises add up.</summary>
+    /// <summary>Pumps in series, one feeding the next: at an equal flow rises add up.</summary>
     /// <param name="name">The name for its pumps; not blank.</param>
     /// <param name="from">The node from which the first draws.</param>
     /// <param name="to">The node to which the last delivers.</param>

@@ -11,8 +11,8 @@ internal abstract class PumpSettings : LawSettings
 
     internal override SettingKind Settable => SettingKind.Curve;
 
-    /// <summary>The curve of a bank of such pumps: stretching both axes, each law keeps its form.</summary>
-    internal abstract PumpSettings Bank(int inParallel, int inSeries);
+    /// <summary>The curve of a set of such pumps: stretching both axes, each law keeps its form.</summary>
+    internal abstract PumpSettings Set(int inParallel, int inSeries);
 
     /// <summary>What keeps it from standing in the place of a network's own pump, said of it; null where it fits.</summary>
     internal abstract string? WhyUnlike(LawSettings network);

@@ -10,6 +10,7 @@ namespace FuelMath;
 /// It acts on the steady state only: its timing is not modeled. A switch of a fuel pump is no safety device: a pump
 /// must stop when the engine stalls or in a crash, whatever its switch.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed class PumpSwitch
 {
     private PumpSwitch(PumpSwitchKind kind, string watched, double join, double leave, bool wasRunning)

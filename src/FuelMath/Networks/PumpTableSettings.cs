@@ -49,7 +49,7 @@ internal sealed class PumpTableSettings(Piece[] pieces, bool extend, VolumeFlow 
     }
 
     /// <inheritdoc />
-    internal override PumpSettings Bank(int inParallel, int inSeries)
+    internal override PumpSettings Set(int inParallel, int inSeries)
     {
         (double m, double n) = (inParallel, inSeries);
         return m * n == 1

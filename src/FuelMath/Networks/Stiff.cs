@@ -11,9 +11,6 @@ internal static class Stiff
     /// <summary>Pumps, regulators and injectors, Pa s/m³: 300 kPa drive 3e-16 m³/s through a closed one.</summary>
     internal const double Reverse = 1e21;
 
-    /// <summary>The flow through a closed part at a difference of 2 MPa, m³/s.</summary>
-    internal const double GreatestLeak = 2e6 / Reverse;
-
     /// <summary>
     /// Check valves are tighter by this factor, so that a pump held closed by one still shows its own pressure.
     /// </summary>

@@ -10,6 +10,7 @@ namespace FuelMath;
 /// example while the lift pump draws air. Flows are assumed steady while it drains. Source: [Definition] conservation of
 /// volume.
 /// </remarks>
+/// <seealso href="../guide/networks.html">Networks</seealso>
 public sealed partial class SurgeTankBalance
 {
     private const double NoDifference = 1e-9;

@@ -33,17 +33,20 @@ internal sealed class SwitchedNetwork
     }
 
     /// <summary>The same cases at conditions.</summary>
-    /// <param name="at">The conditions.</param>
+    /// <param name="conditions">The conditions.</param>
     /// <param name="given">The settings of the parts there.</param>
     /// <exception cref="ArgumentException">A switch watches the manifold, and its pressure is not given.</exception>
-    internal SwitchedNetwork At(NetworkConditions at, (int Link, double[] Settings)[] given)
+    internal SwitchedNetwork At(NetworkConditions conditions, (int Link, double[] Settings)[] given)
     {
-        if (at.Manifold is null && pumps.FirstOrDefault(p => p.By.Kind == PumpSwitchKind.ManifoldAbove) is { } blind)
+        if (
+            conditions.Manifold is null
+            && pumps.FirstOrDefault(p => p.By.Kind == PumpSwitchKind.ManifoldAbove) is { } blind
+        )
         {
             throw new RefusedArgumentException(
                 RefusalCode.Missing,
                 $"Must give the {"pressure in the manifold":missing}, which the switch of line '{blind.Name:part}' watches; the conditions do not.",
-                nameof(at)
+                nameof(conditions)
             );
         }
 
@@ -53,12 +56,12 @@ internal sealed class SwitchedNetwork
                 plans,
                 p =>
                     p.At(
-                        at.DensitySi,
-                        at.ViscositySi,
+                        conditions.DensitySi,
+                        conditions.ViscositySi,
                         [.. given.Where(g => p.Links[g.Link].Law.SettingCount == g.Settings.Length)]
                     )
             ),
-            at.Manifold?.Si ?? double.NaN
+            conditions.Manifold?.Si ?? double.NaN
         );
     }
 

@@ -13,6 +13,7 @@ namespace FuelMath;
 /// </para>
 /// <para>The default value is rest.</para>
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public readonly struct VehicleAcceleration
 {
     private readonly double forward;

@@ -25,6 +25,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Pump" />
 /// </example>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed partial class Pump : FlowPart
 {
     /// <summary>Assumed temperature of a test where it is not known, °C. Source: [Common-practice].</summary>

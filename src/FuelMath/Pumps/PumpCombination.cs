@@ -3,7 +3,7 @@ using UnitsNet;
 
 namespace FuelMath;
 
-/// <summary>Several pumps as one: side by side their flows add up, in a row their pressure rises.</summary>
+/// <summary>Several pumps as one: in parallel their flows add up, in series their pressure rises.</summary>
 /// <remarks>
 /// <para>
 /// For pumps by themselves. In a system each pump is a line of its own, between the same two nodes or with a junction
@@ -11,9 +11,10 @@ namespace FuelMath;
 /// </para>
 /// <para>Source: [White-2003] section 11.5 (pumps combined in parallel and in series).</para>
 /// </remarks>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public static class PumpCombination
 {
-    /// <summary>Pumps side by side, each with its check valve: at an equal pressure rise flows and currents add up.</summary>
+    /// <summary>Pumps in parallel, each with its check valve: at an equal pressure rise flows and currents add up.</summary>
     /// <param name="curves">Two or more curves at one voltage.</param>
     /// <param name="source">Where the combination comes from.</param>
     /// <returns>The combined curve, over the pressure rises that all of them reach.</returns>
@@ -41,12 +42,12 @@ public static class PumpCombination
                         SiUnits.ElectricCurrent(all.Sum(c => c.CurrentOverRise.At(r)))
                     )
             ),
-            [.. flows.Select(at => SideBySide([.. all.Zip(at, (c, q) => c.RiseOverFlow.Slope(q))]))],
+            [.. flows.Select(at => InverseSum([.. all.Zip(at, (c, q) => c.RiseOverFlow.Slope(q))]))],
             [.. rises.Select(r => all.Sum(c => c.CurrentOverRise.Slope(r)))]
         );
     }
 
-    /// <summary>Pumps in a row: at an equal flow pressure rises and currents add up.</summary>
+    /// <summary>Pumps in series: at an equal flow pressure rises and currents add up.</summary>
     /// <param name="curves">Two or more curves at one voltage, all of running pumps.</param>
     /// <param name="source">Where the combination comes from.</param>
     /// <returns>The combined curve, over the flows that all of them reach.</returns>
@@ -82,7 +83,7 @@ public static class PumpCombination
     }
 
     /// <summary>The slope of rise over the sum of the flows: the inverse slopes add up as the flows do.</summary>
-    private static double SideBySide(double[] slopes) => slopes.Contains(0) ? 0 : 1 / slopes.Sum(s => 1 / s);
+    private static double InverseSum(double[] slopes) => slopes.Contains(0) ? 0 : 1 / slopes.Sum(s => 1 / s);
 
     private static PumpCurve Made(
         PumpCurve[] all,
@@ -117,7 +118,7 @@ public static class PumpCombination
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"A bank needs {2:least} or more pumps; {all.Length:value} given.",
+                $"A set needs {2:least} or more pumps; {all.Length:value} given.",
                 nameof(curves)
             );
         }
@@ -129,7 +130,7 @@ public static class PumpCombination
             {
                 throw new RefusedArgumentException(
                     RefusalCode.NotAlike,
-                    $"All curves of a bank must be at one voltage; they are at {all[0].Voltage:other} and {curve.Voltage.ToUnit(all[0].Voltage.Unit):given}.",
+                    $"All curves of a set must be at one voltage; they are at {all[0].Voltage:other} and {curve.Voltage.ToUnit(all[0].Voltage.Unit):given}.",
                     nameof(curves)
                 );
             }
@@ -153,7 +154,7 @@ public static class PumpCombination
             T high = quantity(greatest);
             throw new RefusedArgumentException(
                 RefusalCode.NoCommonRange,
-                $"The curves of a bank must share a range of {what:subject}; the highest start is {low:begin} and the lowest end {high:end}.",
+                $"The curves of a set must share a range of {what:subject}; the highest start is {low:begin} and the lowest end {high:end}.",
                 paramName
             );
         }

@@ -23,6 +23,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="PumpCurve" />
 /// </example>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed partial class PumpCurve
 {
     private readonly double voltage;

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// </para>
 /// <para>Both are estimates unless the pump was measured that way, and results say so.</para>
 /// </remarks>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed class PumpDrive
 {
     private const double LeastSpeed = 0.3;

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// current 31 % too low to 36 % too high. These curves are invented: <see cref="PumpEstimate.Comparison"/> gives the error
 /// for a pump with two curves of its own. Measure before relying on an estimate.
 /// </remarks>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public static partial class PumpEstimate
 {
     private const double Least = 0.3;

@@ -15,6 +15,7 @@ namespace FuelMath;
 /// Caution: when fuel boils at the inlet, a pump loses flow and runs dry; its fuel cools and lubricates it.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed class PumpInlet
 {
     /// <summary>Describes a suction side.</summary>

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// A simple model of worn clearances, for a system with a worn pump: an estimate, and results say so. The current is
 /// assumed unchanged. Source: [Common-practice] a share and a leak.
 /// </remarks>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed class PumpWear
 {
     private readonly double share;

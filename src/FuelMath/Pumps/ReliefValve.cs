@@ -19,6 +19,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/PumpExamples.cs" region="Relief" />
 /// </example>
+/// <seealso href="../guide/pumps.html">Pumps</seealso>
 public sealed class ReliefValve : FlowPart
 {
     private readonly double opening;

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// Always by mass: an average by volume is a different, wrong number. The default value is not a ratio; use
 /// <see cref="FromMassRatio"/>. Equal and ordered by its value, exactly.
 /// </remarks>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public readonly struct AirFuelRatio : IEquatable<AirFuelRatio>, IFormattable
 {
     private readonly double ratio;

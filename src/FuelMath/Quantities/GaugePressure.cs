@@ -7,6 +7,7 @@ namespace FuelMath;
 /// A separate type, so that gauge, absolute and difference can't be confused: <see cref="Pressure"/> always means a
 /// difference. The default value is ambient pressure. Ordered and equal by its value in pascals, exactly.
 /// </remarks>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public readonly struct GaugePressure : IEquatable<GaugePressure>, IComparable<GaugePressure>, IFormattable, IAmount
 {
     private readonly double pascals;

@@ -6,6 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// The default value is not a mixture; use <see cref="FromRatio"/>. Equal and ordered by its value, exactly.
 /// </remarks>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public readonly struct Lambda : IEquatable<Lambda>, IComparable<Lambda>, IFormattable
 {
     private const double Least = 1e-300;

@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>Gauge and absolute pressure as text that names the reference.</summary>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public static class PressureKinds
 {
     /// <summary>A pressure above ambient: "3.0 bar gauge".</summary>

@@ -23,6 +23,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="ReducingRegulator" />
 /// </example>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public sealed partial class ReducingRegulator : FlowPart, IRegulator
 {
     private readonly double springForce;

@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The state of a regulator.</summary>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public enum RegulatorCondition
 {
     /// <summary>

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/RegulatorExamples.cs" region="Estimated" />
 /// </example>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public sealed partial class RegulatorMechanics
 {
     /// <summary>Diaphragm and seat of the estimate, in mm².</summary>

@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The pressure that acts on the spring side of a regulator's diaphragm.</summary>
+/// <seealso href="../guide/regulators.html">Regulators</seealso>
 public enum RegulatorReference
 {
     /// <summary>Manifold pressure, through a hose: the injectors' differential pressure is constant.</summary>

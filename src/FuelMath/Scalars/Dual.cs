@@ -10,6 +10,7 @@ namespace FuelMath.Formulas;
 /// Forward automatic differentiation: each operation applies its own rule. The default value is the constant zero.
 /// Source: [Griewank-2008] chapter 3 (forward mode).
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly struct Dual<T> : IScalar<Dual<T>>
     where T : struct, IScalar<T>
 {

@@ -5,6 +5,7 @@ namespace FuelMath.Formulas;
 /// The derivative of the root is exact by the implicit function theorem; none is written by hand.
 /// Source: [Griewank-2008] chapter 15 (implicit and iterative differentiation).
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public interface IImplicitLaw
 {
     /// <summary>The root to about eight digits, from the values alone.</summary>

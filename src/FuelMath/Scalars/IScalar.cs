@@ -12,6 +12,7 @@ namespace FuelMath.Formulas;
 /// A formula never branches on a value: it computes both sides and takes one with <see cref="Select"/>. Constants are
 /// plain doubles, so that a formula reads as in the book (<c>64 / re</c>) and no derivative is multiplied by zero.
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public interface IScalar<T>
     : IAdditionOperators<T, T, T>,
         ISubtractionOperators<T, T, T>,

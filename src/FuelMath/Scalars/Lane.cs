@@ -17,6 +17,7 @@ namespace FuelMath.Formulas;
 /// value is zero everywhere.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly partial struct Lane : ILane<Lane>
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

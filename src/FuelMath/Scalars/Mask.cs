@@ -10,6 +10,7 @@ namespace FuelMath.Formulas;
 /// Stored in the bits of a <typeparamref name="T"/>, so that it costs nothing extra. The default value is false
 /// everywhere: a scalar must take its own default value for false.
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly struct Mask<T>
     where T : struct, IScalar<T>
 {

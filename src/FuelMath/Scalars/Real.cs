@@ -8,6 +8,7 @@ namespace FuelMath.Formulas;
 /// As fast as hand-written doubles. A comparison gives a bit mask and a selection is a vector blend, without branches.
 /// The default value is zero.
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly struct Real : ILane<Real>
 {
     private const MethodImplOptions Inline = MethodImplOptions.AggressiveInlining;

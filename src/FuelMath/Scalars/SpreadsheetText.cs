@@ -15,6 +15,7 @@ namespace FuelMath.Formulas;
 /// reader's language. The default value is the constant zero.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
 {
     /// <summary>The most characters in a cell; spreadsheets allow 8192.</summary>

@@ -5,6 +5,7 @@ namespace FuelMath.Formulas;
 /// Formulas keep their symbols in static fields, so that naming a step costs nothing without a working. A symbol has no
 /// source: one quantity comes from many formulas.
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public sealed class Symbol
 {
     /// <summary>Names a quantity.</summary>

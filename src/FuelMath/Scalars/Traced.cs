@@ -12,6 +12,7 @@ namespace FuelMath.Formulas;
 /// constant zero.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/scalars.html">Scalars</seealso>
 public readonly struct Traced : IScalar<Traced>
 {
     private readonly TracedNode? node;

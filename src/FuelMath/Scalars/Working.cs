@@ -11,6 +11,7 @@ namespace FuelMath.Formulas;
 /// Where two different steps or inputs share a symbol, the working numbers them (<c>dp_1</c>, <c>dp_2</c>). An input that
 /// was given in another unit is converted in a line of its own, and so is the result when another unit was asked for.
 /// </remarks>
+/// <seealso href="../guide/workings.html">Ways to a working</seealso>
 public sealed partial class Working
 {
     private static readonly Symbol Unnamed = new("result", "", "the result");

@@ -14,6 +14,7 @@ namespace FuelMath.Joints;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="Stack" />
 /// </example>
+/// <seealso href="../guide/seals.html">Seals</seealso>
 public sealed partial class AxialClosure
 {
     private const int MostParts = 12;
@@ -42,12 +43,9 @@ public sealed partial class AxialClosure
             );
         }
 
-        Gap = new(
-            Spread.Of(
-                lengths => lengths.Select((l, i) => Parts[i].Opens ? l : -l).Sum(),
-                [.. Parts.Select(p => p.Length)]
-            )
-        );
+        Gap = Spread
+            .Of(lengths => lengths.Select((l, i) => Parts[i].Opens ? l : -l).Sum(), [.. Parts.Select(p => p.Length)])
+            .ToLength();
     }
 
     /// <summary>Its name.</summary>
@@ -57,7 +55,7 @@ public sealed partial class AxialClosure
     public ImmutableArray<Part> Parts { get; }
 
     /// <summary>The gap; negative where the parts do not fit.</summary>
-    public ORingFit.LengthBand Gap { get; }
+    public TolerancedLength.Band<Length> Gap { get; }
 
     /// <summary>Checks the gap against limits.</summary>
     /// <param name="least">The least allowed gap; finite.</param>
@@ -79,7 +77,7 @@ public sealed partial class AxialClosure
         }
 
         var found = ImmutableArray.CreateBuilder<Finding>();
-        string limit = $"{ORingFit.LengthBand.Show(low)} to {ORingFit.LengthBand.Show(high)}";
+        string limit = $"{Spread.Millimeters(low)} to {Spread.Millimeters(high)}";
         Spread gap = Gap.Si;
         if (gap.WorstLeast < low)
         {

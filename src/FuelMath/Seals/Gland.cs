@@ -11,6 +11,7 @@ namespace FuelMath.Joints;
 /// stud.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/seals.html">Seals</seealso>
 public sealed partial class Gland
 {
     private Gland(

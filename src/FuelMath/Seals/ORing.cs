@@ -8,6 +8,7 @@ namespace FuelMath.Joints;
 /// The material is not included: ask its maker whether a rubber resists a fuel, with the fuel's name and alcohol
 /// content.
 /// </remarks>
+/// <seealso href="../guide/seals.html">Seals</seealso>
 public sealed class ORing
 {
     /// <summary>Describes a ring by its dimensions.</summary>

@@ -19,6 +19,7 @@ namespace FuelMath.Joints;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SealExamples.cs" region="RailSeal" />
 /// </example>
+/// <seealso href="../guide/seals.html">Seals</seealso>
 public sealed partial class ORingFit
 {
     /// <summary>Computes the fit of a ring in a groove.</summary>
@@ -31,10 +32,10 @@ public sealed partial class ORingFit
         ArgumentNullException.ThrowIfNull(ring);
         ArgumentNullException.ThrowIfNull(gland);
         (Ring, Gland, State) = (ring, gland, state);
-        Squeeze = new(Of(m => SealFit.Squeeze(new Real(Room(m)), Section(m)).Value));
-        Stretch = new(Of(m => StretchOf(m).Value));
-        Fill = new(Of(FillOf));
-        Oversize = new(Of(OversizeOf));
+        Squeeze = Of(m => SealFit.Squeeze(new Real(Room(m)), Section(m)).Value);
+        Stretch = Of(m => StretchOf(m).Value);
+        Fill = Of(FillOf);
+        Oversize = Of(OversizeOf);
     }
 
     /// <summary>The ring.</summary>
@@ -47,29 +48,29 @@ public sealed partial class ORingFit
     public Conditions State { get; }
 
     /// <summary>The compression of the section, as a fraction of the section as installed.</summary>
-    public RatioBand Squeeze { get; }
+    public TolerancedLength.Band<Ratio> Squeeze { get; }
 
     /// <summary>The stretch of the ring on its seat; negative where it sits loose.</summary>
-    public RatioBand Stretch { get; }
+    public TolerancedLength.Band<Ratio> Stretch { get; }
 
     /// <summary>
     /// The fraction of the groove that it fills, by volume: stretch and squeeze do not change a ring's volume, swelling
     /// does.
     /// </summary>
-    public RatioBand Fill { get; }
+    public TolerancedLength.Band<Ratio> Fill { get; }
 
     /// <summary>
     /// The excess of its size over that of its seat or groove; negative where it is smaller. Radial: its inside
     /// diameter over the diameter that it sits on. Face: its outside diameter over that of the groove.
     /// </summary>
-    public RatioBand Oversize { get; }
+    public TolerancedLength.Band<Ratio> Oversize { get; }
 
     /// <summary>The squeeze on the side with the largest gap when the inner part is off center.</summary>
     /// <param name="offset">Distance of its axis from that of the outer part; not negative.</param>
     /// <returns>The squeeze there.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The offset is negative or not finite.</exception>
     /// <exception cref="InvalidOperationException">It is a face gland, which has no center.</exception>
-    public RatioBand SqueezeOffCenter(Length offset)
+    public TolerancedLength.Band<Ratio> SqueezeOffCenter(Length offset)
     {
         double off = Guard.NotNegative(offset, offset.InSi());
         return Gland.Kind == Gland.GlandKind.Face
@@ -77,7 +78,7 @@ public sealed partial class ORingFit
                 RefusalCode.WrongKind,
                 "A face gland has no center to stand off from."
             )
-            : new(Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value));
+            : Of(m => SealFit.Squeeze(new Real(Room(m) + off), Section(m)).Value);
     }
 
     /// <summary>Checks the fit against limits.</summary>
@@ -93,8 +94,8 @@ public sealed partial class ORingFit
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"squeeze {Squeeze}, stretch {Stretch}, fill {Fill}");
 
-    private Spread Of(Func<double[], double> result) =>
-        Spread.Of(result, Ring.InsideDiameter, Ring.CrossSection, Gland.Inner, Gland.Outer, Gland.Width);
+    private TolerancedLength.Band<Ratio> Of(Func<double[], double> result) =>
+        Spread.Of(result, Ring.InsideDiameter, Ring.CrossSection, Gland.Inner, Gland.Outer, Gland.Width).ToRatio();
 
     private double Room(double[] m) => Gland.Room(m[2], m[3]) * State.MetalFactor;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using UnitsNet;
 
 namespace FuelMath.Joints;
 
@@ -29,7 +30,7 @@ internal static class SealFindings
                 Severity.Danger,
                 $"{ring} does not touch both walls at its worst",
                 fit.Squeeze,
-                $"at least {ORingFit.RatioBand.Show(least)}",
+                $"at least {Spread.Percent(least)}",
                 "It leaks before pressure presses it: squeeze must seal at no pressure. Another ring or another groove."
             );
         }
@@ -40,7 +41,7 @@ internal static class SealFindings
                 fit.Squeeze.Si.LikelyLeast < least ? Severity.Danger : Severity.Warning,
                 $"{ring} is squeezed too little",
                 fit.Squeeze,
-                $"at least {ORingFit.RatioBand.Show(least)}",
+                $"at least {Spread.Percent(least)}",
                 "Squeeze must seal at no pressure, in the cold and after the rubber has set. Measure the parts, or take a thicker ring."
             );
         }
@@ -52,7 +53,7 @@ internal static class SealFindings
                 fit.Squeeze.Si.LikelyGreatest > most ? Severity.Warning : Severity.Note,
                 $"{ring} is squeezed too much",
                 fit.Squeeze,
-                $"at most {ORingFit.RatioBand.Show(most)}",
+                $"at most {Spread.Percent(most)}",
                 "It is cut or rolls on assembly, and sets sooner. Oil it, chamfer the edge, or take a thinner ring."
             );
         }
@@ -64,7 +65,7 @@ internal static class SealFindings
                 fit.Fill.Si.WorstGreatest >= 1 ? Severity.Danger : Severity.Warning,
                 $"{ring} fills its groove",
                 fit.Fill,
-                $"at most {ORingFit.RatioBand.Show(limits.GreatestFill.InSi())}",
+                $"at most {Spread.Percent(limits.GreatestFill.InSi())}",
                 "Rubber does not compress: when it swells or warms it bends or breaks what holds it. A wider groove."
             );
         }
@@ -76,7 +77,7 @@ internal static class SealFindings
                 Severity.Warning,
                 $"{ring} is stretched much",
                 fit.Stretch,
-                $"at most {ORingFit.RatioBand.Show(limits.GreatestStretch.InSi())}",
+                $"at most {Spread.Percent(limits.GreatestStretch.InSi())}",
                 "It thins and ages sooner. A ring of the next larger inside diameter."
             );
         }
@@ -90,7 +91,7 @@ internal static class SealFindings
                     ring,
                     $"{ring} is too large for its groove",
                     fit.Oversize.ToString(),
-                    $"at most {ORingFit.RatioBand.Show(MostOversize)}",
+                    $"at most {Spread.Percent(MostOversize)}",
                     Oversize,
                     "It buckles, is pinched and cut when the parts go together, and then leaks. A ring of the next smaller inside diameter."
                 )
@@ -115,7 +116,7 @@ internal static class SealFindings
             FindingCode code,
             Severity severity,
             string what,
-            ORingFit.RatioBand value,
+            TolerancedLength.Band<Ratio> value,
             string limit,
             string action
         ) => found.Add(new(code, severity, ring, what, value.ToString(), limit, limits.Source, action));

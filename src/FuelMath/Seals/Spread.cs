@@ -1,8 +1,18 @@
+using UnitsNet;
+
 namespace FuelMath.Joints;
 
 /// <summary>The effect of tolerances on a result: at the worst, and by root-sum-square.</summary>
 internal readonly struct Spread
 {
+    internal TolerancedLength.Band<Length> ToLength() => new(this, SiUnits.Length, Millimeters);
+
+    internal TolerancedLength.Band<Ratio> ToRatio() => new(this, SiUnits.Ratio, Percent);
+
+    internal static string Millimeters(double length) => FormattableString.Invariant($"{length * 1e3:0.00} mm");
+
+    internal static string Percent(double fraction) => FormattableString.Invariant($"{fraction * 100:0.0} %");
+
     private Spread(double nominal, double worstLeast, double worstGreatest, double half)
     {
         Nominal = nominal;

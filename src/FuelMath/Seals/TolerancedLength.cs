@@ -5,7 +5,8 @@ namespace FuelMath.Joints;
 
 /// <summary>A length with its tolerance from the drawing, the same to both sides.</summary>
 /// <remarks>For an asymmetric tolerance give the limits: the nominal is then their middle.</remarks>
-public sealed class TolerancedLength
+/// <seealso href="../guide/seals.html">Seals</seealso>
+public sealed partial class TolerancedLength
 {
     private const double Shortest = 1e-9;
     private const double Longest = 1e3;

@@ -42,15 +42,7 @@ internal sealed class ObjectBuilder<T>
         Func<T, TValue?> get,
         string? parameter = null
     )
-        where TValue : class =>
-        new(says =>
-            Add(
-                new ValueProperty<T, TValue?>(name, says, shape!, get, v => v is null, default)
-                {
-                    Parameter = parameter ?? name,
-                }
-            )
-        );
+        where TValue : class => LeftOut<TValue?>(name, shape!, get, v => v is null, null, parameter);
 
     /// <inheritdoc cref="Optional{TValue}(string, Shape{TValue}, Func{T, TValue?}, string?)" />
     internal Undescribed<ValueProperty<T, TValue?>> Optional<TValue>(
@@ -59,15 +51,7 @@ internal sealed class ObjectBuilder<T>
         Func<T, TValue?> get,
         string? parameter = null
     )
-        where TValue : struct =>
-        new(says =>
-            Add(
-                new ValueProperty<T, TValue?>(name, says, new NullableShape<TValue>(shape), get, v => v is null, null)
-                {
-                    Parameter = parameter ?? name,
-                }
-            )
-        );
+        where TValue : struct => LeftOut(name, new NullableShape<TValue>(shape), get, v => v is null, null, parameter);
 
     /// <summary>A list that is left out where it is empty.</summary>
     internal Undescribed<ValueProperty<T, ImmutableArray<TValue>>> Optional<TValue>(
@@ -75,15 +59,7 @@ internal sealed class ObjectBuilder<T>
         Shape<ImmutableArray<TValue>> shape,
         Func<T, ImmutableArray<TValue>> get,
         string? parameter = null
-    ) =>
-        new(says =>
-            Add(
-                new ValueProperty<T, ImmutableArray<TValue>>(name, says, shape, get, v => v.IsEmpty, [])
-                {
-                    Parameter = parameter ?? name,
-                }
-            )
-        );
+    ) => LeftOut(name, shape, get, v => v.IsEmpty, [], parameter);
 
     /// <summary>A property that may be left out and that changes what the others made.</summary>
     internal Undescribed<ValueProperty<T, TValue?>> With<TValue>(
@@ -94,12 +70,10 @@ internal sealed class ObjectBuilder<T>
         string? parameter = null
     )
         where TValue : class =>
-        new(says =>
-        {
-            ValueProperty<T, TValue?> property = Optional(name, shape, get, parameter).Says(says);
-            steps.Add((fields, made) => fields.Of(property) is { } value ? with(made, value) : made);
-            return property;
-        });
+        Changing(
+            Optional(name, shape, get, parameter),
+            (fields, property, made) => fields.Of(property) is { } value ? with(made, value) : made
+        );
 
     /// <inheritdoc cref="With{TValue}(string, Shape{TValue}, Func{T, TValue?}, Func{T, TValue, T}, string?)" />
     internal Undescribed<ValueProperty<T, TValue?>> With<TValue>(
@@ -110,12 +84,10 @@ internal sealed class ObjectBuilder<T>
         string? parameter = null
     )
         where TValue : struct =>
-        new(says =>
-        {
-            ValueProperty<T, TValue?> property = Optional(name, shape, get, parameter).Says(says);
-            steps.Add((fields, made) => fields.Of(property) is { } value ? with(made, value) : made);
-            return property;
-        });
+        Changing(
+            Optional(name, shape, get, parameter),
+            (fields, property, made) => fields.Of(property) is { } value ? with(made, value) : made
+        );
 
     /// <summary>Its name.</summary>
     internal ValueProperty<T, string> Named(Func<T, string> get) =>
@@ -154,6 +126,35 @@ internal sealed class ObjectBuilder<T>
     /// <summary>What makes the value, with the properties that change it.</summary>
     internal Func<Fields<T>, T> Completed(Func<Fields<T>, T> make) =>
         steps.Count == 0 ? make : fields => steps.Aggregate(make(fields), (made, step) => step(fields, made));
+
+    private Undescribed<ValueProperty<T, TValue>> LeftOut<TValue>(
+        string name,
+        Shape<TValue> shape,
+        Func<T, TValue> get,
+        Func<TValue, bool> isLeftOut,
+        TValue whenAbsent,
+        string? parameter
+    ) =>
+        new(says =>
+            Add(
+                new ValueProperty<T, TValue>(name, says, shape, get, isLeftOut, whenAbsent)
+                {
+                    Parameter = parameter ?? name,
+                }
+            )
+        );
+
+    private Undescribed<TProperty> Changing<TProperty>(
+        Undescribed<TProperty> property,
+        Func<Fields<T>, TProperty, T, T> step
+    )
+        where TProperty : Property<T> =>
+        new(says =>
+        {
+            TProperty described = property.Says(says);
+            steps.Add((fields, made) => step(fields, described, made));
+            return described;
+        });
 
     private TProperty Add<TProperty>(TProperty property)
         where TProperty : Property<T>

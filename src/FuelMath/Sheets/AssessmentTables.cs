@@ -17,6 +17,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Tables" />
 /// </example>
+/// <seealso href="../guide/sheets.html">Sheets</seealso>
 public sealed class AssessmentTables
 {
     /// <summary>Makes the tables of an assessment.</summary>

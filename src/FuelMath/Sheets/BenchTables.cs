@@ -21,8 +21,8 @@ internal static class BenchTables
                 SheetTable.Column.Numbers("repeats", "%", 2),
                 SheetTable.Column.Numbers("can show", "%", 2),
             ],
-            assessment.Sets.Select(s =>
-                (object?[])
+            assessment.Sets.Select(
+                object?[] (s) =>
                     [
                         s.Stage,
                         s.Report.Verdict.ToString().ToLowerInvariant(),

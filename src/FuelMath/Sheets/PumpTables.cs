@@ -63,8 +63,8 @@ internal static class PumpTables
                 SheetTable.Column.Numbers("lasts without lift", "s", 0),
             ],
             solved.SelectMany(s =>
-                s.State.SurgeTanks.Select(t =>
-                    (object?[])
+                s.State.SurgeTanks.Select(
+                    object?[] (t) =>
                         [
                             s.Point.Name,
                             t.Node,
@@ -86,7 +86,7 @@ internal static class PumpTables
             "",
             [SheetTable.Column.Words("point"), SheetTable.Column.Words("what they do")],
             system.Network.Lines.Any(l => l.Switch is not null)
-                ? solved.Select(s => (object?[])[s.Point.Name, string.Join(" ", s.State.Remarks)])
+                ? solved.Select(object?[] (s) => [s.Point.Name, string.Join(" ", s.State.Remarks)])
                 : []
         );
 }

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Files" />
 /// </example>
+/// <seealso href="../guide/sheets.html">Sheets</seealso>
 public sealed partial class SheetTable
 {
     internal SheetTable(

@@ -42,8 +42,8 @@ internal sealed class StageDeadTimes(InjectorStage stage, InjectorStage? fitted)
                     )
                 ),
             ],
-            table.Voltages.Select(v =>
-                (object?[])[v.InSi(), .. across.Select(p => (object?)(table.At(v, p).InSi() * 1e3))]
+            table.Voltages.Select(
+                object?[] (v) => [v.InSi(), .. across.Select(p => (object?)(table.At(v, p).InSi() * 1e3))]
             )
         );
     }

@@ -109,8 +109,8 @@ internal static class StateTables
             "Pressure along the path",
             "Gauge. Empty: cut off by what is shut. Nodes may stand at different heights: a lower one shows more than the one before it, a higher one less, down to below zero.",
             [SheetTable.Column.Words("node"), .. Columns(solved, "bar", 2)],
-            system.Network.Nodes.Select(n =>
-                (object?[])
+            system.Network.Nodes.Select(
+                object?[] (n) =>
                     [
                         n.Name,
                         .. solved.Select(s =>
@@ -128,8 +128,8 @@ internal static class StateTables
             "Flow through each part",
             "",
             [SheetTable.Column.Words("part"), .. Columns(solved, "L/h", 1)],
-            system.Network.Lines.Select(l =>
-                (object?[])
+            system.Network.Lines.Select(
+                object?[] (l) =>
                     [l.Name, .. solved.Select(s => (object?)(s.State.FlowThrough(l.Name).InSi() * LitersPerHour))]
             )
         );
@@ -165,8 +165,8 @@ internal static class StateTables
             ],
             solved.SelectMany(s =>
                 s.State.Stages.Where(g => !g.IsShut)
-                    .Select(g =>
-                        (object?[])
+                    .Select(
+                        object?[] (g) =>
                             [
                                 s.Point.Name,
                                 g.Name,
@@ -190,8 +190,8 @@ internal static class StateTables
                 SheetTable.Column.Numbers("flow left over", "L/h", 6),
                 SheetTable.Column.Numbers("pressure left over", "Pa", 6),
             ],
-            solved.Select(s =>
-                (object?[])
+            solved.Select(
+                object?[] (s) =>
                     [
                         s.Point.Name,
                         s.State.Evidence.Rounds,
@@ -211,8 +211,8 @@ internal static class StateTables
             solved
                 .SelectMany(s => s.State.Evidence.Estimates.Select(e => (s.Point.Name, Words: e)))
                 .GroupBy(e => e.Words)
-                .Select(g =>
-                    (object?[])
+                .Select(
+                    object?[] (g) =>
                         [
                             g.Key,
                             g.Distinct().Count() == solved.Length && solved.Length > 1

@@ -17,6 +17,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SheetExamples.cs" region="Sheet" />
 /// </example>
+/// <seealso href="../guide/sheets.html">Sheets</seealso>
 public sealed partial class TuningSheet
 {
     /// <summary>The line width that fits A4 or letter paper, portrait, in a 9 point monospaced font.</summary>

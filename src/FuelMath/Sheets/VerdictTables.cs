@@ -37,8 +37,8 @@ internal static class VerdictTables
                 SheetTable.Column.Words("do"),
             ],
             assessment.Findings.SelectMany(f =>
-                f.Occurrences.Select(o =>
-                    (object?[])
+                f.Occurrences.Select(
+                    object?[] (o) =>
                         [
                             f.Severity.ToString().ToLowerInvariant(),
                             f.What,

@@ -9,6 +9,7 @@ namespace FuelMath.ShopTests;
 /// Caution: fuel in the open. Work outside, no sparks, extinguisher at hand, a bonded metal container larger than the
 /// expected volume, and someone at the switch.
 /// </remarks>
+/// <seealso href="../guide/shoptests.html">Shop tests: what should it read?</seealso>
 public sealed class BucketTest
 {
     private readonly FuelSystem system;

@@ -12,6 +12,7 @@ namespace FuelMath.ShopTests;
 /// seconds it is isothermal. Both times are given. Losses on the way to the rail and the run-up of the pump are
 /// neglected, so the adiabatic time is a lower bound, but the isothermal one is not an upper bound.
 /// </remarks>
+/// <seealso href="../guide/shoptests.html">Shop tests: what should it read?</seealso>
 public sealed class PressureRiseTest
 {
     private const int Order = 32;
@@ -55,7 +56,7 @@ public sealed class PressureRiseTest
     private double Target => 0.9 * ExpectedPressure.Si;
 
     /// <summary>Predicts the test.</summary>
-    /// <param name="system">A system with one pump that feeds the rails, or several side by side; lift pumps do not count.</param>
+    /// <param name="system">A system with one pump that feeds the rails, or several in parallel; lift pumps do not count.</param>
     /// <param name="point">
     /// The conditions. The engine stands: injectors shut and ambient pressure in the manifold, whatever speed, manifold
     /// pressure and command the point has.
@@ -65,7 +66,7 @@ public sealed class PressureRiseTest
     /// <returns>The prediction.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// There is no such node, no pump feeds a rail, some stand in a row, or nothing builds pressure there.
+    /// There is no such node, no pump feeds a rail, some are in series, or nothing builds pressure there.
     /// </exception>
     /// <exception cref="NoSolutionException">The system has no such state; the message says why.</exception>
     /// <exception cref="OutsideTableException">The pump's data do not reach down to zero pressure rise.</exception>
@@ -91,7 +92,7 @@ public sealed class PressureRiseTest
         {
             throw new RefusedArgumentException(
                 RefusalCode.PumpsInARow,
-                $"Must have one pump that feeds a rail, or several side by side; '{system.Name:part}' has some in a row.",
+                $"Must have one pump that feeds a rail, or several in parallel; '{system.Name:part}' has some in series.",
                 nameof(system)
             );
         }

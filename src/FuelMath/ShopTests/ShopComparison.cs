@@ -11,6 +11,7 @@ namespace FuelMath.ShopTests;
 /// considered. One reading alone can't distinguish causes, which are then not ranked. With additional readings the
 /// cause that agrees best is first.
 /// </remarks>
+/// <seealso href="../guide/shoptests.html">Shop tests: what should it read?</seealso>
 public sealed partial class ShopComparison
 {
     internal ShopComparison(string expected, string measured, double deviation, bool agrees, IEnumerable<Cause> causes)

@@ -8,6 +8,7 @@ namespace FuelMath.ShopTests;
 /// Caution: probe, do not bridge; a battery drives hundreds of amperes through a slipped lead. Without current there is
 /// no drop to measure.
 /// </remarks>
+/// <seealso href="../guide/shoptests.html">Shop tests: what should it read?</seealso>
 public sealed partial class VoltageDropTest
 {
     /// <summary>The largest multiple of its current assumed for a pump.</summary>

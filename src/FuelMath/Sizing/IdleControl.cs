@@ -6,6 +6,7 @@ namespace FuelMath;
 /// <remarks>
 /// If the mass needed is below the least repeatable mass of a large injector, the engine idles rich or unsteadily.
 /// </remarks>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed class IdleControl
 {
     private readonly double wanted;

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The layout of injectors on an engine: the number per chamber, and the pulses per cycle.</summary>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed class InjectorLayout
 {
     /// <summary>Creates a layout.</summary>

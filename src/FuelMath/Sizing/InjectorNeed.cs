@@ -14,6 +14,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="InjectorsForPower" />
 /// </example>
+/// <seealso href="../start/questions.html">Everyday questions</seealso>
 public sealed class InjectorNeed
 {
     private readonly double mean;

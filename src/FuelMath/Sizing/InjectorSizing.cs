@@ -11,6 +11,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Sizing" />
 /// </example>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed partial class InjectorSizing
 {
     /// <summary>Creates the task.</summary>

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath;
 
 /// <summary>The supply of injectors: rail pressure, fuel and voltage.</summary>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed class InjectorSupply
 {
     /// <summary>Creates a supply.</summary>

@@ -14,6 +14,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/TimingExamples.cs" region="Timing" />
 /// </example>
+/// <seealso href="../guide/sizing.html">Sizing, timing and idle of injectors</seealso>
 public sealed class InjectorTiming
 {
     /// <summary>Steps between two knots of the volumetric efficiency in the search for a crossing.</summary>

@@ -5,6 +5,7 @@ namespace FuelMath;
 /// Every type that holds measured or tabulated data requires one, so that a result can be traced to its source. Two are
 /// equal when key and locator are.
 /// </remarks>
+/// <seealso href="../sources.html">Sources</seealso>
 public sealed class DataSource : IEquatable<DataSource>
 {
     /// <summary>Creates a source from a work and a place in it.</summary>

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// It sees total air over total fuel of its chambers: with equal air the harmonic mean of their lambdas, which hides the
 /// leanest of them.
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class BankResult
 {
     internal BankResult(

@@ -16,6 +16,7 @@ namespace FuelMath;
 /// engine: verify with a sensor at light load first.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class FuelSystem
 {
     private readonly SwitchedSystem? switched;

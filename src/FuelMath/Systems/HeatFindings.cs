@@ -9,6 +9,7 @@ namespace FuelMath;
 /// vapor pressure is an estimate of known error, its upper bound is used. A hot soak is judged at the pressure of the state, which a
 /// tight check valve holds, and also reported for when that has leaked away. Measure how warm a rail gets.
 /// </remarks>
+/// <seealso href="../guide/heat.html">Heat: the tank warms, the rail soaks</seealso>
 public static class HeatFindings
 {
     private static readonly DataSource Balance = new("Cengel-Boles-2015", "energy balance of a tank");

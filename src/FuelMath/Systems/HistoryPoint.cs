@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>One point of a history: a state, or a refusal with its reason; never both.</summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class HistoryPoint
 {
     internal HistoryPoint(OperatingPoint point, SystemState? state, Exception? refusal) =>

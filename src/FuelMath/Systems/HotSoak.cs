@@ -9,6 +9,7 @@ namespace FuelMath;
 /// pressure of the state and for ambient pressure. Above 37.8 °C a gasoline's vapor pressure is an estimate, which is low:
 /// <see cref="MarginError"/> has the size of the error. Gasoline releases bubbles before it boils: keep a margin.
 /// </remarks>
+/// <seealso href="../guide/vapor.html">Vapor</seealso>
 public sealed class HotSoak
 {
     private HotSoak(

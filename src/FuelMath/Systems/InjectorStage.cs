@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 namespace FuelMath;
 
 /// <summary>The injectors that one controller output width drives: the primaries, or the secondaries.</summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class InjectorStage
 {
     /// <summary>Creates a stage.</summary>

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// <see cref="CommonPractice"/> rests on rules of thumb of the trade and says so in every finding; makers' data come
 /// first.
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class Limits
 {
     /// <summary>Creates limits. Internal: <see cref="With"/> is the way in, so that one limit more does not break a caller.</summary>

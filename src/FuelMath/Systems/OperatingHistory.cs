@@ -14,6 +14,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SystemExamples.cs" region="History" />
 /// </example>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class OperatingHistory
 {
     /// <summary>Solves a system at points in their order.</summary>

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayPartExamples.cs" region="ChoosePump" />
 /// </example>
+/// <seealso href="../start/questions.html">Everyday questions</seealso>
 public static partial class PartChoices
 {
     private const double Far = 1e4;

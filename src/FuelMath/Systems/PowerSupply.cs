@@ -7,6 +7,7 @@ namespace FuelMath;
 /// What feeds the pumps and the injectors from the source whose voltage an operating point states: two circuits
 /// (<see cref="TwoCircuits"/>), or a mesh in which they share wires and grounds (<see cref="Meshed"/>).
 /// </summary>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public abstract partial class PowerSupply
 {
     private protected PowerSupply(ImmutableArray<PumpFeed> feeds) => Feeds = feeds;

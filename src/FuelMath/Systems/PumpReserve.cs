@@ -110,7 +110,7 @@ internal sealed class PumpReserve
     }
 
     /// <summary>
-    /// Whether some pumps stand in series and others side by side, or fuel circulates between them: what one gives more then
+    /// Whether some pumps are in series and others in parallel, or fuel circulates between them: what one gives more then
     /// hangs on the others, and nothing simpler than another solve says how much that is.
     /// </summary>
     internal static bool IsMixed(SystemParts parts, double drawn) =>

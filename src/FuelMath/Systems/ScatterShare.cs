@@ -4,6 +4,7 @@ namespace FuelMath;
 
 /// <summary>The contribution of one uncertain input to the scatter of an output.</summary>
 /// <typeparam name="TDeviation">The type of a difference of two outputs.</typeparam>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class ScatterShare<TDeviation>
 {
     internal ScatterShare(UncertainInput input, TDeviation standardDeviation, Ratio share, bool isBent)

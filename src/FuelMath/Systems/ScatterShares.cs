@@ -5,6 +5,7 @@ namespace FuelMath;
 /// <summary>The shares of a system's uncertain inputs in the scatter of one output.</summary>
 /// <typeparam name="TValue">The type of the output.</typeparam>
 /// <typeparam name="TDeviation">The type of a difference of two outputs.</typeparam>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class ScatterShares<TValue, TDeviation>
 {
     internal ScatterShares(

@@ -17,6 +17,7 @@ namespace FuelMath;
 /// a progress handler throws.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class Sweep
 {
     /// <summary>The most points of a sweep: each keeps its whole state, some kilobytes.</summary>

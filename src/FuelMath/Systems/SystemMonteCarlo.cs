@@ -22,6 +22,7 @@ namespace FuelMath;
 /// lambda is never clearance to load an engine: verify with a sensor at light load first.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class SystemMonteCarlo
 {
     private readonly ShiftedSolves trials;

@@ -28,6 +28,7 @@ namespace FuelMath;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/SystemExamples.cs" region="Shares" />
 /// </example>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class SystemShares
 {
     private readonly ShiftedSolves solves;

@@ -10,6 +10,7 @@ namespace FuelMath;
 /// request. So are its results by part, evidence, findings and verdict: they are made when the first of them is asked for,
 /// and are the same whenever that is.
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class SystemState
 {
     private readonly SettledSolve solve;
@@ -56,7 +57,7 @@ public sealed partial class SystemState
     /// <summary>
     /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
     /// sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump, nothing says which
-    /// pressure must hold, or some pumps stand in series and others side by side: a finding says so then.
+    /// pressure must hold, or some pumps are in series and others in parallel: a finding says so then.
     /// </summary>
     public VolumeFlow? PumpReserve => report.Parts.Reserve is { } reserve ? SiUnits.VolumeFlow(reserve) : null;
 

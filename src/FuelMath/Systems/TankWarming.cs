@@ -13,6 +13,7 @@ namespace FuelMath;
 /// far a hose must stay from an exhaust is out of scope.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/heat.html">Heat: the tank warms, the rail soaks</seealso>
 public sealed partial class TankWarming
 {
     private readonly double start;

@@ -8,6 +8,7 @@ namespace FuelMath;
 /// The description holds the best estimate; this is the scatter about it. Inputs are independent of each other; two of
 /// one kind add up. Standard deviations are meant, whatever the shape: see <see cref="SpreadShape"/>.
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class UncertainInput
 {
     /// <summary>A relative standard deviation beyond which nothing would be known of an input.</summary>

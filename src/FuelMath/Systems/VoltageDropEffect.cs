@@ -9,6 +9,7 @@ namespace FuelMath;
 /// <see cref="FuelCommand.OpenLoop"/> it corrects for the voltage that it measures, and what is lost on the way to the
 /// injectors shows in lambda. A prediction is never clearance to load an engine: verify with a sensor.
 /// </remarks>
+/// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed class VoltageDropEffect
 {
     private VoltageDropEffect(SystemState withDrop, SystemState withoutDrop)

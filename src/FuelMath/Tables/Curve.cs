@@ -18,6 +18,7 @@ namespace FuelMath;
 /// </para>
 /// <para>The numbers have no units of their own: the owner of the curve states those of its axes.</para>
 /// </remarks>
+/// <seealso href="../guide/tables.html">Tables</seealso>
 public sealed class Curve
 {
     private readonly Piece[] pieces;

@@ -12,6 +12,7 @@ namespace FuelMath;
 /// </para>
 /// <para>The numbers have no units of their own: the owner of the grid states those of its axes.</para>
 /// </remarks>
+/// <seealso href="../guide/tables.html">Tables</seealso>
 public sealed partial class Grid
 {
     private readonly double[] first;

@@ -1,6 +1,7 @@
 namespace FuelMath;
 
 /// <summary>The behavior of a table beyond its data.</summary>
+/// <seealso href="../guide/tables.html">Tables</seealso>
 public enum OutsideRange
 {
     /// <summary>Throws an <see cref="OutsideTableException"/>. The default.</summary>

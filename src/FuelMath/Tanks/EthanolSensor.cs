@@ -8,6 +8,7 @@ namespace FuelMath;
 /// It measures an electric property: water and methanol count as more than their volume of ethanol. Stagnant fuel and
 /// air bubbles cause errors.
 /// </remarks>
+/// <seealso href="../guide/tanks.html">Tanks</seealso>
 public sealed partial class EthanolSensor
 {
     private readonly double atNone;

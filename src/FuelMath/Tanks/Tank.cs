@@ -14,6 +14,7 @@ namespace FuelMath;
 /// (from memory): leave room for that and for warming. Filling gives a new tank; the old one is unchanged.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/tanks.html">Tanks</seealso>
 public sealed partial class Tank
 {
     private readonly ImmutableArray<(Liquid Liquid, double Mass)> parts;

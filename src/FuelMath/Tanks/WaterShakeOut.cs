@@ -10,6 +10,7 @@ namespace FuelMath;
 /// mixture with the water fills the layer, by the alcohol tables. Water with much ethanol also dissolves gasoline,
 /// which these tables do not cover: use at least as much water as there is ethanol.
 /// </remarks>
+/// <seealso href="../guide/tanks.html">Tanks</seealso>
 public static class WaterShakeOut
 {
     /// <summary>

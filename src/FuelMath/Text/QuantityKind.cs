@@ -12,6 +12,7 @@ namespace FuelMath;
 /// number too large or too small to be represented, or not finite, is refused too. The default culture is invariant.
 /// Instances are in <see cref="QuantityKinds"/>; gauge and absolute pressures have theirs in <c>PressureKinds</c>.
 /// </remarks>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public sealed class QuantityKind<T>
     where T : struct
 {

@@ -7,6 +7,7 @@ namespace FuelMath;
 /// Gauge and absolute pressures carry their reference in the text ("3.0 bar gauge", "100 kPa absolute"), and have their
 /// kinds in <c>PressureKinds</c>. A bare "3 bar" is a difference.
 /// </remarks>
+/// <seealso href="../guide/quantities.html">Quantities</seealso>
 public static class QuantityKinds
 {
     /// <summary>A difference of two pressures: "3.0 bar", "43 psi".</summary>

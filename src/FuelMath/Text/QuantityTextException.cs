@@ -2,6 +2,7 @@ namespace FuelMath;
 
 /// <summary>A text is not a quantity of the required kind.</summary>
 /// <remarks>The message says what is allowed and what was given, in invariant culture.</remarks>
+/// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed partial class QuantityTextException : FormatException, IExplained
 {
     internal QuantityTextException(TextProblem problem, string kind, RefusalText sentence)

@@ -15,6 +15,7 @@ namespace FuelMath.ShopTests;
 /// on fuel-wet parts; ventilate, no sparks, extinguisher at hand; relieve the pressure before opening a line.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed partial class ClosedVolume
 {
     /// <summary>Describes a closed volume.</summary>

@@ -12,6 +12,7 @@ namespace FuelMath.ShopTests;
 /// </para>
 /// <para>Caution: pressurized fuel sprays and ignites; see <see cref="ClosedVolume"/>.</para>
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed partial class DecayTest
 {
     /// <summary>

@@ -3,6 +3,7 @@ using UnitsNet;
 namespace FuelMath.ShopTests;
 
 /// <summary>The enclosed volume of the hoses of a network.</summary>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public static class EnclosedVolume
 {
     /// <summary>Adds up the named hoses and other enclosed volumes.</summary>

@@ -18,6 +18,7 @@ namespace FuelMath.ShopTests;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/EverydayExamples.cs" region="LeakTest" />
 /// </example>
+/// <seealso href="../start/questions.html">Everyday questions</seealso>
 public sealed class EverydayDecayTest
 {
     private const double GasShare = 0.01;

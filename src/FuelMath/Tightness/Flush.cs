@@ -8,6 +8,7 @@ namespace FuelMath.ShopTests;
 /// Two models bound it: with plug flow, as in a line, one volume is enough; a well-mixed volume (a surge tank, a
 /// filter) needs minus the logarithm of the residue. Dead ends without flow take longer than either: open them.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed class Flush
 {
     private Flush(double volume, double exchanges, double flow)

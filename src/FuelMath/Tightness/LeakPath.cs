@@ -7,6 +7,7 @@ namespace FuelMath.ShopTests;
 /// The dependence of a leak's flow on pressure, and the fall of pressure of a closed volume that follows.
 /// </summary>
 /// <remarks>The leak is to ambient air.</remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed class LeakPath
 {
     private readonly Kind kind;
@@ -151,38 +152,16 @@ public sealed class LeakPath
             return 0;
         }
 
-        Real liquid = new(volume.Liquid);
-        Real modulus = new(volume.Modulus);
-        Real swelling = new(volume.Swells);
-        Real gas = new(volume.Gas);
-        Real outside = new(volume.Outside);
+        (Real liquid, Real modulus, Real swelling) = (new(volume.Liquid), new(volume.Modulus), new(volume.Swells));
+        (Real gas, Real outside, Real size) = (new(volume.Gas), new(volume.Outside), new(coefficient));
+        (Real first, Real last) = (new(before), new(after));
         return kind switch
         {
             Kind.Constant => volume.Released(before, after) / flow,
             Kind.Narrow => PressureDecay
-                .LaminarFallTime(
-                    liquid,
-                    modulus,
-                    swelling,
-                    gas,
-                    new Real(before),
-                    new Real(after),
-                    outside,
-                    new Real(coefficient)
-                )
+                .LaminarFallTime(liquid, modulus, swelling, gas, first, last, outside, size)
                 .Value,
-            _ => PressureDecay
-                .OrificeFallTime(
-                    liquid,
-                    modulus,
-                    swelling,
-                    gas,
-                    new Real(before),
-                    new Real(after),
-                    outside,
-                    new Real(coefficient)
-                )
-                .Value,
+            _ => PressureDecay.OrificeFallTime(liquid, modulus, swelling, gas, first, last, outside, size).Value,
         };
     }
 }

@@ -7,6 +7,7 @@ namespace FuelMath.ShopTests;
 /// Caution: relieve the pressure before clamping or opening anything, use only clamps made for the hose, and remove an
 /// injector over a closed container.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed partial class LeakSuspects
 {
     private LeakSuspects(ImmutableArray<Suspect> all) => All = all;

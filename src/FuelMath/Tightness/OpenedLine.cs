@@ -7,6 +7,7 @@ namespace FuelMath.ShopTests;
 /// Caution: relieve the pressure first; it stays after switch-off. Catch the fuel in a closed, bonded container, keep
 /// sparks away, and disconnect the battery. Fuel siphoned from the tank is not included: close the tank off.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed class OpenedLine
 {
     private OpenedLine(double sprayed, double drained)

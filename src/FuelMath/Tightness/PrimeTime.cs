@@ -7,6 +7,7 @@ namespace FuelMath.ShopTests;
 /// A dry pump that is not self-priming delivers nothing, and no pump should run dry: the time counts from a flooded
 /// inlet.
 /// </remarks>
+/// <seealso href="../guide/tightness.html">Tightness: does it hold pressure?</seealso>
 public sealed class PrimeTime
 {
     private PrimeTime(double fill, double least, double most)

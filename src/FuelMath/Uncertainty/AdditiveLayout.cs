@@ -14,6 +14,7 @@ namespace FuelMath.Statistics;
 /// </para>
 /// <para>In the unit of the data.</para>
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class AdditiveLayout
 {
     private readonly double[] solution;

@@ -7,6 +7,7 @@ namespace FuelMath.Statistics;
 /// An F-test: whether a part of the scatter is larger than the error explains, by the ratio of two variances.
 /// </summary>
 /// <remarks>Source: [Draper-Smith-1998] chapter 2. Created by a fit.</remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class FTest
 {
     internal FTest(double sumOfSquares, int degreesOfFreedom, double errorSumOfSquares, int errorDegreesOfFreedom)

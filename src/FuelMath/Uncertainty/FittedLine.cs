@@ -18,6 +18,7 @@ namespace FuelMath.Statistics;
 /// <example>
 /// <code source="../../../tests/FuelMath.Examples/UncertaintyExamples.cs" region="Line" />
 /// </example>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class FittedLine
 {
     private readonly LineFit fit;

@@ -4,6 +4,7 @@ namespace FuelMath.Statistics;
 /// <remarks>
 /// Created by a fit or a sample, in the unit of their data. The default value is the single number zero.
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public readonly struct Interval
 {
     internal Interval(double low, double high) => (Low, High) = (low, high);

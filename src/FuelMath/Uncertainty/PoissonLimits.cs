@@ -11,6 +11,7 @@ namespace FuelMath.Statistics;
 /// the upper one half its c-upper quantile with 2 n + 2. Two limits of 97.5 % make an interval of 95 %. Independent events at
 /// a steady rate are assumed. Source: [Garwood-1936].
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public static class PoissonLimits
 {
     /// <summary>The largest count.</summary>

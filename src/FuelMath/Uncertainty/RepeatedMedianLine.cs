@@ -14,6 +14,7 @@ namespace FuelMath.Statistics;
 /// units of the data.
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class RepeatedMedianLine
 {
     /// <summary>Factor from the median absolute deviation of normal scatter to its standard deviation.</summary>

@@ -7,6 +7,7 @@ namespace FuelMath.Statistics;
 /// In the unit of the data. Mean and deviation are computed in two passes, so that no accuracy is lost where readings
 /// agree in their first digits. Source: [JCGM-100] sections 4.2.1 to 4.2.3.
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class Sample
 {
     /// <summary>Takes repeats.</summary>

@@ -1,6 +1,7 @@
 namespace FuelMath.Statistics;
 
 /// <summary>The distribution of the possible values of an input about its best estimate.</summary>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public enum SpreadShape
 {
     /// <summary>Normal: for a mean of repeats or a calibration. Source: [JCGM-101] section 6.4.7.</summary>

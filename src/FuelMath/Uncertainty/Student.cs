@@ -5,6 +5,7 @@ namespace FuelMath.Statistics;
 
 /// <summary>Quantiles of Student's distribution: the number of standard errors to either side of an interval.</summary>
 /// <remarks>Source: [JCGM-100] section G.3 and table G.2.</remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public static class Student
 {
     private const double LeastConfidence = 0.5;

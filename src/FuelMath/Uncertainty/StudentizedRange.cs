@@ -20,6 +20,7 @@ namespace FuelMath.Statistics;
 /// the step for integrands that vanish smoothly at both ends. Source: [Harter-1960].
 /// </para>
 /// </remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public static class StudentizedRange
 {
     private const int MostMeans = 1000;

@@ -6,6 +6,7 @@ namespace FuelMath.Statistics;
 /// <typeparam name="TValue">The type of the output.</typeparam>
 /// <typeparam name="TDeviation">The type of a difference of two outputs.</typeparam>
 /// <remarks>Source: [JCGM-101] clause 7.</remarks>
+/// <seealso href="../guide/uncertainty.html">Uncertainty</seealso>
 public sealed class TrialSpread<TValue, TDeviation>
 {
     private readonly TrialNumbers numbers;

@@ -11,6 +11,7 @@ namespace FuelMath;
 /// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. A pump must stop when the
 /// engine stalls or crashes.
 /// </remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public sealed class Circuit
 {
     private readonly double resistance;

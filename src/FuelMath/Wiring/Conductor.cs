@@ -5,6 +5,7 @@ namespace FuelMath;
 
 /// <summary>A length of copper wire at a temperature, one way only.</summary>
 /// <remarks>Annealed copper, from -40 °C to 150 °C.</remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public sealed class Conductor
 {
     /// <summary>Lowest temperature, in °C.</summary>
@@ -48,7 +49,7 @@ public sealed class Conductor
             .Value;
     }
 
-    /// <summary>Wires side by side that share the current.</summary>
+    /// <summary>Wires in parallel, which share the current.</summary>
     public int Wires { get; }
 
     /// <summary>Size of each.</summary>
@@ -78,7 +79,7 @@ public sealed class Conductor
             Traced.Input(Symbols.Temperature, SiUnits.CelsiusFromKelvins(Temperature.InSi()))
         );
 
-    /// <summary>Equal wires side by side.</summary>
+    /// <summary>Equal wires in parallel.</summary>
     /// <param name="wires">Number of wires, from 1 to 100.</param>
     /// <param name="size">Size of each.</param>
     /// <param name="length">Length, one way; greater than zero.</param>

@@ -9,6 +9,7 @@ namespace FuelMath;
 /// and so does its fuse. The standard, the maker of the wire and local practice come first. Place the fuse at the
 /// battery: everything ahead of it is unprotected.
 /// </remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public static class FuseCheck
 {
     /// <summary>

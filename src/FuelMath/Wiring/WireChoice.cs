@@ -8,6 +8,7 @@ namespace FuelMath;
 /// A limit on voltage, not on heat: whether the wire may carry the current, and its fuse, follow from the standard and
 /// the maker of the wire (<see cref="FuseCheck"/>).
 /// </remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public sealed class WireChoice
 {
     private WireChoice(WireSize size, double drop, ElectricPotential allowed, WireSize? thinner, double thinnerDrop)

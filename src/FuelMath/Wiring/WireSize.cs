@@ -12,6 +12,7 @@ namespace FuelMath;
 /// leave a margin. The ampacity of a wire, and its fuse, follow from the standards and the maker of the wire, not from
 /// this library.
 /// </remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public sealed partial class WireSize
 {
     /// <summary>The thickest gauge, 4/0.</summary>

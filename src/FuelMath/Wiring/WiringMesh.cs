@@ -12,6 +12,7 @@ namespace FuelMath;
 /// short: fuse the supply at the battery, disconnect it before work, and never bridge a fuse. If a ground strap is
 /// missing, starter current flows through throttle cables and fuel lines.
 /// </remarks>
+/// <seealso href="../guide/wiring.html">Wiring</seealso>
 public sealed partial class WiringMesh
 {
     private readonly MeshSolver solver;

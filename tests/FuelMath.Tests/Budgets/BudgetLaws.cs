@@ -171,7 +171,7 @@ public sealed class BudgetLaws
             Normal("a", 1, DegreesOfFreedom.From(3)),
             Normal("b", 1, DegreesOfFreedom.From(4)),
         ];
-        FormulaInfo carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        FormulaInfo carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
         Assert.Throws<ArgumentOutOfRangeException>("standardUncertainty", () => Normal("a", -1, known));
         Assert.Throws<ArgumentOutOfRangeException>("number", () => DegreesOfFreedom.From(double.NaN));
@@ -236,7 +236,7 @@ public sealed class BudgetLaws
     {
         DegreesOfFreedom known = DegreesOfFreedom.Unlimited;
         return UncertaintyBudget.Of(
-            FormulaCatalogue.Named("Orifice.CarriedVolumeFlow"),
+            FormulaCatalog.Named("Orifice.CarriedVolumeFlow"),
             result,
             [
                 new UncertaintyBudget.Input(

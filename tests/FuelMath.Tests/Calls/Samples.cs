@@ -8,7 +8,7 @@ internal static class Samples
 {
     internal static void KeepIn(Caller caller)
     {
-        caller.Keep(FormulaCatalogue.All);
+        caller.Keep(FormulaCatalog.All);
         caller.Keep(
             new MixtureObservation(
                 "cruise",

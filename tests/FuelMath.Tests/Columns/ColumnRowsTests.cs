@@ -15,7 +15,7 @@ public sealed class ColumnRowsTests
         "PulseTiming.PulseWidth",
     ];
 
-    private static readonly FormulaInfo Loss = FormulaCatalogue.Named("Friction.PressureLoss");
+    private static readonly FormulaInfo Loss = FormulaCatalog.Named("Friction.PressureLoss");
 
     /// <summary>No rows, fewer than a vector, one more, several, and some blocks with a rest of their own.</summary>
     public static TheoryData<int> Lengths() => [0, 1, 3, 4, 5, 7, 8, 9, 16, 29, 127, 128, 129, 300];
@@ -139,7 +139,7 @@ public sealed class ColumnRowsTests
     [Fact]
     public void Run_AResultThatIsNotFinite_IsABadRow()
     {
-        FormulaInfo formula = FormulaCatalogue.Named("Pulse.EffectiveWidth");
+        FormulaInfo formula = FormulaCatalog.Named("Pulse.EffectiveWidth");
         FormulaInfo overflow = FormulaInfo.Of(
             default(Inverse),
             "Own.Inverse",
@@ -186,7 +186,7 @@ public sealed class ColumnRowsTests
 
     private static (FormulaInfo Formula, double[][] Columns) Usual(string name, int rows)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
         var @case = new FormulaCase(formula);
         var random = new Random(rows);
         double[][] columns = [.. formula.Arguments.Select(_ => new double[rows])];

@@ -8,16 +8,16 @@ public sealed class FormulaColumnsTests
 {
     private const int Rows = 53;
 
-    private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+    private static readonly FormulaInfo Carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
-    public static TheoryData<string> Names => [.. FormulaCatalogue.All.Select(f => f.Name)];
+    public static TheoryData<string> Names => [.. FormulaCatalog.All.Select(f => f.Name)];
 
     /// <summary>A row is bad exactly where a checked call refuses; elsewhere it has the bits of the formula in a vector.</summary>
     [Theory]
     [MemberData(nameof(Names))]
     public void Run_AnyFormula_IsThatOfACheckedCallInEachRow(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
         double[][] columns = Columns(formula, new Random(name.Length));
         var results = new double[Rows];
 
@@ -50,7 +50,7 @@ public sealed class FormulaColumnsTests
     [MemberData(nameof(Names))]
     public void Run_BothWidths_AgreeToRounding(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
         double[][] columns = Columns(formula, new Random(name.Length));
         var narrow = new double[Rows];
         var wide = new double[Rows];

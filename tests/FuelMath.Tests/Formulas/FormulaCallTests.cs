@@ -5,9 +5,9 @@ namespace FuelMath.Tests.Formulas;
 /// <summary>Checked calls of listed formulas: units, ranges and refusals.</summary>
 public sealed class FormulaCallTests
 {
-    private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+    private static readonly FormulaInfo Carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
-    public static TheoryData<string> Names() => [.. FormulaCatalogue.All.Select(f => f.Name)];
+    public static TheoryData<string> Names() => [.. FormulaCatalog.All.Select(f => f.Name)];
 
     /// <summary>800 cm3/min at 300 kPa are 800 times the root of 4/3 at 400 kPa, by hand 923.7604.</summary>
     [Fact]
@@ -35,7 +35,7 @@ public sealed class FormulaCallTests
     [InlineData(double.NegativeInfinity)]
     public void TryCalculate_NotFinite_RefusesEachArgument(double bad)
     {
-        foreach (FormulaInfo formula in FormulaCatalogue.All)
+        foreach (FormulaInfo formula in FormulaCatalog.All)
         {
             for (int i = 0; i < formula.Arguments.Length; i++)
             {
@@ -59,7 +59,7 @@ public sealed class FormulaCallTests
     [Fact]
     public void TryCalculate_WrongCount_SaysHowManyAndWhich()
     {
-        FormulaInfo velocity = FormulaCatalogue.Named("Friction.Velocity");
+        FormulaInfo velocity = FormulaCatalog.Named("Friction.Velocity");
 
         FormulaRefusal refusal = velocity.Check(FormulaInfo.CallUnits.Si, 1e-4)!;
 
@@ -74,7 +74,7 @@ public sealed class FormulaCallTests
     [Fact]
     public void Check_BoundByAnotherArgument_SaysWhichAndWhatItIsHere()
     {
-        FormulaInfo hoop = FormulaCatalogue.Named("TubeElasticity.HoopStress");
+        FormulaInfo hoop = FormulaCatalog.Named("TubeElasticity.HoopStress");
 
         FormulaRefusal refusal = hoop.Check(FormulaInfo.CallUnits.Customary, 1, 8, 6, 7)!;
 
@@ -97,7 +97,7 @@ public sealed class FormulaCallTests
     [InlineData("TubeElasticity.ThinWallPressure", new[] { 1e-3, 9e-3, 1e8 }, "insideDiameter")]
     public void Check_OutsideABound_Refuses(string name, double[] arguments, string argument)
     {
-        FormulaRefusal refusal = FormulaCatalogue.Named(name).Check(FormulaInfo.CallUnits.Si, arguments)!;
+        FormulaRefusal refusal = FormulaCatalog.Named(name).Check(FormulaInfo.CallUnits.Si, arguments)!;
 
         Assert.Equal((FormulaRefusal.FormulaProblem.OutsideBound, argument), (refusal.Problem, refusal.Argument!.Name));
     }
@@ -106,7 +106,7 @@ public sealed class FormulaCallTests
     [Fact]
     public void TryCalculate_NoFiniteResult_Refuses()
     {
-        FormulaInfo added = FormulaCatalogue.Named("TankBalance.AddedVolume");
+        FormulaInfo added = FormulaCatalog.Named("TankBalance.AddedVolume");
 
         FormulaRefusal refusal = added.Check(FormulaInfo.CallUnits.Si, 0.1, 0.02, 0.3, 0.3)!;
 
@@ -121,7 +121,7 @@ public sealed class FormulaCallTests
     [MemberData(nameof(Names))]
     public void Check_AtTheEdgesInCustomaryUnits_IsInRange(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
         for (int i = 0; i < formula.Arguments.Length; i++)
         {
             FormulaInfo.Argument argument = formula.Arguments[i];
@@ -175,7 +175,7 @@ public sealed class FormulaCallTests
     [Fact]
     public void Slope_OfATemperature_KnowsNoOffset()
     {
-        FormulaInfo settled = FormulaCatalogue.Named("TankHeating.SettledTemperature");
+        FormulaInfo settled = FormulaCatalog.Named("TankHeating.SettledTemperature");
 
         Close.Within(1e-12, 1, settled.Slope(FormulaInfo.CallUnits.Customary, 0, 20, 100, 5));
         Close.Within(1e-12, 40, settled.Calculate(FormulaInfo.CallUnits.Customary, 20, 100, 5));
@@ -184,10 +184,10 @@ public sealed class FormulaCallTests
     [Fact]
     public void Named_Unknown_Refuses()
     {
-        Assert.Null(FormulaCatalogue.Find("Friction.Nothing"));
+        Assert.Null(FormulaCatalog.Find("Friction.Nothing"));
         Assert.Equal(
             "name",
-            Assert.Throws<ArgumentException>(() => FormulaCatalogue.Named("Friction.Nothing")).ParamName
+            Assert.Throws<ArgumentException>(() => FormulaCatalog.Named("Friction.Nothing")).ParamName
         );
     }
 

@@ -2,10 +2,10 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>An entry of the catalogue as the matrix of readings calls it: at points of its usual ranges.</summary>
+/// <summary>An entry of the catalog as the matrix of readings calls it: at points of its usual ranges.</summary>
 internal sealed class FormulaCase(FormulaInfo info)
 {
-    internal static IReadOnlyList<FormulaCase> All { get; } = [.. FormulaCatalogue.All.Select(f => new FormulaCase(f))];
+    internal static IReadOnlyList<FormulaCase> All { get; } = [.. FormulaCatalog.All.Select(f => new FormulaCase(f))];
 
     internal FormulaInfo Info => info;
 
@@ -19,7 +19,7 @@ internal sealed class FormulaCase(FormulaInfo info)
 
     internal double Terms => FormulaTolerances.Terms(Name);
 
-    internal static FormulaCase Named(string name) => new(FormulaCatalogue.Named(name));
+    internal static FormulaCase Named(string name) => new(FormulaCatalog.Named(name));
 
     internal T At<T>(T[] a)
         where T : struct, IScalar<T> => info.At<T>(a);

@@ -4,7 +4,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>The pages of the docs that are made from the catalogue: one for each formula, and an index by topic.</summary>
+/// <summary>The pages of the docs that are made from the catalog: one for each formula, and an index by topic.</summary>
 internal static class FormulaPages
 {
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
@@ -14,7 +14,7 @@ internal static class FormulaPages
     {
         yield return ("formulas/index.md", Index());
         yield return ("formulas/toc.yml", Contents());
-        foreach (FormulaInfo formula in FormulaCatalogue.All)
+        foreach (FormulaInfo formula in FormulaCatalog.All)
         {
             yield return ($"formulas/{formula.Name}.md", Page(formula));
             yield return ($"images/formulas/{formula.Name}.svg", FormulaChart.Draw(formula));
@@ -33,12 +33,12 @@ internal static class FormulaPages
         StringBuilder page = Start("Formulas by topic");
         page.Append(
             Invariant,
-            $"The {FormulaCatalogue.All.Length} formulas of the [catalogue](../guide/formulas.md#the-catalogue), each with its symbols, ranges, sources, a worked example and a chart.\n"
+            $"The {FormulaCatalog.All.Length} formulas of the [catalog](../guide/formulas.md#the-catalog), each with its symbols, ranges, sources, a worked example and a chart.\n"
         );
         foreach (FormulaInfo.FormulaTopic topic in Enum.GetValues<FormulaInfo.FormulaTopic>())
         {
             page.Append(Invariant, $"\n## {topic}\n\n| Formula | Computes |\n|---|---|\n");
-            foreach (FormulaInfo formula in FormulaCatalogue.About(topic))
+            foreach (FormulaInfo formula in FormulaCatalog.About(topic))
             {
                 page.Append(Invariant, $"| [{formula.Name}]({formula.Name}.md) | {formula.Summary} |\n");
             }
@@ -50,12 +50,12 @@ internal static class FormulaPages
     private static string Contents()
     {
         var text = new StringBuilder(
-            "# Made from the catalogue; see DEVELOPERS.md.\n- name: By topic\n  href: index.md\n"
+            "# Made from the catalog; see DEVELOPERS.md.\n- name: By topic\n  href: index.md\n"
         );
         foreach (FormulaInfo.FormulaTopic topic in Enum.GetValues<FormulaInfo.FormulaTopic>())
         {
             text.Append(Invariant, $"- name: {topic}\n  items:\n");
-            foreach (FormulaInfo formula in FormulaCatalogue.About(topic))
+            foreach (FormulaInfo formula in FormulaCatalog.About(topic))
             {
                 text.Append(Invariant, $"  - name: {formula.Name}\n    href: {formula.Name}.md\n");
             }
@@ -118,7 +118,7 @@ internal static class FormulaPages
     }
 
     private static StringBuilder Start(string title) =>
-        new($"<!-- Made from the catalogue; see DEVELOPERS.md. -->\n# {title}\n\n");
+        new($"<!-- Made from the catalog; see DEVELOPERS.md. -->\n# {title}\n\n");
 
     private static string Symbol(FormulaQuantity quantity) => $"${quantity.ToLatexSymbol()}$";
 

@@ -4,16 +4,16 @@ using FuelMath.Tests.House;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>What is made from the catalogue and kept beside the code is that of the library.</summary>
-/// <remarks>With the environment variable WRITE_CATALOGUE set the files are written first: that is how they are brought up to date.</remarks>
+/// <summary>What is made from the catalog and kept beside the code is that of the library.</summary>
+/// <remarks>With the environment variable WRITE_CATALOG set the files are written first: that is how they are brought up to date.</remarks>
 public sealed class FormulaPagesTests
 {
-    private const string CatalogueFile = "src/FuelMath/catalogue.json";
+    private const string CatalogFile = "src/FuelMath/catalog.json";
 
-    private static bool Writes => Environment.GetEnvironmentVariable("WRITE_CATALOGUE") is not null;
+    private static bool Writes => Environment.GetEnvironmentVariable("WRITE_CATALOG") is not null;
 
     [Fact]
-    public void Pages_AreThoseOfTheCatalogue()
+    public void Pages_AreThoseOfTheCatalog()
     {
         (string Path, string Text)[] pages = [.. FormulaPages.All()];
         if (Writes)
@@ -49,38 +49,38 @@ public sealed class FormulaPagesTests
     [Fact]
     public void EveryChart_HasTwoLines() =>
         Offenders.None(
-            FormulaCatalogue
+            FormulaCatalog
                 .All.Select(f => (f.Name, Lines: FormulaChart.Draw(f).Split("<polyline points=\"").Skip(1).ToArray()))
                 .Where(f => f.Lines.Length != 2 || f.Lines.Any(l => l.Split('"')[0].Split(' ').Length < 50))
                 .Select(f => f.Name)
         );
 
     [Fact]
-    public void CatalogueFile_IsThatOfTheLibrary()
+    public void CatalogFile_IsThatOfTheLibrary()
     {
-        string json = FormulaCatalogue.ToJson();
+        string json = FormulaCatalog.ToJson();
         if (Writes)
         {
-            File.WriteAllText(Path.Combine(Repository.Root, CatalogueFile), json);
+            File.WriteAllText(Path.Combine(Repository.Root, CatalogFile), json);
         }
 
-        Assert.Equal(json, Repository.Read(CatalogueFile));
+        Assert.Equal(json, Repository.Read(CatalogFile));
     }
 
     /// <summary>The file says enough to convert and to hold a range without this library.</summary>
     [Fact]
-    public void CatalogueFile_HoldsRangesUnitsAndExamples()
+    public void CatalogFile_HoldsRangesUnitsAndExamples()
     {
-        using var document = JsonDocument.Parse(Repository.Read(CatalogueFile));
+        using var document = JsonDocument.Parse(Repository.Read(CatalogFile));
 
         JsonElement[] formulas = [.. document.RootElement.GetProperty("formulas").EnumerateArray()];
 
-        Assert.Equal(FormulaCatalogue.All.Length, formulas.Length);
+        Assert.Equal(FormulaCatalog.All.Length, formulas.Length);
         Assert.All(
             formulas,
             formula =>
             {
-                FormulaInfo info = FormulaCatalogue.Named(formula.GetProperty("name").GetString()!);
+                FormulaInfo info = FormulaCatalog.Named(formula.GetProperty("name").GetString()!);
                 JsonElement[] arguments = [.. formula.GetProperty("arguments").EnumerateArray()];
                 Assert.Equal(info.Arguments.Length, arguments.Length);
                 for (int i = 0; i < arguments.Length; i++)

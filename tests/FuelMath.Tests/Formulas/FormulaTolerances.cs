@@ -1,6 +1,6 @@
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>What the matrix of readings has to know of a formula beyond its entry in the catalogue.</summary>
+/// <summary>What the matrix of readings has to know of a formula beyond its entry in the catalog.</summary>
 internal static class FormulaTolerances
 {
     /// <summary>

@@ -4,7 +4,7 @@ using FuelMath.Tests.Systems;
 
 namespace FuelMath.Tests.Formulas;
 
-/// <summary>Every line of LaTeX that workings of the catalogue and of whole questions give; written to a file for a typesetter when asked.</summary>
+/// <summary>Every line of LaTeX that workings of the catalog and of whole questions give; written to a file for a typesetter when asked.</summary>
 public sealed class LatexLinesTests
 {
     /// <summary>Brackets and braces are closed, and nothing but ASCII is left; a typesetter says the rest.</summary>
@@ -31,7 +31,7 @@ public sealed class LatexLinesTests
     {
         var comma = (NumberFormatInfo)NumberFormatInfo.InvariantInfo.Clone();
         comma.NumberDecimalSeparator = ",";
-        return from formula in FormulaCatalogue.All
+        return from formula in FormulaCatalog.All
             from units in Enum.GetValues<FormulaInfo.CallUnits>()
             let arguments = formula.Example.Arguments.Select(
                 (x, i) =>

@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using FuelMath.Formulas;
 
 namespace FuelMath.Tests.House;
 
@@ -54,10 +55,24 @@ public sealed partial class DocsTests
         string page = Repository.Read("docs/start/exceptions.md");
 
         Offenders.None(
-            typeof(FuelSystem)
-                .Assembly.GetExportedTypes()
+            new[] { typeof(FuelSystem), typeof(FuelMath.Exercises.Exercise), typeof(FuelMath.Workbooks.Workbook) }
+                .SelectMany(t => t.Assembly.GetExportedTypes())
                 .Where(t => t.IsSubclassOf(typeof(Exception)))
                 .Select(t => $"<xref:{t.FullName}>")
+                .Where(t => !page.Contains(t, StringComparison.Ordinal))
+        );
+    }
+
+    /// <summary>The page of formulas lists each class that holds one.</summary>
+    [Fact]
+    public void EveryClassOfFormulas_IsOnThePageOfFormulas()
+    {
+        string page = Repository.Read("docs/guide/formulas.md");
+
+        Offenders.None(
+            FormulaCatalog
+                .All.Select(f => $"<xref:FuelMath.Formulas.{f.Name.Split('.')[0]}>")
+                .Distinct()
                 .Where(t => !page.Contains(t, StringComparison.Ordinal))
         );
     }

@@ -1,4 +1,6 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
+using FuelMath.Exercises;
 
 namespace FuelMath.Tests.House;
 
@@ -46,6 +48,29 @@ public sealed partial class ReadmeTests
                 .Where(c => !check.Contains(c, StringComparison.Ordinal))
         );
     }
+
+    /// <summary>The reply in the readme of the exercises makes the mistake that its comment names.</summary>
+    [Fact]
+    public void ReplyInTheReadmeOfExercises_MakesTheMistakeItNames()
+    {
+        Match shown = Reply().Match(Repository.Read("src/FuelMath.Exercises/README.md"));
+        Assert.True(shown.Success);
+
+        Exercise exercise = ExerciseTemplates.FlowOverPressure.Draw(
+            ulong.Parse(shown.Groups["seed"].Value, CultureInfo.InvariantCulture)
+        );
+
+        Assert.Equal(
+            shown.Groups["mistake"].Value,
+            Assert.Single(exercise.Mark(shown.Groups["reply"].Value, null).Mistakes).Name
+        );
+    }
+
+    [GeneratedRegex(
+        """FlowOverPressure\.Draw\((?<seed>\d+)\).*?Mark\("(?<reply>[^"]+)".*?// names the mistake: (?<mistake>[a-z ]+)""",
+        RegexOptions.Singleline
+    )]
+    private static partial Regex Reply();
 
     [GeneratedRegex("```csharp\n(?<code>.*?)```", RegexOptions.Singleline)]
     private static partial Regex CodeBlock();

@@ -67,7 +67,7 @@ public sealed partial class WordingTests
         """
             \b(colou\w+|behaviours?|favour\w*|neighbour\w*|labour\w*|honour\w*|vapours?|moulds?
             |centres?|metres?|litres?|fibres?|grey|aluminium|sulphur|petrol|tyres?|kerb|carburettors?|licence|defence
-            |ageing|whilst|learnt|labelled|labelling|modelled|modelling|cancelled|cancelling|travelled
+            |ageing|whilst|catalogues?|learnt|labelled|labelling|modelled|modelling|cancelled|cancelling|travelled
             |travelling|levelled|analyse[ds]?|pressuris\w+|optimis\w+|minimis\w+|maximis\w+|normalis\w+|linearis\w+
             |initialis\w+|serialis\w+|organis\w+|recognis\w+|summaris\w+|realis(e|es|ed|ing)|atomis\w+|discretis\w+)\b
             """,

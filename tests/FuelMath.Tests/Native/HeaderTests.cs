@@ -6,19 +6,19 @@ using FuelMath.Tests.House;
 
 namespace FuelMath.Tests.Native;
 
-/// <summary>What is made from the catalogue for other languages. The library itself is tested from C, Python and Node: tests/native.</summary>
+/// <summary>What is made from the catalog for other languages. The library itself is tested from C, Python and Node: tests/native.</summary>
 public sealed class HeaderTests
 {
     private const string Folder = "src/FuelMath.Native/include/";
 
     /// <summary>With WRITE_NATIVE set, the files are written first: that is how they are brought up to date.</summary>
     [Fact]
-    public void Files_AreThoseOfTheCatalogue()
+    public void Files_AreThoseOfTheCatalog()
     {
         (string File, string Text)[] made =
         [
-            ("fuelmath.h", HeaderText.Header(FormulaCatalogue.All)),
-            ("wizard.json", HeaderText.Wizard(FormulaCatalogue.All)),
+            ("fuelmath.h", HeaderText.Header(FormulaCatalog.All)),
+            ("wizard.json", HeaderText.Wizard(FormulaCatalog.All)),
         ];
         if (Environment.GetEnvironmentVariable("WRITE_NATIVE") is not null)
         {
@@ -34,10 +34,10 @@ public sealed class HeaderTests
     [Fact]
     public void Wizard_IsJsonThatHoldsEveryFormula()
     {
-        using var wizard = JsonDocument.Parse(HeaderText.Wizard(FormulaCatalogue.All));
+        using var wizard = JsonDocument.Parse(HeaderText.Wizard(FormulaCatalog.All));
 
         Assert.Equal(
-            FormulaCatalogue.All.Select(f => (f.Name, f.Arguments.Length)),
+            FormulaCatalog.All.Select(f => (f.Name, f.Arguments.Length)),
             wizard
                 .RootElement.EnumerateArray()
                 .Select(f =>
@@ -59,18 +59,18 @@ public sealed class HeaderTests
         [
             .. Regex
                 .Matches(
-                    HeaderText.Header(FormulaCatalogue.All),
+                    HeaderText.Header(FormulaCatalog.All),
                     @"^    (FUELMATH_[A-Z0-9_]+) = (\d+),$",
                     RegexOptions.Multiline
                 )
                 .Skip(1)
                 .Select(m => m.Value.Trim()),
         ];
-        string[] formulas = [.. names.Where(n => n.Count(c => c == '_') > 1).TakeLast(FormulaCatalogue.All.Length)];
+        string[] formulas = [.. names.Where(n => n.Count(c => c == '_') > 1).TakeLast(FormulaCatalog.All.Length)];
 
-        Assert.Equal(FormulaCatalogue.All.Length, formulas.Distinct(StringComparer.Ordinal).Count());
+        Assert.Equal(FormulaCatalog.All.Length, formulas.Distinct(StringComparer.Ordinal).Count());
         Assert.Equal(
-            Enumerable.Range(0, FormulaCatalogue.All.Length),
+            Enumerable.Range(0, FormulaCatalog.All.Length),
             formulas.Select(n =>
                 int.Parse(n.Split(" = ")[1].TrimEnd(','), System.Globalization.CultureInfo.InvariantCulture)
             )

@@ -130,8 +130,8 @@ public sealed class PlainPartTests
         Close.Within(1e-7, litersPerHour, told.Solve(asked).LitersPerHourIn("part"));
         Close.Within(1e-7, litersPerHour, told.At(asked).Solve().LitersPerHourIn("part"));
         Close.Within(1e-7, litersPerHour, own.Solve(at).LitersPerHourIn("part"));
-        Words.Refused<ArgumentException>("at", "'part'", () => told.Solve(at));
-        Words.Refused<ArgumentException>("at", "'part'", () => own.Solve(asked));
+        Words.Refused<ArgumentException>("conditions", "'part'", () => told.Solve(at));
+        Words.Refused<ArgumentException>("conditions", "'part'", () => own.Solve(asked));
     }
 
     private static Network Only(FlowPart part, double kilopascals) =>

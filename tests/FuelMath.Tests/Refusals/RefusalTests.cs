@@ -105,7 +105,7 @@ public sealed class RefusalTests
     [Fact]
     public void Of_AFormula_NamesArgumentAndRange()
     {
-        FormulaInfo formula = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+        FormulaInfo formula = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
         FormulaRefusedException refused = Thrown<FormulaRefusedException>(() =>
             formula.Calculate(FormulaInfo.CallUnits.Customary, -800, 300, 740, 400, 740)

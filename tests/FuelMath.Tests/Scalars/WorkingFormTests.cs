@@ -8,7 +8,7 @@ public sealed class WorkingFormTests
 {
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
-    private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+    private static readonly FormulaInfo Carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
     private static readonly string[] Units = ["cm3/min", "bar", "kg/m3", "kPa", "kg/m3"];
 
@@ -42,7 +42,7 @@ public sealed class WorkingFormTests
     [Fact]
     public void Conversion_OfATemperature_HasItsOffset()
     {
-        FormulaInfo settled = FormulaCatalogue.Named("TankHeating.SettledTemperature");
+        FormulaInfo settled = FormulaCatalog.Named("TankHeating.SettledTemperature");
 
         Working working = settled.WorkingIn(["degF", "W", "W/K"], "degF", 68, 100, 5);
 

@@ -13,7 +13,7 @@ public sealed class AxialClosureTests
     [Fact]
     public void Gap_ByHand_Agrees()
     {
-        ORingFit.LengthBand gap = Injector(60).Gap;
+        TolerancedLength.Band<Length> gap = Injector(60).Gap;
 
         Close.Within(1e-9, 0.8, gap.Nominal.Millimeters);
         Close.Within(1e-9, 0.4, gap.WorstLeast.Millimeters);

@@ -138,7 +138,7 @@ public sealed class ORingFitTests
     public void Bands_AreOrdered(FitMeasures measures)
     {
         ORingFit fit = measures.ToFit();
-        foreach (ORingFit.RatioBand band in new[] { fit.Squeeze, fit.Stretch, fit.Fill })
+        foreach (TolerancedLength.Band<Ratio> band in new[] { fit.Squeeze, fit.Stretch, fit.Fill })
         {
             Assert.True(band.WorstLeast <= band.LikelyLeast && band.LikelyLeast <= band.Nominal);
             Assert.True(band.Nominal <= band.LikelyGreatest && band.LikelyGreatest <= band.WorstGreatest);

@@ -223,7 +223,7 @@ public sealed class SwitchedPumpSystemTests
         Assert.Equal(Network.LineCondition.Running, network.After(boosted).Solve(At(-5)).ConditionOf("second"));
         Assert.Equal(Network.LineCondition.Stopped, network.Solve(At(-5)).ConditionOf("second"));
         Words.Refused<ArgumentException>(
-            "at",
+            "conditions",
             "'second'",
             () =>
                 network.Solve(

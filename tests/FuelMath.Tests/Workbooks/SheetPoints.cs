@@ -10,7 +10,7 @@ internal sealed class SheetPoints
 {
     internal SheetPoints(Random random)
     {
-        foreach (FormulaInfo formula in FormulaCatalogue.All)
+        foreach (FormulaInfo formula in FormulaCatalog.All)
         {
             double[] point;
             do
@@ -23,7 +23,7 @@ internal sealed class SheetPoints
             Expected[formula.Name] = formula.At<Real>(Array.ConvertAll(point, x => new Real(x))).Value;
         }
 
-        Workbook = FormulaSheets.Workbook(FormulaCatalogue.All, FormulaInfo.CallUnits.Si, f => Points[f.Name]);
+        Workbook = FormulaSheets.Workbook(FormulaCatalog.All, FormulaInfo.CallUnits.Si, f => Points[f.Name]);
     }
 
     internal Dictionary<string, ImmutableArray<double>> Points { get; } = [];

@@ -21,9 +21,9 @@ public sealed class SheetPointsTests
         foreach (SheetPoints points in Drawn())
         {
             SheetEngine engine = WorkbookCells.Calculate(points.Workbook);
-            for (int i = 0; i < FormulaCatalogue.All.Length; i++)
+            for (int i = 0; i < FormulaCatalog.All.Length; i++)
             {
-                string name = FormulaCatalogue.All[i].Name;
+                string name = FormulaCatalog.All[i].Name;
                 Assert.Equal(points.Expected[name], engine.Number("Contents", SheetPoints.Row(i)));
             }
         }
@@ -33,7 +33,7 @@ public sealed class SheetPointsTests
     public void EveryCell_IsShorterThanItsLimit()
     {
         int longest = WorkbookCells
-            .Read(FormulaSheets.Workbook(FormulaCatalogue.All, FormulaInfo.CallUnits.Customary, _ => null))
+            .Read(FormulaSheets.Workbook(FormulaCatalog.All, FormulaInfo.CallUnits.Customary, _ => null))
             .Values.Max(v => v.Length - 1);
 
         Assert.InRange(longest, 1, FuelMath.Formulas.SpreadsheetText.MostCharacters);
@@ -61,7 +61,7 @@ public sealed class SheetPointsTests
                 .Read(points.Workbook)
                 .GroupBy(c => c.Key.Sheet)
                 .ToDictionary(g => g.Key, g => g.ToDictionary(c => c.Key.Cell, c => c.Value));
-            var expected = FormulaCatalogue.All.Select(
+            var expected = FormulaCatalog.All.Select(
                 (f, i) =>
                     new
                     {

@@ -6,7 +6,7 @@ namespace FuelMath.Tests.Workbooks;
 
 public sealed class WorkbookTests
 {
-    private static readonly FormulaInfo Carried = FormulaCatalogue.Named("Orifice.CarriedVolumeFlow");
+    private static readonly FormulaInfo Carried = FormulaCatalog.Named("Orifice.CarriedVolumeFlow");
 
     public static TheoryData<FormulaInfo.FormulaTopic> Topics() => [.. Enum.GetValues<FormulaInfo.FormulaTopic>()];
 
@@ -18,7 +18,7 @@ public sealed class WorkbookTests
         Workbook book = Workbook.FromTopic(topic, FormulaInfo.CallUnits.Customary);
 
         SheetEngine engine = WorkbookCells.Calculate(book);
-        FormulaInfo[] formulas = [.. FormulaCatalogue.About(topic)];
+        FormulaInfo[] formulas = [.. FormulaCatalog.About(topic)];
         Assert.True(formulas.Length <= 1 || book.SheetNames.Length == formulas.Length + 1);
         for (int i = 0; formulas.Length > 1 && i < formulas.Length; i++)
         {
@@ -76,7 +76,7 @@ public sealed class WorkbookTests
     [Fact]
     public void Bound_Broken_GivesNoNumber()
     {
-        FormulaInfo[] bounded = [.. FormulaCatalogue.All.Where(f => f.Bounds.Length > 0)];
+        FormulaInfo[] bounded = [.. FormulaCatalog.All.Where(f => f.Bounds.Length > 0)];
         Assert.NotEmpty(bounded);
         int refused = 0;
         var random = new Random(11);
@@ -129,7 +129,7 @@ public sealed class WorkbookTests
     public void Edges_OfEveryInput_AreJudgedAsInACheckedCall()
     {
         int inside = 0;
-        foreach (FormulaInfo formula in FormulaCatalogue.All.Where(f => f.Bounds.Length == 0))
+        foreach (FormulaInfo formula in FormulaCatalog.All.Where(f => f.Bounds.Length == 0))
         {
             var cells = WorkbookCells.Read(Workbook.FromFormula(formula, FormulaInfo.CallUnits.Customary));
             double[] point =
@@ -168,7 +168,7 @@ public sealed class WorkbookTests
     public void FromFormulas_WithNumbers_FillsEach()
     {
         Workbook book = Workbook.FromFormulas(
-            [Carried, FormulaCatalogue.Named("Pulse.DutyCycle")],
+            [Carried, FormulaCatalog.Named("Pulse.DutyCycle")],
             FormulaInfo.CallUnits.Customary,
             [
                 [800, 300, 740, 400, 740],

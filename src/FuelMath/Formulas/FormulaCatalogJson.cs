@@ -5,8 +5,8 @@ using System.Text.Json;
 
 namespace FuelMath.Formulas;
 
-/// <summary>Writes the catalogue as JSON, for whoever reads it without this library.</summary>
-internal static class FormulaCatalogueJson
+/// <summary>Writes the catalog as JSON, for whoever reads it without this library.</summary>
+internal static class FormulaCatalogJson
 {
     internal static string Write(ImmutableArray<FormulaInfo> formulas) =>
         Text(json =>

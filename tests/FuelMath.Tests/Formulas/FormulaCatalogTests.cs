@@ -8,9 +8,9 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace FuelMath.Tests.Formulas;
 
 /// <summary>The one list of formulas: complete, true to the docs, and right by outside values.</summary>
-public sealed partial class FormulaCatalogueTests
+public sealed partial class FormulaCatalogTests
 {
-    public static TheoryData<string> Names() => [.. FormulaCatalogue.All.Select(f => f.Name)];
+    public static TheoryData<string> Names() => [.. FormulaCatalog.All.Select(f => f.Name)];
 
     /// <summary>A formula without an entry can be read by no sheet, exercise or column: write one beside it.</summary>
     [Fact]
@@ -23,18 +23,18 @@ public sealed partial class FormulaCatalogueTests
                 .Where(m => m.IsGenericMethodDefinition)
                 .Select(m => $"{m.DeclaringType!.Name}.{m.Name}")
                 .Order(StringComparer.Ordinal),
-            FormulaCatalogue.All.Select(f => f.Name).Order(StringComparer.Ordinal)
+            FormulaCatalog.All.Select(f => f.Name).Order(StringComparer.Ordinal)
         );
 
     [Fact]
     public void EveryTolerance_IsOfAListedFormula() =>
-        Offenders.None(FormulaTolerances.Names.Where(n => FormulaCatalogue.Find(n) is null));
+        Offenders.None(FormulaTolerances.Names.Where(n => FormulaCatalog.Find(n) is null));
 
     [Theory]
     [MemberData(nameof(Names))]
     public void Example_ComesOutAsPublished(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
         FormulaInfo.CheckedExample example = formula.Example;
 
         double value = formula.Calculate(FormulaInfo.CallUnits.Si, example.Arguments.AsSpan());
@@ -46,7 +46,7 @@ public sealed partial class FormulaCatalogueTests
     [Fact]
     public void EveryExample_IsACheck() =>
         Offenders.None(
-            FormulaCatalogue
+            FormulaCatalog
                 .All.Where(f => f.Example.RelativeTolerance > 0.05 || f.Example.Expected == 0)
                 .Select(f => f.Name)
         );
@@ -55,7 +55,7 @@ public sealed partial class FormulaCatalogueTests
     [MemberData(nameof(Names))]
     public void Result_IsTheLastStepOfTheWorking(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
 
         Working working = formula.WorkingOf(FormulaInfo.CallUnits.Si, formula.Example.Arguments.AsSpan());
 
@@ -70,7 +70,7 @@ public sealed partial class FormulaCatalogueTests
     [MemberData(nameof(Names))]
     public void WorkingLines_CiteTheFormulaThatMadeThem(string name)
     {
-        FormulaInfo formula = FormulaCatalogue.Named(name);
+        FormulaInfo formula = FormulaCatalog.Named(name);
 
         Working working = formula.WorkingOf(FormulaInfo.CallUnits.Si, formula.Example.Arguments.AsSpan());
 
@@ -79,7 +79,7 @@ public sealed partial class FormulaCatalogueTests
             working.Lines,
             line =>
                 Assert.Contains(
-                    FormulaCatalogue.All,
+                    FormulaCatalog.All,
                     f =>
                         f.Sources.Contains(line.Source!)
                         || f.Sources.Any(s => s.Key == line.Source!.Key && f == formula)
@@ -87,26 +87,26 @@ public sealed partial class FormulaCatalogueTests
         );
     }
 
-    /// <summary>The docs and the catalogue name the same works.</summary>
+    /// <summary>The docs and the catalog name the same works.</summary>
     [Fact]
     public void Sources_AreThoseOfTheDocs() =>
         Offenders.None(
             from found in SourceCode.Nodes<MethodDeclarationSyntax>()
             let parent = found.Node.Parent as ClassDeclarationSyntax
             where parent is not null
-            let formula = FormulaCatalogue.Find($"{parent.Identifier.Text}.{found.Node.Identifier.Text}")
+            let formula = FormulaCatalog.Find($"{parent.Identifier.Text}.{found.Node.Identifier.Text}")
             where formula is not null && SourceCode.Namespace(found.Node.SyntaxTree) == "FuelMath.Formulas"
             let own = Keys(found.Node)
             let documented = own.Length > 0 ? own : Keys(parent)
             let listed = formula.Sources.Select(s => s.Key).Order(StringComparer.Ordinal).ToArray()
             where !documented.SequenceEqual(listed)
-            select $"{formula.Name}: docs {string.Join(", ", documented)}, catalogue {string.Join(", ", listed)}"
+            select $"{formula.Name}: docs {string.Join(", ", documented)}, catalog {string.Join(", ", listed)}"
         );
 
     [Fact]
     public void EveryKey_IsListedInTheBibliography() =>
         Offenders.None(
-            FormulaCatalogue
+            FormulaCatalog
                 .All.SelectMany(f => f.Sources.Append(f.Example.Source))
                 .Select(s => s.Key)
                 .Distinct()
@@ -121,7 +121,7 @@ public sealed partial class FormulaCatalogueTests
             where type.Namespace == typeof(Friction).Namespace && type is { IsAbstract: true, IsSealed: true }
             from method in type.GetMethods(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)
             where method.IsGenericMethodDefinition
-            let formula = FormulaCatalogue.Named($"{type.Name}.{method.Name}")
+            let formula = FormulaCatalog.Named($"{type.Name}.{method.Name}")
             where method.GetParameters().All(p => !p.ParameterType.IsGenericType)
             let known = method.GetParameters().Select(p => p.Name!).ToArray()
             let listed = formula.Arguments.Select(a => a.Name).Concat(formula.Constants.Select(c => c.Name)).ToArray()
@@ -133,7 +133,7 @@ public sealed partial class FormulaCatalogueTests
     [Fact]
     public void Symbols_HaveTheSiUnitOfTheirKind() =>
         Offenders.None(
-            from formula in FormulaCatalogue.All
+            from formula in FormulaCatalog.All
             from quantity in formula.Arguments.Select(a => a.Quantity).Append(formula.Result)
             let unit = quantity.Symbol.Unit.Length == 0 ? "1" : quantity.Symbol.Unit
             where !quantity.Units.Any(u => u.Split(" absolute")[0].Split(" gauge")[0] == unit && IsSi(quantity, u))
@@ -145,7 +145,7 @@ public sealed partial class FormulaCatalogueTests
     [Fact]
     public void Symbols_OfOneFormula_Differ() =>
         Offenders.None(
-            FormulaCatalogue
+            FormulaCatalog
                 .All.Where(f => f.Arguments.DistinctBy(a => a.Quantity.Symbol.Name).Count() != f.Arguments.Length)
                 .Select(f => f.Name)
         );
@@ -153,12 +153,12 @@ public sealed partial class FormulaCatalogueTests
     [Fact]
     public void Summaries_AreOneLineWithoutAFullStop() =>
         Offenders.None(
-            FormulaCatalogue.All.Where(f => f.Summary.EndsWith('.') || f.Summary.Length > 100).Select(f => f.Name)
+            FormulaCatalog.All.Where(f => f.Summary.EndsWith('.') || f.Summary.Length > 100).Select(f => f.Name)
         );
 
     [Fact]
     public void EveryTopic_HasFormulas() =>
-        Assert.All(Enum.GetValues<FormulaInfo.FormulaTopic>(), t => Assert.NotEmpty(FormulaCatalogue.About(t)));
+        Assert.All(Enum.GetValues<FormulaInfo.FormulaTopic>(), t => Assert.NotEmpty(FormulaCatalog.About(t)));
 
     private static bool IsSi(FormulaQuantity quantity, string unit) => quantity.ToSi(1, unit) == 1;
 

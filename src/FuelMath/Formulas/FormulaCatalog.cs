@@ -8,11 +8,12 @@ namespace FuelMath.Formulas;
 /// What is built on it (checked calls, workings, columns, spreadsheets, exercises, docs) follows when a formula is added.
 /// Filled on first use; safe to share between threads.
 /// </remarks>
-public static class FormulaCatalogue
+/// <seealso href="../guide/formulas.html">Formulas</seealso>
+public static class FormulaCatalog
 {
     private static readonly FrozenDictionary<string, FormulaInfo> ByName;
 
-    static FormulaCatalogue()
+    static FormulaCatalog()
     {
         All =
         [
@@ -87,12 +88,12 @@ public static class FormulaCatalogue
         return ByName.GetValueOrDefault(name);
     }
 
-    /// <summary>Gives the whole catalogue as JSON, as the package holds it in <c>catalogue.json</c>.</summary>
+    /// <summary>Gives the whole catalog as JSON, as the package holds it in <c>catalog.json</c>.</summary>
     /// <returns>
     /// Names, ranges in SI units, units with their conversion (SI is (number + offset) * numerator / denominator), bounds,
     /// constants, sources and examples.
     /// </returns>
-    public static string ToJson() => FormulaCatalogueJson.Write(All);
+    public static string ToJson() => FormulaCatalogJson.Write(All);
 
     /// <summary>Gives the formulas of a topic.</summary>
     /// <param name="topic">The topic.</param>
