@@ -20,7 +20,8 @@ internal sealed class StageModel
     private readonly double[] flows;
     private readonly double[] deadTimes;
     private readonly double pulsesPerChamber;
-    private double[]? scales;
+    private double[] scales = [];
+    private bool isShifted;
     private double longer;
 
     /// <param name="injectors">The injectors.</param>
@@ -35,7 +36,7 @@ internal sealed class StageModel
         Period = period;
     }
 
-    internal double Period { get; }
+    internal double Period { get; private set; }
 
     /// <summary>The smallest repeatable pulse of all of them, even if longer than the period.</summary>
     internal double SmallestPulseSi { get; private set; }
@@ -49,11 +50,19 @@ internal sealed class StageModel
     /// <summary>The longest dead time of its injectors, s.</summary>
     internal double LongestDeadTime { get; private set; }
 
+    /// <summary>Begins a solve: another period, and injectors as they are described.</summary>
+    /// <param name="period">Time between two pulses of one injector, s.</param>
+    internal void Begin(double period) => (Period, isShifted, longer) = (period, false, 0);
+
     /// <summary>Sets deviations of the injectors from their description.</summary>
     /// <param name="flowScales">The factor on the static flow of each.</param>
     /// <param name="deadTime">The addition to the dead time of all, s.</param>
-    internal void Shift(ReadOnlySpan<double> flowScales, double deadTime) =>
-        (scales, longer) = (flowScales.ToArray(), deadTime);
+    internal void Shift(ReadOnlySpan<double> flowScales, double deadTime)
+    {
+        scales = scales.Length == 0 ? new double[injectors.Length] : scales;
+        flowScales.CopyTo(scales);
+        (isShifted, longer) = (true, deadTime);
+    }
 
     /// <summary>Sets given or final conditions: data that do not reach them refuse.</summary>
     /// <param name="differentialPressures">Pressure across each injector, Pa, greater than zero.</param>
@@ -88,7 +97,7 @@ internal sealed class StageModel
             Injector injector = injectors[i];
             double pressure = differentialPressures[i];
             deadTimes[i] = pulsed ? Math.Max(injector.DeadTime.HeldAt(volts, pressure) + longer, 0) : 0;
-            flows[i] = injector.Rating.HeldMassFlow(pressure, density) * (scales?[i] ?? 1);
+            flows[i] = injector.Rating.HeldMassFlow(pressure, density) * (isShifted ? scales[i] : 1);
             longest = Math.Max(longest, deadTimes[i]);
             smallest = Math.Max(smallest, deadTimes[i] + injector.LeastEffectiveWidthSi);
             closing = Math.Max(closing, injector.ClosingTime.InSi());

@@ -9,41 +9,38 @@ namespace FuelMath;
 public sealed class NetworkState
 {
     private readonly NetworkPlan plan;
-    private readonly double[] pressure;
-    private readonly double[] flow;
-    private readonly double[] memory;
-    private readonly Network.LineCondition[] conditions;
-    private readonly bool[] known;
+
+    /// <summary>The pressures of the nodes, then the flows of the links, then the roots of their laws.</summary>
+    private readonly double[] numbers;
+
+    /// <summary>The condition of each link, then for each node 1 where its pressure is determined.</summary>
+    private readonly byte[] marks;
     private readonly Evidence evidence;
 
     /// <summary>Takes over what a workspace holds and what the verdict on it noted.</summary>
     internal NetworkState(NetworkWork<Real> work)
     {
         plan = work.Plan;
-        conditions = [.. work.Notes.Conditions];
-        known = [.. work.Notes.Known];
         evidence = work.Notes.Evidence;
         Remarks = plan.Flat.Remarks(work);
-        (pressure, flow, memory) = (
-            new double[known.Length],
-            new double[work.Flow.Length],
-            new double[work.Flow.Length]
-        );
-        for (int i = 0; i < pressure.Length; i++)
+        (int nodes, int links) = (plan.Nodes.Length, plan.Links.Length);
+        (numbers, marks) = (new double[nodes + links + links], new byte[links + nodes]);
+        for (int i = 0; i < nodes; i++)
         {
-            pressure[i] = work.PressureAt(i).Value;
+            numbers[i] = work.PressureAt(i).Value;
+            marks[links + i] = work.Notes.Known[i] ? (byte)1 : (byte)0;
         }
 
-        for (int e = 0; e < flow.Length; e++)
+        for (int e = 0; e < links; e++)
         {
-            (flow[e], memory[e]) = (work.Flow[e].Value, work.Memory[e].Value);
+            (numbers[nodes + e], numbers[nodes + links + e]) = (work.Flow[e].Value, work.Memory[e].Value);
+            marks[e] = (byte)work.Notes.Conditions[e];
         }
     }
 
     private NetworkState(NetworkState other, ImmutableArray<string> remarks)
     {
-        (plan, pressure, flow, memory) = (other.plan, other.pressure, other.flow, other.memory);
-        (conditions, known, evidence) = (other.conditions, other.known, other.evidence);
+        (plan, numbers, marks, evidence) = (other.plan, other.numbers, other.marks, other.evidence);
         Remarks = remarks;
     }
 
@@ -64,7 +61,7 @@ public sealed class NetworkState
     /// way shut, which a steady state does not know.
     /// </summary>
     public ImmutableArray<string> CutOffNodeNames =>
-        [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => !known[i]).Select(n => n.Name)];
+        [.. plan.Nodes.Take(plan.Unknown).Where((_, i) => IsCutOff(i)).Select(n => n.Name)];
 
     /// <summary>Iterations of the solver.</summary>
     public int Iterations => evidence.Iterations;
@@ -136,13 +133,13 @@ public sealed class NetworkState
     /// <param name="line">Its name.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">There is no line of that name.</exception>
-    public Network.LineCondition ConditionOf(string line) => conditions[plan.Link(line)];
+    public Network.LineCondition ConditionOf(string line) => ConditionAt(plan.Link(line));
 
     /// <summary>What a line is doing.</summary>
     /// <param name="line">Its handle.</param>
     /// <returns>Its condition.</returns>
     /// <exception cref="ArgumentException">The handle is of another network.</exception>
-    public Network.LineCondition ConditionOf(Network.LineHandle line) => conditions[plan.Names.Line(line)];
+    public Network.LineCondition ConditionOf(Network.LineHandle line) => ConditionAt(plan.Names.Line(line));
 
     /// <summary>The pressure from a line's upstream node to its downstream node, as gauges there would show it.</summary>
     /// <param name="line">Its name.</param>
@@ -178,15 +175,16 @@ public sealed class NetworkState
 
     private bool TryPressureOf(int node, out GaugePressure found)
     {
-        found = known[node] ? new GaugePressure(pressure[node]) : default;
-        return known[node];
+        bool determined = !IsCutOff(node);
+        found = determined ? new GaugePressure(PressureSi(node)) : default;
+        return determined;
     }
 
     private Pressure DifferenceOver(int link) => PressureOf(plan.From[link]) - PressureOf(plan.To[link]);
 
     private bool TryDifferenceOver(int link, out Pressure difference)
     {
-        bool determined = known[plan.From[link]] && known[plan.To[link]];
+        bool determined = !IsCutOff(plan.From[link]) && !IsCutOff(plan.To[link]);
         difference = determined ? DifferenceOver(link) : default;
         return determined;
     }
@@ -200,8 +198,14 @@ public sealed class NetworkState
     /// <summary>The same state with one more remark.</summary>
     internal NetworkState With(string remark) => new(this, Remarks.Add(remark));
 
-    internal double FlowSi(int link) =>
-        LinkConditions.Shown(new Real((int)conditions[link]), new Real(flow[link])).Value;
+    internal double FlowSi(int link) => Shown(ConditionAt(link), numbers[plan.Nodes.Length + link]);
+
+    /// <summary>The flow of a link in a workspace that was judged.</summary>
+    internal static double FlowSi(NetworkWork<Real> judged, int link) =>
+        Shown(judged.Notes.Conditions[link], judged.Flow[link].Value);
+
+    private static double Shown(Network.LineCondition condition, double flow) =>
+        LinkConditions.Shown(new Real((int)condition), new Real(flow)).Value;
 
     internal static RefusedOperationException CutOff(string node) =>
         new(
@@ -209,25 +213,26 @@ public sealed class NetworkState
             $"The pressure at '{node:node}' is not determined: every way to it is shut, so that it keeps what it had."
         );
 
-    internal double PressureSi(int node) => pressure[node];
+    internal double PressureSi(int node) => numbers[node];
 
     /// <summary>Puts this state into a workspace of the same plan, for a warm start.</summary>
     internal void CopyTo<T>(NetworkWork<T> work)
         where T : struct, IScalar<T>
     {
+        (int nodes, int links) = (plan.Nodes.Length, plan.Links.Length);
         for (int i = 0; i < plan.Unknown; i++)
         {
-            work.SetUnknown(i, T.Of(pressure[i]));
+            work.SetUnknown(i, T.Of(numbers[i]));
         }
 
-        for (int e = 0; e < flow.Length; e++)
+        for (int e = 0; e < links; e++)
         {
-            work.Flow[e] = T.Of(flow[e]);
-            work.Memory[e] = T.Of(memory[e]);
+            work.Flow[e] = T.Of(numbers[nodes + e]);
+            work.Memory[e] = T.Of(numbers[nodes + links + e]);
         }
     }
 
-    internal bool IsCutOff(int node) => !known[node];
+    internal bool IsCutOff(int node) => marks[plan.Links.Length + node] == 0;
 
-    internal Network.LineCondition ConditionAt(int link) => conditions[link];
+    internal Network.LineCondition ConditionAt(int link) => (Network.LineCondition)marks[link];
 }

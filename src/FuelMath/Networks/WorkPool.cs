@@ -6,30 +6,18 @@ namespace FuelMath;
 internal sealed class WorkPool<T>(NetworkPlan plan)
     where T : struct, IScalar<T>
 {
-    private readonly NetworkWork<T>?[] spare = new NetworkWork<T>?[2 * Environment.ProcessorCount];
+    private readonly Spares<NetworkWork<T>> spares = new();
 
     internal NetworkWork<T> Rent()
     {
-        for (int i = 0; i < spare.Length; i++)
+        if (spares.Take() is not { } found)
         {
-            if (spare[i] is not null && Interlocked.Exchange(ref spare[i], null) is { } found)
-            {
-                found.Reset();
-                return found;
-            }
+            return new NetworkWork<T>(plan, this);
         }
 
-        return new NetworkWork<T>(plan, this);
+        found.Reset();
+        return found;
     }
 
-    internal void Return(NetworkWork<T> work)
-    {
-        for (int i = 0; i < spare.Length; i++)
-        {
-            if (spare[i] is null && Interlocked.CompareExchange(ref spare[i], work, null) is null)
-            {
-                return;
-            }
-        }
-    }
+    internal void Return(NetworkWork<T> work) => spares.Give(work);
 }

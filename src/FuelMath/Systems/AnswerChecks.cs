@@ -20,7 +20,6 @@ internal static class AnswerChecks
     /// <exception cref="OutsideTableException">It is outside the data of a part.</exception>
     internal static void AfterThePath(SolverState state, double settled)
     {
-        string sought = $"'{state.Path.System.Name}' at '{state.Point.Name}'";
         if (state.Blocked >= 0)
         {
             string name = state.Path.Seats[state.Blocked].Node;

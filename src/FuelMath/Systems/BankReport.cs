@@ -35,12 +35,6 @@ internal static class BankReport
     }
 
     /// <summary>Total air over total fuel of a bank, counted from 1; null where there is none.</summary>
-    internal static Lambda? MeanOf(
-        FuelSystem system,
-        ImmutableArray<PredictedMixture.ChamberMixture> chambers,
-        int bank
-    ) => MeanOf(system, chambers, bank, system.Fuel.StoichiometricRatio.Si);
-
     private static Lambda? MeanOf(
         FuelSystem system,
         ImmutableArray<PredictedMixture.ChamberMixture> chambers,

@@ -5,6 +5,9 @@ internal sealed class CommandedWidths(SystemPath path, int stages)
 {
     private readonly double[] widths = new double[path.BankCount * stages];
 
+    /// <summary>All of them, bank by bank.</summary>
+    internal double[] All => widths;
+
     /// <summary>Those of a bank, stage by stage.</summary>
     internal Span<double> OfBank(int bank) => widths.AsSpan(bank * stages, stages);
 

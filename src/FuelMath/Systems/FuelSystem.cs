@@ -176,7 +176,16 @@ public sealed partial class FuelSystem
     public SystemState Solve(OperatingPoint point)
     {
         ArgumentNullException.ThrowIfNull(point);
-        return SolveAll(s => new OnePoint(s, point), 1, SystemBatch.RunAlone, null, CancellationToken.None).State();
+        if (switched is not null)
+        {
+            return switched
+                .SolveAll(_ => new OnePoint(point), 1, SystemBatch.RunAlone, null, CancellationToken.None)
+                .State();
+        }
+
+        var one = new OnePoint(point);
+        SystemBatch.RunAlone(Path, one, 1, null, CancellationToken.None);
+        return one.State();
     }
 
     /// <summary>The same system later: each pump with a switch was running if it ran in a state.</summary>

@@ -4,7 +4,7 @@ using System.Runtime.ExceptionServices;
 namespace FuelMath;
 
 /// <summary>A single operating point.</summary>
-internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : IChosenPoints<OnePoint>
+internal sealed class OnePoint(OperatingPoint at) : IChosenPoints<OnePoint>
 {
     private SystemState? state;
     private Exception? refusal;
@@ -21,10 +21,10 @@ internal sealed class OnePoint(FuelSystem system, OperatingPoint at) : IChosenPo
     }
 
     /// <inheritdoc />
-    public SolverState Begin(int point) => new(system.Path, at, null);
+    public void Begin(int point, SolverState state) => state.Begin(at, null);
 
     /// <inheritdoc />
-    public void Solved(int point, SettledSolve solve) => state = new SystemState(solve);
+    public void Solved(int point, SettledSolve solve) => state = new SystemState(solve.Keep());
 
     /// <inheritdoc />
     public void Refused(int point, Exception why) => refusal = why;

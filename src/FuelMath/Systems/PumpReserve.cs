@@ -40,7 +40,7 @@ internal sealed class PumpReserve
     }
 
     /// <summary>The reserve, m³/s; null where there is no pump or nothing says what pressure must hold.</summary>
-    internal static double? Of(SettledSolve solve, SystemParts all)
+    internal static double? Of(ReportedSolve solve, SystemParts all)
     {
         (FuelSystem system, OperatingPoint point) = (solve.System, solve.Point);
         SystemParts parts = AtTheRails(system, all);
@@ -147,7 +147,7 @@ internal sealed class PumpReserve
     }
 
     /// <summary>What hoses, fittings and filters take, W.</summary>
-    private static double Dissipated(SettledSolve solve)
+    private static double Dissipated(ReportedSolve solve)
     {
         (FuelSystem system, OperatingPoint point) = (solve.System, solve.Point);
         double weight = system.Fuel.DensityAt(point.Fuel).InSi() * Hydrostatics.StandardGravity;

@@ -9,18 +9,18 @@ namespace FuelMath;
 /// </remarks>
 internal sealed class ReportOnRequest
 {
-    private readonly SettledSolve solve;
+    private readonly KeptSolve solve;
     private readonly Lock gate = new();
     private volatile SystemParts? parts;
     private volatile SystemState.SolutionEvidence? evidence;
     private volatile FindingList? findings;
 
-    /// <summary>Takes a settled solve.</summary>
+    /// <summary>Takes what is kept of a solve.</summary>
     /// <exception cref="OutsideTableException">The data of the pumps do not reach as far as their reserve.</exception>
-    internal ReportOnRequest(SettledSolve solve)
+    internal ReportOnRequest(KeptSolve solve)
     {
         this.solve = solve;
-        if (solve.State.Path.ReserveNeedsCurves)
+        if (solve.Path.ReserveNeedsCurves)
         {
             // A refusal belongs to the solve.
             _ = Parts;
@@ -38,7 +38,13 @@ internal sealed class ReportOnRequest
 
             lock (gate)
             {
-                return parts ??= SystemReport.PartsOf(solve);
+                if (parts is null)
+                {
+                    using ReportedSolve reported = solve.ForReport();
+                    parts = SystemReport.PartsOf(reported);
+                }
+
+                return parts;
             }
         }
     }
@@ -54,7 +60,13 @@ internal sealed class ReportOnRequest
 
             lock (gate)
             {
-                return evidence ??= SystemReport.EvidenceOf(solve);
+                if (evidence is null)
+                {
+                    using ReportedSolve reported = solve.ForReport();
+                    evidence = SystemReport.EvidenceOf(reported);
+                }
+
+                return evidence;
             }
         }
     }
@@ -75,7 +87,14 @@ internal sealed class ReportOnRequest
 
             lock (gate)
             {
-                return findings ??= new(SystemFindings.Of(solve, Parts));
+                if (findings is null)
+                {
+                    using ReportedSolve reported = solve.ForReport();
+                    parts ??= SystemReport.PartsOf(reported);
+                    findings = new(SystemFindings.Of(reported, parts));
+                }
+
+                return findings;
             }
         }
     }

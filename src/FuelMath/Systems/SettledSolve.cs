@@ -1,43 +1,31 @@
+using FuelMath.Formulas;
+
 namespace FuelMath;
 
-/// <summary>The converged solution in SI numbers: the last round and the solved path, in the order of the system's network.</summary>
+/// <summary>
+/// A converged solution while its solver still holds it: numbers are read from it, or it is kept. It serves one point after
+/// another.
+/// </summary>
 internal sealed class SettledSolve
 {
-    internal SettledSolve(SolverState state, NetworkState network)
-    {
-        (State, Network) = (state, network);
-        SystemPath path = state.Path;
-        NodePressures = path.PressuresIn(network);
-        (LineFlows, InjectorFlows) = (new double[path.Lines], new double[path.Seats.Length]);
-        for (int i = 0; i < LineFlows.Length; i++)
-        {
-            LineFlows[i] = network.FlowSi(i);
-        }
+    private NetworkWork<Real> work = null!;
+    private KeptSolve? kept;
 
-        for (int i = 0; i < InjectorFlows.Length; i++)
-        {
-            InjectorFlows[i] = network.FlowSi(path.Lines + i);
-        }
-    }
-
-    internal FuelSystem System => State.Path.System;
+    internal SystemPath Path => State.Path;
 
     internal OperatingPoint Point => State.Point;
 
-    internal SolverState State { get; }
+    internal SolverState State { get; private set; } = null!;
 
-    /// <summary>The path as a network, with its injectors.</summary>
-    internal NetworkState Network { get; }
+    /// <summary>Takes the next point: its last round, and its judged path.</summary>
+    internal void Take(SolverState state, NetworkWork<Real> judged) => (State, work, kept) = (state, judged, null);
 
-    /// <summary>Gauge pressures, Pa; not a number where every way to a node is shut.</summary>
-    internal double[] NodePressures { get; }
+    /// <summary>What a result keeps of it.</summary>
+    internal KeptSolve Keep() => kept ??= new KeptSolve(State, new NetworkState(work));
 
-    /// <summary>Volume flows, m³/s.</summary>
-    internal double[] LineFlows { get; }
+    /// <summary>The gauge pressure at a node of the system, Pa; not a number where every way to it is shut.</summary>
+    internal double PressureAt(int node) => Path.PressureIn(work, node);
 
-    /// <summary>Mean volume flow of each injector, m³/s.</summary>
-    internal double[] InjectorFlows { get; }
-
-    /// <summary>The condition of the part of a line.</summary>
-    internal Network.LineCondition ConditionOf(int line) => Network.ConditionAt(line);
+    /// <summary>Mean volume flow of an injector, m³/s.</summary>
+    internal double InjectorFlow(int seat) => NetworkState.FlowSi(work, Path.Lines + seat);
 }

@@ -6,7 +6,6 @@ namespace FuelMath;
 /// <summary>One point with shifted inputs, many times, as the solver works through it: one row an output, one column a solve.</summary>
 internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
 {
-    private readonly FuelSystem system;
     private readonly OperatingPoint point;
     private readonly Func<int, InputShifts> shifts;
 
@@ -16,7 +15,7 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     /// <param name="shifts">How the inputs of a solve differ from the description.</param>
     internal ShiftedSolves(FuelSystem system, OperatingPoint point, int count, Func<int, InputShifts> shifts)
     {
-        (this.system, this.point, this.shifts) = (system, point, shifts);
+        (this.point, this.shifts) = (point, shifts);
         Refusals = new Exception?[count];
         Pressures = Rows(system.Network.Nodes.Length, count);
         Lambdas = Rows(1 + system.Engine.Chambers + system.Banks.Max(), count);
@@ -39,14 +38,14 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     internal double[][] DutyCycles { get; }
 
     /// <inheritdoc />
-    public SolverState Begin(int solve) => new(system.Path, point, shifts(solve));
+    public void Begin(int solve, SolverState state) => state.Begin(point, shifts(solve));
 
     /// <inheritdoc />
     public void Solved(int solve, SettledSolve settled)
     {
         for (int i = 0; i < Pressures.Length; i++)
         {
-            Pressures[i][solve] = settled.NodePressures[i];
+            Pressures[i][solve] = settled.PressureAt(i);
         }
 
         for (int s = 0; s < DutyCycles.Length; s++)
@@ -54,19 +53,53 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
             DutyCycles[s][solve] = settled.State.DutyCycle(s);
         }
 
-        (var chambers, FuelMath.Lambda? mean, _) = SystemReport.Mixture(settled);
-        Lambdas[0][solve] = mean?.Si ?? double.NaN;
-        int count = system.Engine.Chambers;
-        for (int i = 0; i < count; i++)
+        if (settled.State.AirMass == 0)
         {
-            Lambdas[i + 1][solve] = chambers.IsEmpty ? double.NaN : chambers[i].Lambda?.Si ?? double.NaN;
+            Array.ForEach(Lambdas, row => row[solve] = double.NaN);
+            return;
         }
 
-        for (int bank = 1; bank < Lambdas.Length - count; bank++)
+        PutMixture(solve, settled);
+    }
+
+    private void PutMixture(int solve, SettledSolve settled)
+    {
+        SystemPath path = settled.Path;
+        double stoichiometric = path.System.Fuel.StoichiometricRatio.Si;
+        Span<double> flows = stackalloc double[path.Seats.Length];
+        for (int seat = 0; seat < flows.Length; seat++)
         {
-            Lambdas[count + bank][solve] = BankReport.MeanOf(system, chambers, bank)?.Si ?? double.NaN;
+            flows[seat] = settled.InjectorFlow(seat);
+        }
+
+        Span<double> fuel = stackalloc double[path.System.Engine.Chambers];
+        ChamberFuel.Fill(settled.State, flows, fuel);
+        Span<double> air = stackalloc double[fuel.Length];
+        air.Fill(settled.State.AirMass);
+        Lambdas[0][solve] = LambdaOf(air, fuel, stoichiometric);
+        for (int i = 0; i < fuel.Length; i++)
+        {
+            Lambdas[i + 1][solve] = LambdaOf(air[..1], fuel.Slice(i, 1), stoichiometric);
+        }
+
+        Span<double> ofBank = stackalloc double[fuel.Length];
+        for (int bank = 1; bank < Lambdas.Length - fuel.Length; bank++)
+        {
+            int own = 0;
+            for (int i = 0; i < fuel.Length; i++)
+            {
+                if (path.System.Banks[i] == bank)
+                {
+                    ofBank[own++] = fuel[i];
+                }
+            }
+
+            Lambdas[fuel.Length + bank][solve] = LambdaOf(air[..own], ofBank[..own], stoichiometric);
         }
     }
+
+    private static double LambdaOf(ReadOnlySpan<double> air, ReadOnlySpan<double> fuel, double stoichiometric) =>
+        PredictedMixture.ChamberMixture.MeanOf(air, fuel, stoichiometric)?.Si ?? double.NaN;
 
     /// <inheritdoc />
     public void Refused(int solve, Exception why) => Refusals[solve] = why;

@@ -1,7 +1,7 @@
 namespace FuelMath;
 
 /// <summary>A settled solve as findings look at it, and the list that they add to.</summary>
-internal sealed class SolvedSystem(SettledSolve solve, SystemParts parts)
+internal sealed class SolvedSystem(ReportedSolve solve, SystemParts parts)
 {
     private readonly List<Finding> found = [];
 

@@ -3,6 +3,8 @@ namespace FuelMath;
 /// <content>What the controller was told, at the state of the round.</content>
 internal sealed partial class SolverState
 {
+    private readonly StageModel?[] believed;
+
     /// <summary>Whether what the controller believes of its injectors moves with the state.</summary>
     internal bool BeliefMoves => Path.MeasuresRail || system.Power.SourceYields;
 
@@ -27,7 +29,7 @@ internal sealed partial class SolverState
         ControllerBelief belief = s.Belief!;
         double told =
             belief.ToldSi(s.DischargeGaugeSi(Point))
-            ?? DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length).ToArray().Average();
+            ?? Mean(DifferentialPressures.AsSpan(Path.First[stage], s.Seats.Length));
         if (told <= 0)
         {
             throw new NoSolutionException(
@@ -40,7 +42,7 @@ internal sealed partial class SolverState
             );
         }
 
-        var model = new StageModel([belief.Injector], Periods[stage], Path.PulsesPerChamber[stage]);
+        StageModel model = believed[stage]!;
         double density = belief.Fuel.DensityAt(belief.FuelTemperature).InSi();
         if (guessed)
         {
@@ -52,5 +54,19 @@ internal sealed partial class SolverState
         }
 
         return model;
+    }
+
+    private static StageModel? ModelOf(ControllerBelief? belief, double pulsesPerChamber) =>
+        belief is null ? null : new StageModel([belief.Injector], 0, pulsesPerChamber);
+
+    private static double Mean(ReadOnlySpan<double> numbers)
+    {
+        double sum = 0;
+        foreach (double number in numbers)
+        {
+            sum += number;
+        }
+
+        return sum / numbers.Length;
     }
 }

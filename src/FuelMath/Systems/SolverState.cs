@@ -1,6 +1,6 @@
 namespace FuelMath;
 
-/// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve.</summary>
+/// <summary>What moves while a state is sought, in SI numbers. Belongs to one solve at a time: <see cref="Begin"/>.</summary>
 internal sealed partial class SolverState
 {
     /// <summary>A round after one that changed more than this need not solve its path to the end.</summary>
@@ -11,27 +11,12 @@ internal sealed partial class SolverState
     private readonly double[] lastMiss;
     private readonly double[] lastVolts;
 
-    /// <summary>What a point begins with.</summary>
+    /// <summary>Room for the solves of a system, one after another.</summary>
     /// <param name="path">The system.</param>
-    /// <param name="point">The point.</param>
-    /// <param name="shifts">How its inputs differ from the description; null where they do not.</param>
-    /// <exception cref="ArgumentException">The command does not fit the system.</exception>
-    /// <exception cref="OutsideTableException">The fuel or the engine is not described at these conditions.</exception>
-    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
-    internal SolverState(SystemPath path, OperatingPoint point, InputShifts? shifts)
+    internal SolverState(SystemPath path)
     {
         system = path.System;
-        system.CheckCommand(point.Command, nameof(point));
         Path = path;
-        Point = point;
-        Shifts = shifts;
-        Density = system.Fuel.DensityAt(point.Fuel).InSi() * (shifts?.Density ?? 1);
-        Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
-        bool turns = point.Speed.InSi() > 0;
-        BelievedAirMass = turns
-            ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Air.Manifold, point.Air.Charge).InSi()
-            : 0;
-        AirMass = BelievedAirMass * point.Air.DryShare;
         int stages = system.Stages.Length;
         int seats = path.Seats.Length;
         Periods = new double[stages];
@@ -47,7 +32,6 @@ internal sealed partial class SolverState
         Pumps = [.. Readings.OfType<PumpReading>()];
         PumpRises = new double[path.Pumps.Length];
         PumpAmperes = new double[path.Pumps.Length];
-        (InjectorVolts, SourceVolts) = (point.Supply.InSi(), point.Supply.InSi());
         int feeds = system.Power.Feeds.Length + 1;
         (FeedAmperes, FeedVolts, lastMiss, lastVolts) = (
             new double[feeds],
@@ -55,28 +39,54 @@ internal sealed partial class SolverState
             new double[feeds],
             new double[feeds]
         );
+        fitted = [.. path.Injectors.Select((all, s) => new StageModel(all, 0, path.PulsesPerChamber[s]))];
+        believed = [.. system.Stages.Select((stage, s) => ModelOf(stage.Belief, path.PulsesPerChamber[s]))];
+        Banks = path.BankCount > 1 ? new BankModels(path) : null;
+    }
+
+    /// <summary>Begins a solve; nothing of the last one is left.</summary>
+    /// <param name="point">The point.</param>
+    /// <param name="shifts">How its inputs differ from the description; null where they do not.</param>
+    /// <exception cref="ArgumentException">The command does not fit the system.</exception>
+    /// <exception cref="OutsideTableException">The fuel or the engine is not described at these conditions.</exception>
+    /// <exception cref="UnknownPropertyException">The fuel's viscosity is not known.</exception>
+    internal void Begin(OperatingPoint point, InputShifts? shifts)
+    {
+        (Rounds, Iterations, IsRough, Blocked) = (0, 0, false, -1);
+        (Change, SlowestName) = (double.PositiveInfinity, "");
+        system.CheckCommand(point.Command, nameof(point));
+        (Point, Shifts) = (point, shifts);
+        Density = system.Fuel.DensityAt(point.Fuel).InSi() * (shifts?.Density ?? 1);
+        Viscosity = system.Fuel.ViscosityAt(point.Fuel).InSi();
+        bool turns = point.Speed.InSi() > 0;
+        BelievedAirMass = turns
+            ? system.Engine.AirMassPerChamberCycle(point.Speed, point.Air.Manifold, point.Air.Charge).InSi()
+            : 0;
+        AirMass = BelievedAirMass * point.Air.DryShare;
+        (InjectorVolts, SourceVolts, InjectorConductance) = (point.Supply.InSi(), point.Supply.InSi(), 0);
         Array.Fill(FeedVolts, point.Supply.InSi());
         Array.Fill(lastMiss, double.NaN);
         Array.Fill(lastVolts, double.NaN);
+        Widths.Clear();
         ManifoldGauge = point.Air.Manifold.Si - point.Air.Ambient.Si;
-        fitted = new StageModel[stages];
-        for (int s = 0; s < stages; s++)
+        for (int s = 0; s < fitted.Length; s++)
         {
             InjectorStage stage = system.Stages[s];
 
             // An engine that stands still meters nothing; a period of one second serves the static test.
             Periods[s] = turns ? 1 / system.Engine.InjectionsPerSecond(point.Speed, stage.PulsesPerCycle).InSi() : 1;
-            fitted[s] = new StageModel(path.Injectors[s], Periods[s], path.PulsesPerChamber[s]);
+            fitted[s].Begin(Periods[s]);
+            believed[s]?.Begin(Periods[s]);
             if (shifts is not null)
             {
-                fitted[s].Shift(shifts.InjectorFlow.AsSpan(path.First[s], stage.Seats.Length), shifts.DeadTime);
+                fitted[s].Shift(shifts.InjectorFlow.AsSpan(Path.First[s], stage.Seats.Length), shifts.DeadTime);
             }
         }
 
-        Banks = path.BankCount > 1 ? new BankModels(path, Periods, shifts) : null;
-        for (int seat = 0; seat < seats; seat++)
+        Banks?.Begin(Periods, shifts);
+        for (int seat = 0; seat < DischargePressures.Length; seat++)
         {
-            InjectorStage stage = system.Stages[path.Stages[seat]];
+            InjectorStage stage = system.Stages[Path.Stages[seat]];
             DischargePressures[seat] = stage.DischargeGaugeSi(point);
             // Only where the solution is searched for from.
             DifferentialPressures[seat] = stage.Belief?.ToldSi(DischargePressures[seat]) is { } told and > 0
@@ -88,22 +98,22 @@ internal sealed partial class SolverState
     internal SystemPath Path { get; }
 
     /// <summary>How this point's inputs differ from the description; null where they do not.</summary>
-    internal InputShifts? Shifts { get; }
+    internal InputShifts? Shifts { get; private set; }
 
-    internal OperatingPoint Point { get; }
+    internal OperatingPoint Point { get; private set; } = null!;
 
-    internal double Density { get; }
+    internal double Density { get; private set; }
 
-    internal double Viscosity { get; }
+    internal double Viscosity { get; private set; }
 
     /// <summary>Dry air of one chamber in one cycle, kg.</summary>
-    internal double AirMass { get; }
+    internal double AirMass { get; private set; }
 
     /// <summary>What a controller takes it for that knows of no humidity, kg.</summary>
-    internal double BelievedAirMass { get; }
+    internal double BelievedAirMass { get; private set; }
 
     /// <summary>Manifold pressure counted from ambient, Pa.</summary>
-    internal double ManifoldGauge { get; }
+    internal double ManifoldGauge { get; private set; }
 
     internal double[] Periods { get; }
 

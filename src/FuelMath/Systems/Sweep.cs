@@ -85,7 +85,7 @@ public sealed partial class Sweep
 
         int count = Checked(system, conditions, nameof(conditions), nameof(speeds), nameof(manifolds));
         points = system
-            .SolveAll(s => new Grid(this, s, conditions, count), count, SystemBatch.Run, progress, cancellation)
+            .SolveAll(_ => new Grid(this, conditions, count), count, SystemBatch.Run, progress, cancellation)
             .Points;
     }
 
@@ -148,8 +148,7 @@ public sealed partial class Sweep
     }
 
     /// <summary>The grid as the solver works through it.</summary>
-    private sealed class Grid(Sweep sweep, FuelSystem system, OperatingPoint conditions, int count)
-        : IChosenPoints<Grid>
+    private sealed class Grid(Sweep sweep, OperatingPoint conditions, int count) : IChosenPoints<Grid>
     {
         internal Point[] Points { get; } = new Point[count];
 
@@ -158,10 +157,11 @@ public sealed partial class Sweep
             Put(point, from.Points[point].State!.With(remarks), null);
 
         /// <inheritdoc />
-        public SolverState Begin(int point) => new(system.Path, conditions.At(SpeedOf(point), ManifoldOf(point)), null);
+        public void Begin(int point, SolverState state) =>
+            state.Begin(conditions.At(SpeedOf(point), ManifoldOf(point)), null);
 
         /// <inheritdoc />
-        public void Solved(int point, SettledSolve solve) => Put(point, new SystemState(solve), null);
+        public void Solved(int point, SettledSolve solve) => Put(point, new SystemState(solve.Keep()), null);
 
         /// <inheritdoc />
         public void Refused(int point, Exception why) => Put(point, null, why);

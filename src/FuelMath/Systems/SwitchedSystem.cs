@@ -111,12 +111,12 @@ internal sealed class SwitchedSystem
         internal TPoints Points => points;
 
         /// <inheritdoc />
-        public SolverState Begin(int point) => points.Begin(point);
+        public void Begin(int point, SolverState state) => points.Begin(point, state);
 
         /// <inheritdoc />
         public void Solved(int point, SettledSolve solve)
         {
-            values[point] = system.ValuesIn(solve.Network, solve.Point);
+            values[point] = system.ValuesIn(solve.Keep().Network, solve.Point);
             points.Solved(point, solve);
         }
 

@@ -6,7 +6,7 @@ namespace FuelMath;
 internal static class SystemFindings
 {
     /// <summary>All findings, the gravest first.</summary>
-    internal static ImmutableArray<Finding> Of(SettledSolve solve, SystemParts parts)
+    internal static ImmutableArray<Finding> Of(ReportedSolve solve, SystemParts parts)
     {
         var solved = new SolvedSystem(solve, parts);
         new InjectorFindings(solved).Find();

@@ -16,6 +16,7 @@ internal sealed class SystemPath
     private readonly int ambient;
     private readonly int[] steady;
     private readonly int[] moving;
+    private readonly Spares<SolverState> states = new();
 
     /// <summary>Prepares a system.</summary>
     /// <param name="system">The system.</param>
@@ -216,9 +217,19 @@ internal sealed class SystemPath
     /// <summary>The height that a node of the system counts with, m.</summary>
     internal double HeightOf(int node, OperatingPoint point) => point.Acceleration.HeightOf(places[node]);
 
-    /// <summary>The gauge pressures of the system's nodes, Pa; not a number where every way to a node is shut.</summary>
-    internal double[] PressuresIn(NetworkState state) =>
-        Array.ConvertAll(nodes, n => state.IsCutOff(n) ? double.NaN : state.PressureSi(n));
+    /// <summary>The gauge pressure of a node of the system, Pa; not a number where every way to it is shut.</summary>
+    internal double PressureIn(NetworkState state, int node) =>
+        state.IsCutOff(nodes[node]) ? double.NaN : state.PressureSi(nodes[node]);
+
+    /// <summary>The same in a workspace that was judged.</summary>
+    internal double PressureIn(NetworkWork<Real> judged, int node) =>
+        judged.Notes.Known[nodes[node]] ? judged.PressureAt(nodes[node]).Value : double.NaN;
+
+    /// <summary>Room for a solve, as the last one left it; give it back.</summary>
+    internal SolverState RentState() => states.Take() ?? new SolverState(this);
+
+    /// <summary>Takes room back.</summary>
+    internal void Return(SolverState state) => states.Give(state);
 
     private void Write<T>(NetworkWork<T> work, ReadOnlySpan<SolverState> points, int[] links)
         where T : struct, ILane<T>

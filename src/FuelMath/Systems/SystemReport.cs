@@ -10,7 +10,7 @@ internal static class SystemReport
     private const string BetweenVoltages =
         "A pump runs between two measured voltages, where flow and current are taken as linear in voltage: not proven.";
 
-    internal static SystemParts PartsOf(SettledSolve solve)
+    internal static SystemParts PartsOf(ReportedSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         ImmutableArray<SystemState.InjectorResult> injectors = Injectors(solve);
@@ -35,7 +35,7 @@ internal static class SystemReport
         return parts.WithReserve(PumpReserve.Of(solve, parts));
     }
 
-    internal static SystemState.SolutionEvidence EvidenceOf(SettledSolve solve) =>
+    internal static SystemState.SolutionEvidence EvidenceOf(ReportedSolve solve) =>
         new(
             solve.State.Rounds,
             solve.State.Iterations,
@@ -73,7 +73,7 @@ internal static class SystemReport
         return estimates;
     }
 
-    private static ImmutableArray<SystemState.InjectorResult> Injectors(SettledSolve solve)
+    private static ImmutableArray<SystemState.InjectorResult> Injectors(ReportedSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<SystemState.InjectorResult>(state.Path.Seats.Length);
@@ -101,7 +101,7 @@ internal static class SystemReport
     }
 
     private static ImmutableArray<SystemState.StageResult> Stages(
-        SettledSolve solve,
+        ReportedSolve solve,
         ImmutableArray<SystemState.InjectorResult> injectors
     )
     {
@@ -144,7 +144,7 @@ internal static class SystemReport
 
     /// <summary>How losses rise because a stage draws in pulses: its injectors' mean flows at their static flow.</summary>
     private static (double OverTime, double OverFlow) Pulsing(
-        SettledSolve solve,
+        ReportedSolve solve,
         ImmutableArray<SystemState.InjectorResult> injectors,
         int stage
     )
@@ -165,7 +165,7 @@ internal static class SystemReport
         return PulsingLoss.Of(flows, shares, system.Stages[stage].FiringGroups ?? 1);
     }
 
-    private static ImmutableArray<SystemState.PumpResult> Pumps(SettledSolve solve)
+    private static ImmutableArray<SystemState.PumpResult> Pumps(ReportedSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<SystemState.PumpResult>(state.PumpRises.Length);
@@ -200,7 +200,7 @@ internal static class SystemReport
             ? SiUnits.VolumeFlow(Math.Max(other * (state.Shifts?.PumpFlow ?? 1), flow))
             : null;
 
-    private static ImmutableArray<SystemState.RegulatorResult> Regulators(SettledSolve solve)
+    private static ImmutableArray<SystemState.RegulatorResult> Regulators(ReportedSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         var results = ImmutableArray.CreateBuilder<SystemState.RegulatorResult>();
@@ -237,11 +237,11 @@ internal static class SystemReport
         };
 
     /// <summary>Air and fuel of each chamber, and the mean that one sensor sees: total air over total fuel.</summary>
-    internal static (
+    private static (
         ImmutableArray<PredictedMixture.ChamberMixture> Chambers,
         Lambda? Mean,
         Lambda? IfOilUnburned
-    ) Mixture(SettledSolve solve)
+    ) Mixture(ReportedSolve solve)
     {
         (FuelSystem system, SolverState state) = (solve.System, solve.State);
         if (state.AirMass == 0)
@@ -249,13 +249,8 @@ internal static class SystemReport
             return ([], null, null);
         }
 
-        double cycles = system.Engine.InjectionsPerSecond(state.Point.Speed, 1).InSi();
         double[] fuel = new double[system.Engine.Chambers];
-        for (int seat = 0; seat < state.Path.Seats.Length; seat++)
-        {
-            fuel[state.Path.Seats[seat].Chamber - 1] += solve.InjectorFlows[seat] * state.Density / cycles;
-        }
-
+        ChamberFuel.Fill(state, solve.InjectorFlows, fuel);
         double[] air = new double[fuel.Length];
         Array.Fill(air, state.AirMass);
         return (

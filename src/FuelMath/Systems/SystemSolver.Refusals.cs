@@ -16,7 +16,7 @@ internal sealed partial class SystemSolver<T>
         }
         catch (Exception refusal) when (refusal is IRefusal)
         {
-            if (states[n] is { Rounds: > 0 } && work is not NetworkWork<Real>)
+            if (states[n].Rounds > 0 && work is not NetworkWork<Real>)
             {
                 return Alone(n);
             }
@@ -28,7 +28,7 @@ internal sealed partial class SystemSolver<T>
 
     /// <summary>A path that was not solved is refused, by one number with its figures.</summary>
     private bool Unsolved(int n) =>
-        work is NetworkWork<Real> real ? Try(n, (_, _) => NetworkVerdict.State(real, false)) : Alone(n);
+        work is NetworkWork<Real> real ? Try(n, (_, _) => NetworkVerdict.Judge(real, false)) : Alone(n);
 
     /// <summary>A point by itself: it says in the words of a single solve what it is.</summary>
     private bool Alone(int n)

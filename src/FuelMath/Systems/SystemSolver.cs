@@ -40,7 +40,9 @@ internal sealed partial class SystemSolver<T> : IDisposable
     private readonly SystemPath path;
     private readonly ISystemPoints points;
     private readonly NetworkWork<T> work;
+    private readonly SolverState[] own = new SolverState[T.Count];
     private readonly SolverState[] states = new SolverState[T.Count];
+    private readonly SettledSolve solve = new();
     private readonly bool[] live = new bool[T.Count];
     private readonly bool[] settled = new bool[T.Count];
     private NetworkWork<Real>? one;
@@ -51,6 +53,10 @@ internal sealed partial class SystemSolver<T> : IDisposable
         (this.path, this.points) = (path, points);
         work = path.Network.Rent<T>();
         one = work as NetworkWork<Real>;
+        for (int n = 0; n < own.Length; n++)
+        {
+            own[n] = path.RentState();
+        }
     }
 
     /// <inheritdoc />
@@ -62,6 +68,10 @@ internal sealed partial class SystemSolver<T> : IDisposable
         }
 
         work.Dispose();
+        foreach (SolverState state in own)
+        {
+            path.Return(state);
+        }
     }
 
     /// <summary>Solves some points, at most as many as the scalar holds numbers.</summary>
@@ -69,10 +79,10 @@ internal sealed partial class SystemSolver<T> : IDisposable
     {
         first = firstPoint;
         Array.Clear(settled);
-        Array.Clear(states);
+        own.CopyTo(states, 0);
         for (int n = 0; n < T.Count; n++)
         {
-            live[n] = n < count && Try(n, static (s, n) => s.states[n] = s.points.Begin(s.first + n));
+            live[n] = n < count && Try(n, static (s, n) => s.points.Begin(s.first + n, s.states[n]));
         }
 
         if (FillGaps(warm: false))
@@ -159,7 +169,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
         }
 
         AnswerChecks.BeforeThePath(state);
-        var solve = new SettledSolve(state, PathOf(n));
+        solve.Take(state, JudgedPathOf(n));
         AnswerChecks.AfterThePath(state, Settled);
         points.Solved(first + n, solve);
         settled[n] = true;
@@ -237,7 +247,7 @@ internal sealed partial class SystemSolver<T> : IDisposable
     /// <summary>The path of a point by itself, with its evidence.</summary>
     /// <exception cref="NoSolutionException">It is not a state that the path can be in.</exception>
     /// <exception cref="OutsideTableException">A pump runs outside its data.</exception>
-    private NetworkState PathOf(int n)
+    private NetworkWork<Real> JudgedPathOf(int n)
     {
         one ??= path.Network.Rent<Real>();
         if (one != (object)work)
@@ -247,7 +257,8 @@ internal sealed partial class SystemSolver<T> : IDisposable
             one.Take(work, n);
         }
 
-        return NetworkVerdict.State(one, true);
+        NetworkVerdict.Judge(one, true);
+        return one;
     }
 
     /// <summary>Puts a copy of a point that is still sought in the place of each that has no state.</summary>

@@ -13,11 +13,11 @@ namespace FuelMath;
 /// <seealso href="../guide/systems.html">Systems: does it hold?</seealso>
 public sealed partial class SystemState
 {
-    private readonly SettledSolve solve;
+    private readonly KeptSolve solve;
     private readonly ReportOnRequest report;
 
     /// <exception cref="OutsideTableException">The data of the pumps do not reach as far as their reserve.</exception>
-    internal SystemState(SettledSolve solve)
+    internal SystemState(KeptSolve solve)
     {
         this.solve = solve;
         report = new ReportOnRequest(solve);
@@ -117,9 +117,8 @@ public sealed partial class SystemState
     public GaugePressure PressureAt(string node)
     {
         int at = Names.PlaceOf(node);
-        return double.IsNaN(solve.NodePressures[at])
-            ? throw NetworkState.CutOff(node)
-            : new GaugePressure(solve.NodePressures[at]);
+        double pressure = solve.PressureAt(at);
+        return double.IsNaN(pressure) ? throw NetworkState.CutOff(node) : new GaugePressure(pressure);
     }
 
     /// <summary>
@@ -154,7 +153,7 @@ public sealed partial class SystemState
         InjectorResult result = Injectors[Guard.InRange(injector, 0, Injectors.Length - 1)];
         PathWorking steps = Steps;
         int node = Names.PlaceOf(result.Seat.Node);
-        return result.DeliveryWorking(steps.PressureAt(node), steps.Density, solve.NodePressures[node]);
+        return result.DeliveryWorking(steps.PressureAt(node), steps.Density, solve.PressureAt(node));
     }
 
     /// <summary>
@@ -179,13 +178,20 @@ public sealed partial class SystemState
 
     private Network Names => solve.System.Network;
 
-    private PathWorking Steps => new(Names, new StateInputs(solve.State), solve.NodePressures, solve.LineFlows);
+    private PathWorking Steps
+    {
+        get
+        {
+            using ReportedSolve reported = solve.ForReport();
+            return new(Names, new StateInputs(reported.State), reported.NodePressures, reported.LineFlows);
+        }
+    }
 
     /// <summary>The flow through a line, positive from its first node to its second.</summary>
     /// <param name="line">A line of the network.</param>
     /// <returns>Its volume flow, in m³/s.</returns>
     /// <exception cref="ArgumentException">There is no such line.</exception>
-    public VolumeFlow FlowThrough(string line) => SiUnits.VolumeFlow(solve.LineFlows[Names.LineOf(line)]);
+    public VolumeFlow FlowThrough(string line) => SiUnits.VolumeFlow(solve.FlowIn(Names.LineOf(line)));
 
     /// <inheritdoc />
     public override string ToString() => LogText.Of($"{Point}: {Verdict}");

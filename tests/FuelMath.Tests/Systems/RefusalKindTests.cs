@@ -151,7 +151,7 @@ public sealed class RefusalKindTests
     public void Batch_CodeThrows_ItsExceptionComesOutAsItIs()
     {
         FuelSystem system = Workshop.Four();
-        var points = new Failing(system);
+        var points = new Failing();
 
         Assert.Same(
             points.Error,
@@ -201,11 +201,19 @@ public sealed class RefusalKindTests
     }
 
     /// <summary>Points one of which meets an error of the code.</summary>
-    private sealed class Failing(FuelSystem system) : ISystemPoints
+    private sealed class Failing : ISystemPoints
     {
         internal ArgumentException Error { get; } = new("a bug");
 
-        public SolverState Begin(int point) => point == 17 ? throw Error : new(system.Path, Held, null);
+        public void Begin(int point, SolverState state)
+        {
+            if (point == 17)
+            {
+                throw Error;
+            }
+
+            state.Begin(Held, null);
+        }
 
         public void Solved(int point, SettledSolve solve) { }
 

@@ -224,7 +224,7 @@ public sealed class SystemBatchTests
     }
 
     /// <summary>Any points, in lanes of one width.</summary>
-    private sealed class List(FuelSystem system, OperatingPoint[] points) : ISystemPoints
+    private sealed class List(OperatingPoint[] points) : ISystemPoints
     {
         internal (SystemState? State, Exception? Refusal)[] Found { get; } =
             new (SystemState?, Exception?)[points.Length];
@@ -232,14 +232,14 @@ public sealed class SystemBatchTests
         internal static List Of<T>(FuelSystem system, OperatingPoint[] points)
             where T : struct, ILane<T>
         {
-            var list = new List(system, points);
+            var list = new List(points);
             SystemBatch.RunIn<T>(system.Path, list, points.Length, null, CancellationToken.None);
             return list;
         }
 
-        public SolverState Begin(int point) => new(system.Path, points[point], null);
+        public void Begin(int point, SolverState state) => state.Begin(points[point], null);
 
-        public void Solved(int point, SettledSolve solve) => Found[point] = (new SystemState(solve), null);
+        public void Solved(int point, SettledSolve solve) => Found[point] = (new SystemState(solve.Keep()), null);
 
         public void Refused(int point, Exception why) => Found[point] = (null, why);
     }

@@ -328,21 +328,21 @@ public sealed class SystemMonteCarloTests
     }
 
     /// <summary>One point with shifted inputs.</summary>
-    private sealed class Shifted(FuelSystem system, OperatingPoint at, InputShifts shifts) : ISystemPoints
+    private sealed class Shifted(OperatingPoint at, InputShifts shifts) : ISystemPoints
     {
         private SystemState? state;
 
         internal static SystemState Solve(FuelSystem system, OperatingPoint at, InputShifts shifts)
         {
-            var one = new Shifted(system, at, shifts);
+            var one = new Shifted(at, shifts);
             using var lanes = new SystemSolver<Real>(system.Path, one);
             lanes.Solve(0, 1);
             return one.state!;
         }
 
-        public SolverState Begin(int point) => new(system.Path, at, shifts);
+        public void Begin(int point, SolverState state) => state.Begin(at, shifts);
 
-        public void Solved(int point, SettledSolve solve) => state = new SystemState(solve);
+        public void Solved(int point, SettledSolve solve) => state = new SystemState(solve.Keep());
 
         public void Refused(int point, Exception why) => throw new InvalidOperationException("No state.", why);
     }
