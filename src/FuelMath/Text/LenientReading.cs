@@ -56,7 +56,7 @@ internal static partial class LenientReading
 
         if (symbol.Length == 0 && kind == UnitTable.Ratio)
         {
-            (si, digits) = (value, written);
+            (si, digits) = (value + 0.0, written); // A negative zero is zero.
             return null;
         }
 

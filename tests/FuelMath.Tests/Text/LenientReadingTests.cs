@@ -1,6 +1,7 @@
 using System.Globalization;
 using FsCheck.Xunit;
 using FuelMath.Formulas;
+using UnitsNet;
 
 namespace FuelMath.Tests.Text;
 
@@ -40,6 +41,22 @@ public sealed class LenientReadingTests
             Assert.Equal(hint[0], problem!.Problem.ToString());
             Assert.Contains(hint[1], problem.Message, StringComparison.Ordinal);
         }
+    }
+
+    [Theory]
+    [InlineData("-0")]
+    [InlineData("-0 1")]
+    [InlineData("–0 ")]
+    [InlineData("-0 %")]
+    public void ANegativeZero_IsZeroInEveryReading(string text)
+    {
+        if (text != "–0 " && QuantityKinds.Ratio.TryParse(text, null, out Ratio strict))
+        {
+            Assert.StartsWith("0 ", QuantityKinds.Ratio.Format(strict, "1", "R", null), StringComparison.Ordinal);
+        }
+
+        Ratio value = QuantityKinds.Ratio.ParseLenient(text, CultureInfo.InvariantCulture);
+        Assert.StartsWith("0 ", QuantityKinds.Ratio.Format(value, "1", "R", null), StringComparison.Ordinal);
     }
 
     /// <summary>Those not read have two meanings or none, and each row says which hint comes.</summary>
