@@ -217,7 +217,7 @@ public enum RefusalCode
     PartsLacking,
 
     /// <summary>Pumps are in series where they must be in parallel.</summary>
-    PumpsInARow,
+    PumpsInSeries,
 
     /// <summary>A line is joined to another and does not stand still without it.</summary>
     JoinedByAnother,

@@ -91,7 +91,7 @@ public sealed class PressureRiseTest
         if (lines.Any(l => lines.Any(other => other.To == l.From)))
         {
             throw new RefusedArgumentException(
-                RefusalCode.PumpsInARow,
+                RefusalCode.PumpsInSeries,
                 $"Must have one pump that feeds a rail, or several in parallel; '{system.Name:part}' has some in series.",
                 nameof(system)
             );

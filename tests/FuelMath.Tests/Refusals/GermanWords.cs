@@ -75,7 +75,7 @@ internal static class GermanWords
         [RefusalCode.LiftPumpNeeded] = "Vorförderpumpe fehlt",
         [RefusalCode.HoseNeeded] = "Schlauch nötig",
         [RefusalCode.PartsLacking] = "Teile für die Prüfung fehlen",
-        [RefusalCode.PumpsInARow] = "Pumpen hintereinander",
+        [RefusalCode.PumpsInSeries] = "Pumpen hintereinander",
         [RefusalCode.JoinedByAnother] = "an eine andere Leitung gekoppelt",
         [RefusalCode.WatchesItself] = "Schalter beobachtet die eigene Pumpe",
         [RefusalCode.NoPumpSetLasts] = "keine Pumpengruppe bleibt",

@@ -193,7 +193,7 @@ public sealed class PressureRiseTestTests
     }
 
     [Fact]
-    public void Of_PumpsInARow_IsRefused() =>
+    public void Of_PumpsInSeries_IsRefused() =>
         Words.Refused<ArgumentException>(
             "system",
             () =>
