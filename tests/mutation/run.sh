@@ -1,36 +1,43 @@
 #!/usr/bin/env bash
 # usage: tests/mutation/run.sh ROOM [SAMPLE [SEED]]
-# Mutants of a room of the library (Wiring, Tightness, Tables, Formulas, Bench, Findings, Networks), run by the tests that reach
-# them. dotnet-stryker makes the mutants, once for all rooms (about five minutes; delete artifacts/mutation to make them again
-# after a change); FuelMath.Mutation runs them, because a session of the test platform for each would take a second and more.
-# SAMPLE draws so many at random, with SEED; without it all are run. MUTATION_CAP limits the seconds of tests for a mutant,
-# MUTATION_PATIENCE how long one may hang, MUTATION_TESTS names other tests, MUTATION_ONLY single mutants.
+# Mutants of a room of the library (Wiring, Tightness, Tables, Formulas, Bench, Findings, Networks, or any other folder), run by
+# the tests that reach them, those of the room first. dotnet-stryker makes the mutants, once for all rooms; FuelMath.Mutation
+# finds out which tests reach which, once too, and runs them, because a session of the test platform for each would take a second
+# and more. After a change delete artifacts/mutation, so that both are made again.
+# SAMPLE draws so many at random, with SEED; without it all are run. MUTATION_CAP limits the seconds of tests for a mutant (20),
+# MUTATION_PATIENCE how long one may hang (20), MUTATION_TESTS names the tests that take part, MUTATION_ONLY single mutants.
+# survivors.tsv lists mutants that were looked at and change nothing that matters.
 set -euo pipefail
-root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
+root=$(cd "$here/../.." && pwd)
 out="$root/artifacts/mutation"
 # The same cases of properties for each mutant.
 export FUELMATH_SEED=${FUELMATH_SEED:-20261127}
-export RunAnalyzers=false UseSharedCompilation=false MSBUILDDISABLENODEREUSE=1
+export RunAnalyzers=false UseSharedCompilation=false MSBUILDDISABLENODEREUSE=1 DOTNET_CLI_USE_MSBUILD_SERVER=0
 # Both give up early on a busy machine.
 export DOTNET_INFO_WAIT_TIME=120000 VSTEST_CONNECTION_TIMEOUT=900
 
 files="^$1/"
-tests="FuelMath.Tests.$1."
+own="FuelMath.Tests.$1."
 if [[ $1 == Findings ]]; then
     files='(^Findings/|Findings\.cs$)'
-    tests='FuelMath.Tests.Bench.|FuelMath.Tests.Seals.|FuelMath.Tests.Regulators.|FuelMath.Tests.Lines.|FuelMath.Tests.Injectors.|FuelMath.Tests.Systems.|FuelMath.Tests.Assessments.'
+    own='FuelMath.Tests.Bench.|FuelMath.Tests.Seals.|FuelMath.Tests.Regulators.|FuelMath.Tests.Lines.|FuelMath.Tests.Injectors.|FuelMath.Tests.Systems.|FuelMath.Tests.Assessments.'
 fi
 
 if [[ ! -e $out/report.json ]]; then
     mkdir -p "$out"
+    rm -rf "$out/bin"
+    dotnet tool restore >/dev/null
+    dotnet restore "$root/FuelMath.sln" >/dev/null
     bin="$root/tests/FuelMath.Tests/bin/Release/net10.0"
     (
         cd "$root/tests/FuelMath.Tests"
-        # Only tests that read files: Stryker's own run then ends at once, and leaves what it made.
+        # Stryker makes all mutants, runs none of them (its pattern of files leaves all out), and reports where each is.
         dotnet stryker -f ../mutation/stryker.json --skip-version-check -O "$out/stryker" >"$out/stryker.txt" 2>&1 &
         making=$!
         while kill -0 "$making" 2>/dev/null; do
-            if grep -q 'mutants created' "$out/stryker.txt" && [[ ! -e $out/bin/FuelMath.Tests.dll ]]; then
+            # The mutated library stands beside the tests until Stryker ends, which puts the old one back.
+            if grep -q 'mutants created' "$out/stryker.txt" && [[ ! -e $out/bin ]]; then
                 cp -r "$bin" "$out/bin"
             fi
             sleep 0.3
@@ -41,5 +48,5 @@ if [[ ! -e $out/report.json ]]; then
 fi
 
 dotnet build "$root/tests/mutation/FuelMath.Mutation" -c Release -v q >/dev/null
-dotnet "$root/tests/mutation/FuelMath.Mutation/bin/Release/net10.0/FuelMath.Mutation.dll" "$out/bin/FuelMath.Tests.dll" \
-    "$out/report.json" "$files" "${MUTATION_TESTS:-$tests}" "${2:-0}" "${3:-20261129}"
+exec dotnet "$root/tests/mutation/FuelMath.Mutation/bin/Release/net10.0/FuelMath.Mutation.dll" "$out/bin/FuelMath.Tests.dll" \
+    "$out/report.json" "$here/survivors.tsv" "$files" "${MUTATION_TESTS:-FuelMath.Tests.}" "$own" "${2:-0}" "${3:-20261129}"

@@ -4,33 +4,40 @@ using System.Globalization;
 namespace FuelMath.Mutation;
 
 /// <summary>Runs mutants, all or a random sample, in child processes, and prints what came of them.</summary>
-internal sealed class Campaign(string tests, string filter, Mutant[] all, int sample, int seed)
+internal sealed class Campaign(string tests, string filter, string own, Mutant[] all, Survivors known)
 {
     /// <summary>How long a mutant may take beyond ten times what its tests take: a loop without end counts as killed.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(Number("MUTATION_PATIENCE") ?? 20);
 
-    /// <summary>The most seconds of tests for a mutant, the quickest first; a mutant that they leave counts as survived.</summary>
-    private static readonly double Cap = Number("MUTATION_CAP") ?? double.PositiveInfinity;
+    /// <summary>The most seconds of tests for a mutant; one that those leave counts as survived.</summary>
+    private static readonly double Cap = Number("MUTATION_CAP") ?? 20;
 
-    private readonly Dictionary<int, List<(string Test, double Milliseconds)>> reaching = [];
+    private readonly Dictionary<int, string[]> plans = [];
     private readonly HashSet<int> killed = [];
     private readonly HashSet<int> endless = [];
+    private Coverage coverage = null!;
 
-    internal int Run()
+    internal int Run(int sample, int seed)
     {
-        Mutant[] chosen = Chosen();
-        Console.WriteLine(Invariant($"{all.Length} mutants, {chosen.Length} of them drawn with seed {seed}"));
-        Cover();
-        int[] reached = [.. chosen.Select(m => m.Id).Where(reaching.ContainsKey)];
         var clock = Stopwatch.StartNew();
+        Mutant[] chosen = Chosen(sample, seed);
+        Console.WriteLine(Invariant($"{all.Length} mutants, {chosen.Length} of them drawn with seed {seed}"));
+        coverage = Coverage.Read(tests, filter, own);
+        int[] reached =
+        [
+            .. chosen.Select(m => m.Id).Where(m => coverage.Of(m).Count > 0 && !coverage.Kept.Contains(m)),
+        ];
         Work(reached, together: true);
-        // A mutant of what is made once shows only in a process of its own.
-        Work([.. reached.Where(m => !killed.Contains(m))], together: false);
+        // What the library or a test class makes once and keeps must be made with the mutant: in a process of its own, and by
+        // all tests of the classes that reach it, because only the first of them is seen to make what the others look at.
+        Work([.. chosen.Select(m => m.Id).Where(m => IsReached(m) && !killed.Contains(m))], together: false);
         Print(chosen, clock.Elapsed);
         return 0;
     }
 
-    private Mutant[] Chosen()
+    private bool IsReached(int mutant) => coverage.Of(mutant).Count > 0 || coverage.Kept.Contains(mutant);
+
+    private Mutant[] Chosen(int sample, int seed)
     {
         if (Environment.GetEnvironmentVariable("MUTATION_ONLY") is { Length: > 0 } list)
         {
@@ -43,40 +50,11 @@ internal sealed class Campaign(string tests, string filter, Mutant[] all, int sa
         return [.. shuffled.Take(sample > 0 ? sample : all.Length).OrderBy(m => m.Id)];
     }
 
-    private void Cover()
+    /// <summary>The tests of a mutant, until they take too long together.</summary>
+    private Coverage.Test[] Tests(int mutant)
     {
-        using Process child = Start("cover", tests, filter);
-        while (child.StandardOutput.ReadLine() is { } line)
-        {
-            string[] words = Words(line);
-            if (words is ["test", string id, string time, string mutants])
-            {
-                foreach (string mutant in mutants.Split(' '))
-                {
-                    int number = int.Parse(mutant, CultureInfo.InvariantCulture);
-                    if (!reaching.TryGetValue(number, out List<(string, double)>? list))
-                    {
-                        reaching[number] = list = [];
-                    }
-
-                    list.Add((id, double.Parse(time, CultureInfo.InvariantCulture)));
-                }
-            }
-            else if (words is ["bad", string name])
-            {
-                Console.WriteLine($"not used, because it fails without a mutant: {name}");
-            }
-        }
-
-        child.WaitForExit();
-        foreach ((int mutant, List<(string Test, double Milliseconds)> list) in reaching.ToArray())
-        {
-            double sum = 0;
-            reaching[mutant] =
-            [
-                .. list.OrderBy(t => t.Milliseconds).TakeWhile(t => (sum += t.Milliseconds) <= 1e3 * Cap),
-            ];
-        }
+        double sum = 0;
+        return [.. coverage.Of(mutant).TakeWhile(t => (sum += t.Milliseconds) <= 1e3 * Cap || sum == t.Milliseconds)];
     }
 
     private void Work(int[] mutants, bool together)
@@ -86,20 +64,14 @@ internal sealed class Campaign(string tests, string filter, Mutant[] all, int sa
         {
             int[] batch = together ? [.. left] : [left.Peek()];
             string plan = Path.GetTempFileName();
-            File.WriteAllLines(plan, [filter, .. batch.Select(Line)]);
-            using Process child = Start("run", tests, plan);
+            File.WriteAllLines(plan, together ? Plan(batch) : Alone(batch[0]));
+            using Process child = ChildProcess.Start("run", tests, plan);
             int running = -1;
             while (true)
             {
-                TimeSpan wait =
-                    Patience
-                    + (
-                        running < 0
-                            ? TimeSpan.FromMinutes(10)
-                            : TimeSpan.FromMilliseconds(10 * reaching[running].Sum(t => t.Milliseconds))
-                    );
+                TimeSpan wait = Patience + (running < 0 ? TimeSpan.FromMinutes(10) : Usual(running, together));
                 Task<string?> read = child.StandardOutput.ReadLineAsync();
-                string[] words = read.Wait(wait) ? Words(read.Result ?? "") : ["endless"];
+                string[] words = read.Wait(wait) ? Child.Words(read.Result ?? "") : ["endless"];
                 if (words is ["start", string id])
                 {
                     running = int.Parse(id, CultureInfo.InvariantCulture);
@@ -109,7 +81,7 @@ internal sealed class Campaign(string tests, string filter, Mutant[] all, int sa
                     _ = words[0] == "killed" && killed.Add(running);
                     left.Dequeue();
                     running = -1;
-                    if (left.Count % 100 == 0)
+                    if (left.Count % 20 == 0)
                     {
                         Console.Error.WriteLine(Invariant($"{left.Count} left"));
                     }
@@ -137,25 +109,49 @@ internal sealed class Campaign(string tests, string filter, Mutant[] all, int sa
         }
     }
 
-    private string Line(int mutant) =>
-        string.Join(
-            Child.Between,
-            [mutant.ToString(CultureInfo.InvariantCulture), .. reaching[mutant].Select(t => t.Test)]
-        );
+    /// <summary>The classes to look into, then a line for each mutant: its number and its tests.</summary>
+    private IEnumerable<string> Plan(int[] batch)
+    {
+        Coverage.Test[][] each = [.. batch.Select(Tests)];
+        yield return string.Join('|', each.SelectMany(t => t).Select(t => t.Class + ".").Distinct());
+        for (int i = 0; i < batch.Length; i++)
+        {
+            yield return string.Join(
+                Child.Between,
+                [batch[i].ToString(CultureInfo.InvariantCulture), .. each[i].Select(t => t.Id)]
+            );
+        }
+    }
+
+    /// <summary>The classes that reach a mutant, and those of its room where nobody can say; then its number and all their tests.</summary>
+    private IEnumerable<string> Alone(int mutant)
+    {
+        IEnumerable<string> classes = Tests(mutant).Select(t => t.Class + ".").Distinct();
+        yield return string.Join('|', coverage.Kept.Contains(mutant) ? classes.Append(own) : classes);
+        yield return string.Join(Child.Between, mutant.ToString(CultureInfo.InvariantCulture), Child.All);
+    }
+
+    /// <summary>Ten times what its tests take; nobody added up what all tests of its classes take.</summary>
+    private TimeSpan Usual(int mutant, bool together) =>
+        together ? TimeSpan.FromMilliseconds(10 * Tests(mutant).Sum(t => t.Milliseconds)) : TimeSpan.FromMinutes(5);
 
     private void Print(Mutant[] chosen, TimeSpan time)
     {
-        foreach (Mutant mutant in chosen.Where(m => !killed.Contains(m.Id)))
+        Mutant[] left = [.. chosen.Where(m => !killed.Contains(m.Id))];
+        Mutant[] holes = [.. left.Where(m => known.Of(m) is null)];
+        foreach (Mutant mutant in left)
         {
-            Console.WriteLine($"{(reaching.ContainsKey(mutant.Id) ? "survived" : "not reached")} {mutant.Id} {mutant}");
+            string word = known.Of(mutant) ?? (IsReached(mutant.Id) ? "survived" : "not reached");
+            Console.WriteLine($"{word}\t{mutant.Id}\t{mutant}");
         }
 
-        int count = chosen.Count(m => killed.Contains(m.Id));
-        int unreached = chosen.Count(m => !reaching.ContainsKey(m.Id));
-        (double low, double high) = Bounds(count, chosen.Length);
+        int counted = chosen.Length - left.Length + holes.Length;
+        int count = chosen.Length - left.Length;
+        int unreached = holes.Count(m => !IsReached(m.Id));
+        (double low, double high) = Bounds(count, counted);
         Console.WriteLine(
             Invariant(
-                $"{chosen.Length} mutants, {count} killed ({100.0 * count / chosen.Length:0.0} %; 95 % between {low:0.0} and {high:0.0} %), {endless.Count} of them by time, {chosen.Length - count - unreached} survived, {unreached} not reached; {time.TotalSeconds:0} s"
+                $"{chosen.Length} mutants, {left.Length - holes.Length} of them known to change nothing that matters; of the other {counted} {count} killed ({100.0 * count / counted:0.0} %; 95 % between {low:0.0} and {high:0.0} %), {endless.Count} by time, {holes.Length - unreached} survived, {unreached} not reached; {time.TotalSeconds:0} s"
             )
         );
     }
@@ -170,31 +166,10 @@ internal sealed class Campaign(string tests, string filter, Mutant[] all, int sa
         return (100 * (middle - half), 100 * (middle + half));
     }
 
-    private static Process Start(params string[] words)
-    {
-        var start = new ProcessStartInfo(Environment.ProcessPath!) { RedirectStandardOutput = true };
-        if (Path.GetFileNameWithoutExtension(Environment.ProcessPath!) == "dotnet")
-        {
-            start.ArgumentList.Add(typeof(Campaign).Assembly.Location);
-        }
-
-        foreach (string word in words)
-        {
-            start.ArgumentList.Add(word);
-        }
-
-        return Process.Start(start)!;
-    }
-
     private static double? Number(string variable) =>
         double.TryParse(Environment.GetEnvironmentVariable(variable), CultureInfo.InvariantCulture, out double number)
             ? number
             : null;
-
-    private static string[] Words(string line) =>
-        line.StartsWith(Child.Mark, StringComparison.Ordinal)
-            ? line[Child.Mark.Length..].Split(Child.Between)
-            : ["other"];
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -8,27 +8,43 @@ internal static class Child
 {
     internal const string Mark = "##";
     internal const char Between = '\t';
+
+    /// <summary>In place of the tests of a mutant: all that were found.</summary>
+    internal const string All = "*";
+
     private const int None = -1;
 
-    /// <summary>Runs each test twice, and says how long the second run takes and which mutants it reaches.</summary>
-    internal static int Cover(string tests, string filter)
+    /// <summary>Runs each test that is not known yet, and says how long it takes and which mutants it reaches.</summary>
+    internal static int Cover(string tests, string filter, string known)
     {
-        var suite = new Suite(tests, filter);
+        HashSet<string> done = [.. File.ReadAllLines(known)];
+        using var suite = new Suite(tests);
         var control = new Control(suite.Library);
+        control.Switch(None);
+        control.Capture(true);
+        suite.Find(filter);
+        // What the data of theories reach is mostly made once and kept.
+        Say("kept", string.Join(' ', control.Reached().Reached));
         foreach ((string id, ITestCase test) in suite.Cases)
         {
-            control.Capture(true);
-            control.Switch(None);
-            (double milliseconds, string? failed) = suite.Run([test]);
-            int[] reached = control.Reached();
-            control.Capture(false);
-            if (failed is null && reached.Length > 0)
+            if (done.Contains(id))
             {
-                Say("test", id, milliseconds.ToString(CultureInfo.InvariantCulture), string.Join(' ', reached));
+                continue;
             }
-            else if (failed is not null)
+
+            (double milliseconds, string? failed) = suite.Run([test]);
+            (int[] reached, int[] kept) = control.Reached();
+            string type = test.TestMethod.TestClass.Class.Name;
+            Say(
+                failed is null ? "test" : "bad",
+                id,
+                type,
+                milliseconds.ToString("0", CultureInfo.InvariantCulture),
+                failed is null ? string.Join(' ', reached) : test.DisplayName
+            );
+            if (kept.Length > 0)
             {
-                Say("bad", test.DisplayName);
+                Say("kept", string.Join(' ', kept));
             }
         }
 
@@ -39,13 +55,20 @@ internal static class Child
     internal static int Run(string tests, string plan)
     {
         string[] lines = File.ReadAllLines(plan);
-        var suite = new Suite(tests, lines[0]);
+        using var suite = new Suite(tests);
         var control = new Control(suite.Library);
         bool alone = lines.Length == 2;
-        if (!alone)
+        if (alone)
         {
-            // What is made once and kept must be made without a mutant.
+            // What is made once, by tests or already while they are found, is made with the mutant.
+            Say("start", lines[1].Split(Between)[0]);
+            control.Switch(Number(lines[1]));
+            suite.Find(lines[0]);
+        }
+        else
+        {
             control.Switch(None);
+            suite.Find(lines[0]);
             IEnumerable<string> all = lines.Skip(1).SelectMany(l => l.Split(Between).Skip(1)).Distinct();
             foreach (string id in all)
             {
@@ -56,12 +79,19 @@ internal static class Child
         foreach (string line in lines.Skip(1))
         {
             string[] parts = line.Split(Between);
-            Say("start", parts[0]);
-            control.Switch(int.Parse(parts[0], CultureInfo.InvariantCulture));
-            string? failed = null;
-            foreach (string id in parts.Skip(1))
+            if (!alone)
             {
-                failed = suite.Run([suite.Cases[id]]).Failed;
+                Say("start", parts[0]);
+            }
+
+            control.Switch(Number(line));
+            string? failed = null;
+            IEnumerable<ITestCase> cases = parts is [_, All]
+                ? suite.Cases.Values
+                : parts.Skip(1).Where(suite.Cases.ContainsKey).Select(id => suite.Cases[id]);
+            foreach (ITestCase test in cases)
+            {
+                failed = suite.Run([test]).Failed;
                 if (failed is not null)
                 {
                     break;
@@ -74,6 +104,12 @@ internal static class Child
 
         return 0;
     }
+
+    /// <summary>The words of a line with the mark; "other" for any other line.</summary>
+    internal static string[] Words(string line) =>
+        line.StartsWith(Mark, StringComparison.Ordinal) ? line[Mark.Length..].Split(Between) : ["other"];
+
+    private static int Number(string line) => int.Parse(line.Split(Between)[0], CultureInfo.InvariantCulture);
 
     private static void Say(params string[] words)
     {

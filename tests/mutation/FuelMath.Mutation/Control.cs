@@ -22,7 +22,12 @@ internal sealed class Control
 
     internal void Capture(bool on) => capture.SetValue(null, on);
 
-    /// <summary>The mutants whose code ran since the last call.</summary>
-    internal int[] Reached() =>
-        [.. ((IList)read.Invoke(null, null)!).Cast<IEnumerable<int>>().SelectMany(m => m).Distinct()];
+    /// <summary>
+    /// The mutants whose code ran since the last call, and those among them that ran while something was made once and kept.
+    /// </summary>
+    internal (int[] Reached, int[] Kept) Reached()
+    {
+        var lists = (IList)read.Invoke(null, null)!;
+        return ([.. lists.Cast<IEnumerable<int>>().SelectMany(m => m).Distinct()], [.. (IEnumerable<int>)lists[1]!]);
+    }
 }

@@ -8,6 +8,12 @@ internal sealed record Mutant(int Id, string File, int Line, string Kind, string
 {
     private const int Shown = 110;
 
+    /// <summary>
+    /// Kinds of changes that are not run: tests hold the data of a text, not its words; and of a block left out whole, its
+    /// statements left out one by one tell more.
+    /// </summary>
+    private static readonly string[] LeftAlone = ["string", "regex", "block"];
+
     /// <summary>The mutants that compile, of the files that a pattern matches.</summary>
     internal static Mutant[] Read(string report, string files)
     {
@@ -26,10 +32,10 @@ internal sealed record Mutant(int Id, string File, int Line, string Kind, string
             string[] lines = file.Value.GetProperty("source").GetString()!.Split('\n');
             foreach (JsonElement mutant in file.Value.GetProperty("mutants").EnumerateArray())
             {
-                // Of a block left out whole, its statements left out one by one tell more.
+                string kind = mutant.GetProperty("mutatorName").GetString()!;
                 if (
-                    mutant.GetProperty("status").GetString() is "CompileError" or "Ignored"
-                    || mutant.GetProperty("mutatorName").GetString()!.StartsWith("Block", StringComparison.Ordinal)
+                    mutant.GetProperty("status").GetString() is "CompileError"
+                    || LeftAlone.Any(k => kind.Contains(k, StringComparison.OrdinalIgnoreCase))
                 )
                 {
                     continue;
@@ -45,7 +51,7 @@ internal sealed record Mutant(int Id, string File, int Line, string Kind, string
                         ),
                         name,
                         line,
-                        mutant.GetProperty("mutatorName").GetString()!,
+                        kind,
                         Cut(lines[line - 1]),
                         Cut(mutant.GetProperty("replacement").GetString()!)
                     )
@@ -56,7 +62,8 @@ internal sealed record Mutant(int Id, string File, int Line, string Kind, string
         return [.. mutants.OrderBy(m => m.Id)];
     }
 
-    public override string ToString() => $"{File}:{Line} {Kind}: {Original} => {Replacement}";
+    /// <summary>Place, kind, line of code and what a part of it becomes, divided by tabs, as survivors.tsv has them.</summary>
+    public override string ToString() => $"{File}:{Line}\t{Kind}\t{Original}\t{Replacement}";
 
     private static string Cut(string text)
     {

@@ -2,17 +2,20 @@ using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Reflection;
 using System.Runtime.Loader;
+using Xunit;
 using Xunit.Abstractions;
 using Xunit.Sdk;
 
 namespace FuelMath.Mutation;
 
 /// <summary>The tests of an assembly, run one by one in this process.</summary>
-internal sealed class Suite
+internal sealed class Suite : IDisposable
 {
+    private readonly Assembly assembly;
+    private readonly XunitTestFramework framework;
     private readonly ITestFrameworkExecutor executor;
 
-    internal Suite(string tests, string filter)
+    internal Suite(string tests)
     {
         string folder = Path.GetDirectoryName(Path.GetFullPath(tests))!;
         // Tests look for their data beside their assembly.
@@ -21,12 +24,21 @@ internal sealed class Suite
             Path.Combine(folder, name.Name + ".dll") is var path && File.Exists(path)
                 ? context.LoadFromAssemblyPath(path)
                 : null;
-        Assembly assembly = AssemblyLoadContext.Default.LoadFromAssemblyPath(Path.GetFullPath(tests));
+        assembly = AssemblyLoadContext.Default.LoadFromAssemblyPath(Path.GetFullPath(tests));
         Library = AssemblyLoadContext.Default.LoadFromAssemblyPath(Path.Combine(folder, "FuelMath.dll"));
         Directory.SetCurrentDirectory(folder);
-        var framework = new XunitTestFramework(new Sink(_ => true));
-        ITestFrameworkDiscoverer discoverer = framework.GetDiscoverer(Reflector.Wrap(assembly));
+        framework = new XunitTestFramework(new Sink(_ => true));
         executor = framework.GetExecutor(assembly.GetName());
+    }
+
+    internal Assembly Library { get; }
+
+    internal ConcurrentDictionary<string, ITestCase> Cases { get; } = new();
+
+    /// <summary>Finds the tests of the classes whose names contain one of some words, divided by bars.</summary>
+    internal void Find(string filter)
+    {
+        ITestFrameworkDiscoverer discoverer = framework.GetDiscoverer(Reflector.Wrap(assembly));
         string[] wanted = filter.Split('|');
         foreach (Type type in assembly.GetTypes())
         {
@@ -56,10 +68,6 @@ internal sealed class Suite
         }
     }
 
-    internal Assembly Library { get; }
-
-    internal ConcurrentDictionary<string, ITestCase> Cases { get; } = new();
-
     /// <summary>Runs some tests until one fails; the milliseconds, and the name of the one that failed.</summary>
     internal (double Milliseconds, string? Failed) Run(IEnumerable<ITestCase> cases)
     {
@@ -85,7 +93,9 @@ internal sealed class Suite
         return (Stopwatch.GetElapsedTime(start).TotalMilliseconds, failed);
     }
 
-    private sealed class Sink(Func<IMessageSinkMessage, bool> take) : IMessageSink
+    public void Dispose() => framework.Dispose();
+
+    private sealed class Sink(Func<IMessageSinkMessage, bool> take) : LongLivedMarshalByRefObject, IMessageSink
     {
         public bool OnMessage(IMessageSinkMessage message) => take(message);
     }

@@ -1,0 +1,97 @@
+using System.Globalization;
+
+namespace FuelMath.Mutation;
+
+/// <summary>Which tests reach which mutants, kept in a file beside the mutated library, so that it is found out once.</summary>
+internal sealed class Coverage
+{
+    private readonly Dictionary<int, List<Test>> reaching = [];
+
+    private Coverage() { }
+
+    /// <summary>A test, its class, and how long it takes.</summary>
+    internal sealed record Test(string Id, string Class, double Milliseconds);
+
+    /// <summary>The mutants that run while something is made once and kept: any test may notice them.</summary>
+    internal HashSet<int> Kept { get; } = [];
+
+    /// <summary>The tests that reach a mutant, those of its own room first, then the quickest.</summary>
+    internal IReadOnlyList<Test> Of(int mutant) => reaching.GetValueOrDefault(mutant) ?? [];
+
+    /// <summary>Reads what is known, and finds out what is not.</summary>
+    internal static Coverage Read(string tests, string filter, string own)
+    {
+        string file = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(tests))!, "coverage.txt");
+        string known = Path.GetTempFileName();
+        string[] lines = File.Exists(file) ? File.ReadAllLines(file) : [];
+        File.WriteAllLines(known, lines.Select(Child.Words).Where(w => w.Length > 2).Select(w => w[1]));
+        using (StreamWriter writer = File.AppendText(file))
+        {
+            ChildProcess.Read(
+                line =>
+                {
+                    if (line.StartsWith(Child.Mark, StringComparison.Ordinal))
+                    {
+                        writer.WriteLine(line);
+                        writer.Flush();
+                    }
+                },
+                "cover",
+                tests,
+                filter,
+                known
+            );
+        }
+
+        File.Delete(known);
+        var coverage = new Coverage();
+        string[] room = own.Split('|');
+        foreach (string[] words in File.ReadLines(file).Select(Child.Words))
+        {
+            coverage.Take(words, filter.Split('|'));
+        }
+
+        foreach (List<Test> list in coverage.reaching.Values)
+        {
+            Test[] sorted =
+            [
+                .. list.OrderByDescending(t => room.Any(r => $"{t.Class}.".Contains(r, StringComparison.Ordinal)))
+                    .ThenBy(t => t.Milliseconds),
+            ];
+            list.Clear();
+            list.AddRange(sorted);
+        }
+
+        return coverage;
+    }
+
+    private void Take(string[] words, string[] wanted)
+    {
+        switch (words)
+        {
+            case ["kept", string mutants]:
+                Kept.UnionWith(Numbers(mutants));
+                break;
+            case ["test", string id, string type, string time, string mutants]
+                when wanted.Any(w => $"{type}.".Contains(w, StringComparison.Ordinal)):
+                var test = new Test(id, type, double.Parse(time, CultureInfo.InvariantCulture));
+                foreach (int mutant in Numbers(mutants))
+                {
+                    if (!reaching.TryGetValue(mutant, out List<Test>? list))
+                    {
+                        reaching[mutant] = list = [];
+                    }
+
+                    list.Add(test);
+                }
+
+                break;
+            case ["bad", _, _, _, string name]:
+                Console.Error.WriteLine($"not used, because it fails without a mutant: {name}");
+                break;
+        }
+    }
+
+    private static IEnumerable<int> Numbers(string list) =>
+        list.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture));
+}
