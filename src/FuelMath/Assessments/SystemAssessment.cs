@@ -34,8 +34,8 @@ public sealed partial class SystemAssessment
     /// <param name="sets">The bench result of each stage. Copied.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     /// <exception cref="ArgumentException">
-    /// A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages, or
-    /// a point commands widths for another number of stages.
+    /// A set names a stage that the system does not have, or one stage has two sets, or the measured system has other stages,
+    /// another number of chambers or injectors in other places, or a point commands widths for another number of stages.
     /// </exception>
     public static SystemAssessment FromBench(
         FuelSystem system,
@@ -83,16 +83,9 @@ public sealed partial class SystemAssessment
         OperatingPoint[] all = Lists.NoNulls(points);
         (System, Measured, Sets) = (system, measured, [.. Lists.NoNulls(sets)]);
         CheckSets();
-        if (
-            measured is not null
-            && !measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name))
-        )
+        if (measured is not null)
         {
-            throw new RefusedArgumentException(
-                RefusalCode.NotAlike,
-                $"Must have the stages of '{system.Name:part}' in their order: {system.Stages.Select(s => s.Name):allowed}.",
-                nameof(measured)
-            );
+            CheckAlike(system, measured);
         }
 
         Points = [.. all.Select(p => PointAssessment.Of(system, p, measured))];
@@ -159,6 +152,40 @@ public sealed partial class SystemAssessment
 
         Guard.DifferentNames(Sets.Select(s => s.Stage), "sets");
     }
+
+    /// <summary>The measured system has its own injectors, in the same places of the same engine.</summary>
+    private static void CheckAlike(FuelSystem system, FuelSystem measured)
+    {
+        if (!measured.Stages.Select(s => s.Name).SequenceEqual(system.Stages.Select(s => s.Name)))
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
+                $"Must have the stages of '{system.Name:part}' in their order: {system.Stages.Select(s => s.Name):allowed}.",
+                nameof(measured)
+            );
+        }
+
+        if (measured.Engine.Chambers != system.Engine.Chambers)
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
+                $"Must have {system.Engine.Chambers:exactly} chambers, as '{system.Name:part}' has; it has {measured.Engine.Chambers:value}.",
+                nameof(measured)
+            );
+        }
+
+        if (!Seats(measured).SequenceEqual(Seats(system)))
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.NotAlike,
+                $"Must have its injectors at the nodes and chambers of those of '{system.Name:part}'.",
+                nameof(measured)
+            );
+        }
+    }
+
+    private static IEnumerable<(string Stage, string Node, int Chamber)> Seats(FuelSystem system) =>
+        system.Stages.SelectMany(s => s.Seats.Select(seat => (s.Name, seat.Node, seat.Chamber)));
 
     private IEnumerable<Finding> NotMeasured() =>
         Measured is null

@@ -27,6 +27,13 @@ internal static partial class Guard
 
     private const double SmallestQuantity = 1e-60;
 
+    /// <summary>
+    /// How far beyond an edge of a range a value still counts as the edge: by the span, or by the edge itself where that is
+    /// smaller, so that a wide range does not take values far below a small least one for it.
+    /// </summary>
+    internal static double Slack(double edge, double span) =>
+        EdgeTolerance * (edge == 0 ? span : Math.Min(span, Math.Abs(edge)));
+
     internal static double Finite<T>(
         T value,
         double si,
@@ -68,8 +75,8 @@ internal static partial class Guard
     )
         where T : struct, IQuantity
     {
-        double slack = EdgeTolerance * (max - min);
-        return si >= min - slack && si <= max + slack
+        double span = max - min;
+        return si >= min - Slack(min, span) && si <= max + Slack(max, span)
             ? Math.Clamp(si, min, max)
             : throw OutOfRange(value, $"from {fromSi(min):least} to {fromSi(max):most}", paramName, part);
     }

@@ -61,9 +61,7 @@ internal static class ChamberTable
             state.Point.Name,
             StateTables.Words(one.Basis),
             asked,
-            .. Enumerable
-                .Range(1, system.Engine.Chambers)
-                .Select(c => (object?)state.Chambers.FirstOrDefault(r => r.Chamber == c)?.Lambda?.ToRatio()),
+            .. state.Chambers.Select(c => (object?)c.Lambda?.ToRatio()),
             mean.ToRatio(),
             .. trapped ? [(object?)system.Engine.TrappedLambda(mean, SiUnits.Ratio(1)).ToRatio()] : NoCell,
             Above(state.Chambers.Max(c => c.Lambda?.ToRatio()), asked),

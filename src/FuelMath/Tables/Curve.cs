@@ -139,8 +139,9 @@ public sealed class Curve
 
         double low = Math.Min(this.y[0], this.y[^1]);
         double high = Math.Max(this.y[0], this.y[^1]);
-        double slack = Guard.EdgeTolerance * (high - low);
-        double target = y >= low - slack && y <= high + slack ? Math.Clamp(y, low, high) : y;
+        double span = high - low;
+        bool near = y >= low - Guard.Slack(low, span) && y <= high + Guard.Slack(high, span);
+        double target = near ? Math.Clamp(y, low, high) : y;
         int piece = MonotoneCubic.PieceOfValue(this.y, target, rising);
         bool outside = piece == 0 || piece == x.Length;
         double at = MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);

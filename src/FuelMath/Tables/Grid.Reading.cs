@@ -25,7 +25,7 @@ public sealed partial class Grid
     {
         (int row, double along) = Find(this.first, first, First.Name, nameof(first));
         T here = ReadRow(row, second);
-        return this.first.Length == 1 ? here : ((1 - along) * here) + (along * ReadRow(row + 1, second));
+        return ((1 - along) * here) + (along * ReadRow(row + 1, second));
     }
 
     /// <summary>Evaluates the table in any scalar, without branching, for columns and solvers.</summary>
@@ -63,11 +63,6 @@ public sealed partial class Grid
     private T ReadRows<T>(T first, T second)
         where T : struct, IScalar<T>
     {
-        if (this.first.Length == 1)
-        {
-            return ReadRow(0, second);
-        }
-
         first = Inside(this.first, first);
         second = this.second.Length == 1 ? second : Inside(this.second, second);
         (T lowHere, T lowThere) = Pair(0, second);
@@ -105,16 +100,10 @@ public sealed partial class Grid
         where T : struct, ILane<T>
     {
         GridCells table = cells ??= new(this.first, this.second, values);
-        bool hasFirst = this.first.Length > 1;
         bool hasSecond = this.second.Length > 1;
-        T cell = T.Of(0);
-        if (hasFirst)
-        {
-            first = Inside(this.first, first);
-            cell =
-                T.CountAtMost(this.first.AsSpan(1, this.first.Length - 2), first) * Math.Max(1, this.second.Length - 1);
-        }
-
+        first = Inside(this.first, first);
+        T cell =
+            T.CountAtMost(this.first.AsSpan(1, this.first.Length - 2), first) * Math.Max(1, this.second.Length - 1);
         if (hasSecond)
         {
             second = Inside(this.second, second);
@@ -131,7 +120,7 @@ public sealed partial class Grid
         }
 
         T along = (first - row) / height;
-        return hasFirst ? ((1 - along) * low) + (along * high) : low;
+        return ((1 - along) * low) + (along * high);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveInlining)]

@@ -117,7 +117,7 @@ public sealed partial class Grid
         (int row, double alongFirst) = Find(this.first, first, First.Name, nameof(first));
         (int column, double alongSecond) = Find(this.second, second, Second.Name, nameof(second));
         double here = Along(row, column, alongSecond);
-        double value = this.first.Length == 1 ? here : Between(here, Along(row + 1, column, alongSecond), alongFirst);
+        double value = Between(here, Along(row + 1, column, alongSecond), alongFirst);
         return TableChecks.Number(value, first, Name, nameof(first));
     }
 

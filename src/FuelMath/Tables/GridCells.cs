@@ -1,18 +1,18 @@
 namespace FuelMath;
 
 /// <summary>The cells of a grid, row by row, as records of four numbers.</summary>
-/// <remarks>A grid of one place on an axis has one cell there, whose width is zero.</remarks>
+/// <remarks>A grid of one place on its second axis has one cell there, whose width is zero.</remarks>
 internal sealed class GridCells
 {
     internal GridCells(double[] first, double[] second, double[,] values)
     {
-        (int rows, int columns) = (Math.Max(1, first.Length - 1), Math.Max(1, second.Length - 1));
+        (int rows, int columns) = (first.Length - 1, Math.Max(1, second.Length - 1));
         Values = new double[4 * rows * columns];
         Places = new double[4 * rows * columns];
         for (int i = 0; i < rows * columns; i++)
         {
             (int row, int column) = (i / columns, i % columns);
-            (int below, int right) = (Math.Min(row + 1, first.Length - 1), Math.Min(column + 1, second.Length - 1));
+            (int below, int right) = (row + 1, Math.Min(column + 1, second.Length - 1));
             Span<double> corners = Values.AsSpan(4 * i);
             (corners[0], corners[1]) = (values[row, column], values[row, right]);
             (corners[2], corners[3]) = (values[below, column], values[below, right]);

@@ -107,8 +107,9 @@ internal static class TableChecks
             return value;
         }
 
-        double slack = Guard.EdgeTolerance * (last - first);
-        if (outside == OutsideRange.HoldEnds || (value >= first - slack && value <= last + slack))
+        double span = last - first;
+        bool near = value >= first - Guard.Slack(first, span) && value <= last + Guard.Slack(last, span);
+        if (near || outside == OutsideRange.HoldEnds)
         {
             return Math.Clamp(value, first, last);
         }

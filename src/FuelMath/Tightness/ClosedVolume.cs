@@ -104,12 +104,7 @@ public sealed partial class ClosedVolume
     internal double Gas { get; }
 
     /// <summary>Pa absolute; NaN where it is not known at this temperature.</summary>
-    internal double VaporPressure =>
-        Fuel.VaporPressure.IsKnown
-        && Kelvins >= Fuel.VaporPressure.Law.Lowest
-        && Kelvins <= Fuel.VaporPressure.Law.Highest
-            ? Fuel.VaporPressure.Law.At(Temperature)
-            : double.NaN;
+    internal double VaporPressure => VaporPressureAt(Kelvins);
 
     /// <summary>The volume released when its pressure falls, as when a line is opened.</summary>
     /// <param name="before">Gauge pressure before.</param>
@@ -145,12 +140,13 @@ public sealed partial class ClosedVolume
     /// <returns>The rise of pressure; a fall when it cools.</returns>
     /// <remarks>In a full line without gas it is several bar per kelvin.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">The pressure is not above vacuum.</exception>
-    /// <exception cref="NoSolutionException">The pressure would fall below the vapor pressure.</exception>
+    /// <exception cref="NoSolutionException">The pressure would fall below the vapor pressure after the change.</exception>
     public Pressure PressureRiseFor(GaugePressure before, TemperatureDelta warming)
     {
         double first = Absolute(before);
         double kelvins = Guard.Finite(warming, warming.InSi());
-        double low = double.IsNaN(VaporPressure) ? first * 1e-3 : Math.Min(first, VaporPressure);
+        double vapor = VaporPressureAt(Kelvins + kelvins);
+        double low = double.IsNaN(vapor) ? first * 1e-3 : Math.Min(first, vapor);
         double high = first + (Math.Abs(kelvins) * 2 * Math.Max(Math.Abs(Expansion) * Modulus, first / Kelvins)) + 1;
 
         // The leaked volume falls as the pressure after rises; at the true pressure it is zero.
@@ -211,6 +207,13 @@ public sealed partial class ClosedVolume
                 $"Must be above vacuum, {new GaugePressure(-Outside):above}; it was {pressure:value}.",
                 paramName
             );
+
+    private double VaporPressureAt(double kelvins) =>
+        Fuel.VaporPressure.IsKnown
+        && kelvins >= Fuel.VaporPressure.Law.Lowest
+        && kelvins <= Fuel.VaporPressure.Law.Highest
+            ? Fuel.VaporPressure.Law.At(SiUnits.Temperature(kelvins))
+            : double.NaN;
 
     internal double Released(double before, double after) =>
         PressureDecay

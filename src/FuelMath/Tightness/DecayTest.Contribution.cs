@@ -11,7 +11,7 @@ public sealed partial class DecayTest
         {
             Input = input;
             Uncertainty = SiUnits.VolumeFlow(rate);
-            Share = SiUnits.Ratio(total == 0 ? 0 : rate * rate / (total * total));
+            Share = SiUnits.Ratio(rate / total * (rate / total));
         }
 
         /// <summary>The input.</summary>

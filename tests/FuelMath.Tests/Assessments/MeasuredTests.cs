@@ -1,5 +1,6 @@
 using System.Globalization;
 using FuelMath.Bench;
+using FuelMath.Tests.Documents;
 using FuelMath.Tests.Systems;
 using UnitsNet;
 
@@ -139,6 +140,36 @@ public sealed class MeasuredTests
                     [new SystemAssessment.StageSet("tertiary", Report(500, 500))]
                 )
         );
+
+    /// <summary>The bundled stand has two chambers and the bundled circuit car six; both call their stage the same.</summary>
+    [Fact]
+    public void FromBench_AnotherEngine_IsRefused()
+    {
+        FuelSystem two = SystemDocument.Read(TestFiles.System("training-stand"));
+        FuelSystem six = SystemDocument.Read(TestFiles.System("circuit-car"));
+
+        Assert.Equal(two.Stages.Select(s => s.Name), six.Stages.Select(s => s.Name));
+        Words.Refused<ArgumentException>("measured", "2, 6", () => SystemAssessment.FromBench(two, [], six, []));
+        Words.Refused<ArgumentException>("measured", "6, 2", () => SystemAssessment.FromBench(six, [], two, []));
+    }
+
+    [Fact]
+    public void FromBench_InjectorsAtOtherPlaces_IsRefused()
+    {
+        FuelSystem four = Workshop.Four();
+        InjectorStage stage = four.Stages[0];
+        FuelSystem other = new(
+            four.Name,
+            four.Fuel,
+            four.Engine,
+            four.Network,
+            [new InjectorStage(stage.Name, stage.Discharge, stage.PulsesPerCycle, stage.Seats.Reverse())],
+            four.Power,
+            four.Source
+        );
+
+        Words.Refused<ArgumentException>("measured", () => SystemAssessment.FromBench(four, [], other, []));
+    }
 
     private static SystemAssessment Assess(FuelSystem system, Injector[] measured, OperatingPoint point) =>
         SystemAssessment.FromBench(system, [point], system.WithInjectors("primary", measured), []);
