@@ -10,52 +10,6 @@ namespace FuelMath;
 /// </summary>
 internal static class LogText
 {
-    /// <summary>The units of a kind that a log shows, largest first; the first in which the number reaches one is taken.</summary>
-    private static readonly Dictionary<Type, (Enum Unit, string Symbol)[]> Units = new()
-    {
-        [typeof(Pressure)] = [(PressureUnit.Kilopascal, "kPa")],
-        [typeof(VolumeFlow)] =
-        [
-            (VolumeFlowUnit.CubicCentimeterPerMinute, "cm3/min"),
-            (VolumeFlowUnit.LiterPerHour, "L/h"),
-        ],
-        [typeof(MassFlow)] = [(MassFlowUnit.GramPerSecond, "g/s"), (MassFlowUnit.MilligramPerSecond, "mg/s")],
-        [typeof(Volume)] =
-        [
-            (VolumeUnit.Liter, "L"),
-            (VolumeUnit.CubicCentimeter, "cm3"),
-            (VolumeUnit.CubicMillimeter, "mm3"),
-        ],
-        [typeof(Mass)] = [(MassUnit.Kilogram, "kg"), (MassUnit.Gram, "g"), (MassUnit.Milligram, "mg")],
-        [typeof(Length)] = [(LengthUnit.Meter, "m"), (LengthUnit.Millimeter, "mm"), (LengthUnit.Micrometer, "um")],
-        [typeof(Angle)] = [(AngleUnit.Degree, "deg")],
-        [typeof(Area)] = [(AreaUnit.SquareMillimeter, "mm2")],
-        [typeof(Density)] = [(DensityUnit.KilogramPerCubicMeter, "kg/m3")],
-        [typeof(DynamicViscosity)] = [(DynamicViscosityUnit.MillipascalSecond, "mPa s")],
-        [typeof(KinematicViscosity)] = [(KinematicViscosityUnit.Centistokes, "mm2/s")],
-        [typeof(Temperature)] = [(TemperatureUnit.DegreeCelsius, "degC")],
-        [typeof(TemperatureDelta)] = [(TemperatureDeltaUnit.Kelvin, "K")],
-        [typeof(ElectricPotential)] = [(ElectricPotentialUnit.Volt, "V"), (ElectricPotentialUnit.Millivolt, "mV")],
-        [typeof(ElectricCurrent)] = [(ElectricCurrentUnit.Ampere, "A"), (ElectricCurrentUnit.Milliampere, "mA")],
-        [typeof(ElectricResistance)] = [(ElectricResistanceUnit.Ohm, "ohm"), (ElectricResistanceUnit.Milliohm, "mohm")],
-        [typeof(Duration)] =
-        [
-            (DurationUnit.Hour, "h"),
-            (DurationUnit.Second, "s"),
-            (DurationUnit.Millisecond, "ms"),
-            (DurationUnit.Microsecond, "us"),
-        ],
-        [typeof(RotationalSpeed)] = [(RotationalSpeedUnit.RevolutionPerMinute, "rpm")],
-        [typeof(Frequency)] = [(FrequencyUnit.Hertz, "Hz")],
-        [typeof(Power)] = [(PowerUnit.Kilowatt, "kW"), (PowerUnit.Watt, "W")],
-        [typeof(SpecificEnergy)] = [(SpecificEnergyUnit.MegajoulePerKilogram, "MJ/kg")],
-        [typeof(SpecificEntropy)] = [(SpecificEntropyUnit.KilojoulePerKilogramKelvin, "kJ/(kg K)")],
-        [typeof(Speed)] = [(SpeedUnit.MeterPerSecond, "m/s")],
-        [typeof(Acceleration)] = [(AccelerationUnit.MeterPerSecondSquared, "m/s2")],
-        [typeof(Force)] = [(ForceUnit.Newton, "N")],
-        [typeof(Ratio)] = [(RatioUnit.Percent, "%"), (RatioUnit.DecimalFraction, "1")],
-    };
-
     /// <summary>The text of an interpolated string, whose quantities are written as <see cref="Of(IQuantity, string?)"/> does.</summary>
     internal static string Of(LogTextHandler text) => text.ToString();
 
@@ -64,12 +18,13 @@ internal static class LogText
     /// <param name="symbol">The unit to show it in; a usual one of its size when null. "1" shows a ratio as a number.</param>
     internal static string Of(IQuantity value, string? symbol)
     {
-        if (!Units.TryGetValue(value.GetType(), out (Enum Unit, string Symbol)[]? units))
+        (Enum Unit, string Symbol)[] units = UnitsOf(value);
+        if (units.Length == 0)
         {
             return $"{Number(value.NumberIn(value.Unit))} {Echo.Symbol(value)}";
         }
 
-        int at = symbol is null ? Usual(value, units) : Array.FindIndex(units, u => u.Symbol == symbol);
+        int at = symbol is null ? Usual(value, units) : Named(symbol, units);
         string number = Number(value.NumberIn(units[at].Unit));
         return units[at].Symbol == "1" ? number : $"{number} {units[at].Symbol}";
     }
@@ -88,9 +43,70 @@ internal static class LogText
             return 0;
         }
 
-        int at = Array.FindIndex(units, u => !(Math.Abs(value.NumberIn(u.Unit)) < 1));
-        return at >= 0 ? at
+        int at = 0;
+        while (at < units.Length && Math.Abs(value.NumberIn(units[at].Unit)) < 1)
+        {
+            at++;
+        }
+
+        return at < units.Length ? at
             : value.NumberIn(units[^1].Unit) == 0 ? 0
             : units.Length - 1;
     }
+
+    private static int Named(string symbol, (Enum Unit, string Symbol)[] units)
+    {
+        int at = 0;
+        while (units[at].Symbol != symbol)
+        {
+            at++;
+        }
+
+        return at;
+    }
+
+    /// <summary>The units of a kind that a log shows, largest first; the first in which the number reaches one is taken.</summary>
+    /// <remarks>Asks for types and names none as an object, which would keep every unit in a library that uses no quantity.</remarks>
+    private static (Enum Unit, string Symbol)[] UnitsOf(IQuantity value) =>
+        value switch
+        {
+            Pressure => [(PressureUnit.Kilopascal, "kPa")],
+            VolumeFlow => [(VolumeFlowUnit.CubicCentimeterPerMinute, "cm3/min"), (VolumeFlowUnit.LiterPerHour, "L/h")],
+            MassFlow => [(MassFlowUnit.GramPerSecond, "g/s"), (MassFlowUnit.MilligramPerSecond, "mg/s")],
+            Volume =>
+            [
+                (VolumeUnit.Liter, "L"),
+                (VolumeUnit.CubicCentimeter, "cm3"),
+                (VolumeUnit.CubicMillimeter, "mm3"),
+            ],
+            Mass => [(MassUnit.Kilogram, "kg"), (MassUnit.Gram, "g"), (MassUnit.Milligram, "mg")],
+            Length => [(LengthUnit.Meter, "m"), (LengthUnit.Millimeter, "mm"), (LengthUnit.Micrometer, "um")],
+            Angle => [(AngleUnit.Degree, "deg")],
+            Area => [(AreaUnit.SquareMillimeter, "mm2")],
+            Density => [(DensityUnit.KilogramPerCubicMeter, "kg/m3")],
+            DynamicViscosity => [(DynamicViscosityUnit.MillipascalSecond, "mPa s")],
+            KinematicViscosity => [(KinematicViscosityUnit.Centistokes, "mm2/s")],
+            Temperature => [(TemperatureUnit.DegreeCelsius, "degC")],
+            TemperatureDelta => [(TemperatureDeltaUnit.Kelvin, "K")],
+            ElectricPotential => [(ElectricPotentialUnit.Volt, "V"), (ElectricPotentialUnit.Millivolt, "mV")],
+            ElectricCurrent => [(ElectricCurrentUnit.Ampere, "A"), (ElectricCurrentUnit.Milliampere, "mA")],
+            ElectricResistance => [(ElectricResistanceUnit.Ohm, "ohm"), (ElectricResistanceUnit.Milliohm, "mohm")],
+            Duration =>
+            [
+                (DurationUnit.Hour, "h"),
+                (DurationUnit.Second, "s"),
+                (DurationUnit.Millisecond, "ms"),
+                (DurationUnit.Microsecond, "us"),
+            ],
+            RotationalSpeed => [(RotationalSpeedUnit.RevolutionPerMinute, "rpm")],
+            Frequency => [(FrequencyUnit.Hertz, "Hz")],
+            Power => [(PowerUnit.Kilowatt, "kW"), (PowerUnit.Watt, "W")],
+            SpecificEnergy => [(SpecificEnergyUnit.MegajoulePerKilogram, "MJ/kg")],
+            SpecificEntropy => [(SpecificEntropyUnit.KilojoulePerKilogramKelvin, "kJ/(kg K)")],
+            Speed => [(SpeedUnit.MeterPerSecond, "m/s")],
+            Acceleration => [(AccelerationUnit.MeterPerSecondSquared, "m/s2")],
+            Force => [(ForceUnit.Newton, "N")],
+            Ratio => [(RatioUnit.Percent, "%"), (RatioUnit.DecimalFraction, "1")],
+            _ => [],
+        };
 }
