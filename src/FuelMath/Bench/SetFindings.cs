@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using FuelMath.Statistics;
 using UnitsNet;
 using UnitsNet.Units;
 
@@ -7,10 +8,17 @@ namespace FuelMath.Bench;
 /// <summary>The findings of a set report.</summary>
 internal static class SetFindings
 {
+    private static readonly DataSource EqualVariances = new("ISO-5725-2", "section 7.3.3, Cochran's test");
+
     private static readonly DataSource Median = new("Common-practice", "coil against the median of its set");
 
     internal static ImmutableArray<Finding> Of(SetReport report) =>
-        [.. Set(report), .. report.Members.SelectMany(m => Member(m, report.Limits, report.Rating)), .. Unread(report)];
+        [
+            .. Set(report),
+            .. report.Members.SelectMany(m => Member(m, report.Limits, report.Rating)),
+            .. Scattering(report),
+            .. Unread(report),
+        ];
 
     private static IEnumerable<Finding> Set(SetReport report)
     {
@@ -70,6 +78,30 @@ internal static class SetFindings
             limit.Source,
             "Watch each of them, shut, at the highest pressure that it will see, before it is fitted."
         ).AsNotKnown();
+    }
+
+    private static IEnumerable<Finding> Scattering(SetReport report)
+    {
+        foreach (SetReport.Member one in report.Members)
+        {
+            if (one.Scatter is not { } scatter)
+            {
+                continue;
+            }
+
+            double critical = scatter.Test.Critical(scatter.IsOutlier ? CochranTest.Outlier : CochranTest.Straggler);
+            var finding = new Finding(
+                FindingCode.InjectorScatters,
+                scatter.IsOutlier ? Severity.Warning : Severity.Note,
+                one.Name,
+                $"The repeats of injector '{one.Name}' scatter more than those of the others",
+                $"{Percent(SiUnits.Ratio(scatter.Test.Share))} of the sum of squares of all: its readings scatter by {Percent(one.Repeatability!.Value)}, those of the others by {Percent(report.Repeatability!.Value)}",
+                $"{Percent(SiUnits.Ratio(critical))}, which chance exceeds in {(scatter.IsOutlier ? "1 %" : "5 %")} of sets",
+                EqualVariances,
+                "Clean it and read it again, oftener: a needle that sticks, or a reading that went wrong. Until then its interval is that of its own repeats."
+            ).WithQuantities(SiUnits.Ratio(scatter.Test.Share), SiUnits.Ratio(critical));
+            yield return scatter.IsOutlier ? finding.AsNotKnown() : finding;
+        }
     }
 
     private static IEnumerable<Finding> Member(SetReport.Member one, AcceptanceLimits limits, FlowRating rating)

@@ -17,6 +17,15 @@ internal sealed record SetFlow(double Now, int Repeats, double Squares, double R
     /// so repeats do not average the rounding error out.
     /// </summary>
     internal double ErrorAt(double scatter) => Math.Max(scatter / Math.Sqrt(Repeats), Rounding);
+
+    /// <summary>Degrees of freedom of its scatter.</summary>
+    internal int Freedom => Repeats - 1;
+
+    /// <summary>The sum of squares, and at least that of rounding: equal readings do not show that nothing scatters.</summary>
+    internal double LeastSquares => Math.Max(Squares, Freedom * Rounding * Rounding);
+
+    /// <summary>The standard deviation of one reading by its own repeats alone, and at least that of rounding.</summary>
+    internal double OwnScatter => Math.Sqrt(LeastSquares / Freedom);
 }
 
 /// <summary>The coil of one injector, at 20 °C.</summary>
@@ -48,8 +57,9 @@ internal sealed class SetFlows
         Rated = rating.StaticVolumeFlow.InSi();
         RatedPressure = rating.DifferentialPressure.InSi();
         Reach = limits.FromRating.InSi() + Guard.EdgeTolerance;
-        double rounding = Averages.RootMeanSquare(All.Select(f => f.Rounding));
-        int freedom = All.Sum(f => f.Repeats - 1);
+        Scatters = SetScatter.Of(All);
+        SetFlow[] pooled = [.. All.Where((_, i) => Scatters[i] is null)];
+        int freedom = pooled.Sum(f => f.Freedom);
         if (freedom == 0)
         {
             // Readings of equal flows differ by one step at most.
@@ -57,13 +67,19 @@ internal sealed class SetFlows
             return;
         }
 
-        double scatter = Math.Max(Math.Sqrt(All.Sum(f => f.Squares) / freedom), rounding);
-        double error = All.Max(f => f.ErrorAt(scatter));
+        double rounding = Averages.RootMeanSquare(pooled.Select(f => f.Rounding));
+        double scatter = Math.Max(Math.Sqrt(pooled.Sum(f => f.Squares) / freedom), rounding);
+        double[] errors = [.. All.Select((f, i) => f.ErrorAt(Scatters[i] is null ? scatter : f.OwnScatter))];
         double factor = Student.TwoSided(freedom, confidence);
         Repeatability = scatter / Mean;
-        LeastDifference = factor * Math.Sqrt(2) * error / Mean;
-        LeastSpread = StudentizedRange.Quantile(All.Length, freedom, confidence) * error / Mean;
-        HalfWidths = [.. All.Select(f => factor * f.ErrorAt(scatter))];
+        LeastDifference = factor * Math.Sqrt(2) * errors.Max() / Mean;
+        LeastSpread = StudentizedRange.Quantile(All.Length, freedom, confidence) * errors.Max() / Mean;
+        HalfWidths =
+        [
+            .. All.Select(
+                (f, i) => errors[i] * (Scatters[i] is null ? factor : Student.TwoSided(f.Freedom, confidence))
+            ),
+        ];
     }
 
     internal ImmutableArray<SetFlow> All { get; }
@@ -83,12 +99,15 @@ internal sealed class SetFlows
     /// <summary>The largest allowed departure from the rating, including the edge tolerance.</summary>
     internal double Reach { get; }
 
-    /// <summary>Half of Student's interval of each flow, by the pooled scatter; empty without repeats.</summary>
+    /// <summary>The injectors whose repeats scatter more than those of the others; null for each that is pooled.</summary>
+    internal ImmutableArray<SetScatter?> Scatters { get; }
+
+    /// <summary>Half of Student's interval of each flow, by the pooled scatter or its own; empty without repeats.</summary>
     internal ImmutableArray<double> HalfWidths { get; } = [];
 
     /// <summary>
-    /// Pooled standard deviation of repeats or that of rounding, whichever is greater, as a fraction of the mean; null
-    /// without repeats.
+    /// Pooled standard deviation of repeats or that of rounding, whichever is greater, as a fraction of the mean, without
+    /// those that scatter more than the others; null without repeats.
     /// </summary>
     internal double? Repeatability { get; }
 

@@ -11,10 +11,12 @@ public sealed partial class SetReport
         private readonly SetFlow flow;
         private readonly SetFlows set;
         private readonly double? half;
+        private readonly SetScatter? scatter;
 
         internal Member(string name, int place, SetFlows set, LeakageVerdict? leakage, SetCoil? coil)
         {
             (Name, flow, this.set) = (name, set.All[place], set);
+            scatter = set.Scatters[place];
             half = set.HalfWidths.IsEmpty ? null : set.HalfWidths[place];
             (Leakage, Coil) = (leakage, coil?.Verdict);
             if (coil is not null)
@@ -31,11 +33,23 @@ public sealed partial class SetReport
         public VolumeFlow Flow => SiUnits.VolumeFlow(flow.Now);
 
         /// <summary>
-        /// Half of Student's interval of that mean, in m³/s, by the pooled scatter of all repeats of the set; null
-        /// where no
-        /// injector was read twice.
+        /// Half of Student's interval of that mean, in m³/s, by the pooled scatter of the repeats of the set, or by its
+        /// own where it is not pooled; null where no injector was read twice.
         /// </summary>
         public VolumeFlow? FlowHalfWidth => half is { } value ? SiUnits.VolumeFlow(value) : null;
+
+        /// <summary>
+        /// Whether its repeats scatter as those of the others do, so that the scatter of all is taken for it; else its own
+        /// is, and a finding says so.
+        /// </summary>
+        /// <remarks>Source: [ISO-5725-2] section 7.3.3, Cochran's test at 5 %.</remarks>
+        public bool IsPooled => scatter is null;
+
+        /// <summary>
+        /// Its own repeatability: the standard deviation of its repeats, as a fraction of their mean, and at least the
+        /// resolution of the instrument over the square root of twelve; null where it was not read twice.
+        /// </summary>
+        public Ratio? Repeatability => flow.Freedom > 0 ? SiUnits.Ratio(flow.OwnScatter / flow.Now) : null;
 
         /// <summary>Its departure from the rating, as a fraction of it.</summary>
         public Ratio FromRating => SiUnits.Ratio((flow.Now / set.Rated) - 1);
@@ -83,9 +97,9 @@ public sealed partial class SetReport
         public CoilVerdict? Coil { get; }
 
         /// <summary>
-        /// Rejected if flow, leakage or coil is; else undecided if one of them is, or if leakage was watched only below
-        /// the
-        /// pressure of the rating; else accepted, as far as it was read.
+        /// Rejected if flow, leakage or coil is; else undecided if one of them is, if leakage was watched only below the
+        /// pressure of the rating, or if its repeats scatter more than chance explains in 99 % of sets; else accepted, as
+        /// far as it was read.
         /// </summary>
         public BenchVerdict Verdict =>
             !IsFlowAccepted || Leakage?.Verdict == BenchVerdict.Rejected || Coil?.Verdict == BenchVerdict.Rejected
@@ -94,6 +108,7 @@ public sealed partial class SetReport
             || Leakage?.Verdict == BenchVerdict.Undecided
             || Coil?.Verdict == BenchVerdict.Undecided
             || !IsLeakageWatched
+            || scatter is { IsOutlier: true }
                 ? BenchVerdict.Undecided
             : BenchVerdict.Accepted;
 
@@ -102,6 +117,9 @@ public sealed partial class SetReport
 
         /// <inheritdoc />
         public override string ToString() => LogText.Of($"{Name}: {Flow}, {FromMean} from the mean, {Verdict}");
+
+        /// <summary>The test by which its scatter is not pooled; null where it is.</summary>
+        internal SetScatter? Scatter => scatter;
 
         /// <summary>Whether leakage was not read, or was also read at the pressure of the rating or above.</summary>
         internal bool IsLeakageWatched =>

@@ -10,7 +10,8 @@ namespace FuelMath.Bench;
 /// Judged by limits, not by standard scores: in a set of n no score can exceed (n - 1) / sqrt(n), so a rule of three
 /// standard deviations can't flag any of ten or fewer. Source: [Shiffler-1988]. What the readings can't show is
 /// undecided, with a finding. The spread is compared with the range of n equal injectors, not with the difference of a
-/// pair; every interval uses the pooled scatter of all repeats. Source: [Harter-1960].
+/// pair; every interval uses the pooled scatter of all repeats, but
+/// for an injector whose repeats scatter more than those of the others. Source: [Harter-1960], [ISO-5725-2] section 7.3.3.
 /// </para>
 /// <para>Caution: never run an engine leaner than intended to test a set.</para>
 /// </remarks>
@@ -78,8 +79,8 @@ public sealed partial class SetReport
 
     /// <summary>
     /// The repeatability of the bench: the pooled standard deviation of repeats about each injector's own mean, as a
-    /// fraction of the mean flow, and at least the resolution of the instrument over the square root of twelve; null
-    /// where no injector was read twice.
+    /// fraction of the mean flow, and at least the resolution of the instrument over the square root of twelve; without
+    /// the injectors that scatter more than the others; null where no injector was read twice.
     /// </summary>
     public Ratio? Repeatability => flows.Repeatability is { } value ? SiUnits.Ratio(value) : null;
 

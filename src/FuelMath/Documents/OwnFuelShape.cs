@@ -54,7 +54,7 @@ internal static class OwnFuelShape
                     ),
                     f => f.Density
                 )
-                .Says("Density against temperature.");
+                .Says("Density against temperature; it falls from point to point.");
             var viscosity = o.Required(
                     "viscosity",
                     PropertyPointsShape.Of<LiquidViscosity, DynamicViscosity>(
@@ -66,9 +66,9 @@ internal static class OwnFuelShape
                     ),
                     f => f.Viscosity
                 )
-                .Says("Dynamic viscosity against temperature.");
+                .Says("Dynamic viscosity against temperature; it falls from point to point.");
             var vaporPressure = o.Required("vaporPressure", VaporPressure, f => f.VaporPressure)
-                .Says("Vapor pressure against temperature, or why it is not known.");
+                .Says("Vapor pressure against temperature, which rises from point to point, or why it is not known.");
             var heatingValue = o.Optional(
                     "lowerHeatingValue",
                     QuantityShapes.SpecificEnergy.Positive,

@@ -92,6 +92,9 @@ public enum FindingCode
     /// <summary>A relief valve is open.</summary>
     ReliefOpen,
 
+    /// <summary>Fuel leaves the system and does not come back.</summary>
+    FuelEscapes,
+
     /// <summary>A surge tank drains.</summary>
     SurgeTankDrains,
 
@@ -178,6 +181,9 @@ public enum FindingCode
 
     /// <summary>Readings do not decide whether an injector is within its limit.</summary>
     FlowUndecided,
+
+    /// <summary>The repeats of an injector scatter more than those of the others.</summary>
+    InjectorScatters,
 
     /// <summary>An injector leaks.</summary>
     InjectorLeaks,

@@ -30,6 +30,9 @@ public abstract class FlowPart
     /// <summary>Whether it traps pressure on one side when the pumps are stopped.</summary>
     internal virtual bool ShutsIn => false;
 
+    /// <summary>Whether it lets through only what is too much, and shuts before the pressure ahead of it falls.</summary>
+    internal virtual bool ReturnsSurplus => false;
+
     /// <summary>Where trapped pressure may leak inside it.</summary>
     internal virtual LeakPlaces LeakPlaces => LeakPlaces.None;
 

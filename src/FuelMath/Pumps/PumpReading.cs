@@ -27,6 +27,7 @@ internal sealed class PumpReading(Pump pump) : PartReading
     private int raisedCount;
     private double density;
     private double riseFactor = 1;
+    private (double Volts, double Rise)? lastOutside;
 
     /// <summary>The basis of the curve where it is an estimate; null when it was measured.</summary>
     internal string? EstimateBasis { get; private set; }
@@ -172,14 +173,36 @@ internal sealed class PumpReading(Pump pump) : PartReading
     /// <exception cref="OutsideTableException">It lies outside the curve.</exception>
     internal void JudgeRise(double rise)
     {
+        if (!Reaches(rise))
+        {
+            _ = Whole.CurrentAt(SiUnits.Pressure(rise / riseFactor));
+        }
+    }
+
+    /// <summary>Notes a rise of a round that lies outside the curve: rounds may go on from there, and an answer may not.</summary>
+    internal void NoteRise(double rise) => lastOutside = Reaches(rise) ? lastOutside : (volts, rise);
+
+    /// <summary>
+    /// Refuses rounds that do not settle, where they left the curve: its range changes at each measured voltage, so that
+    /// they can go to and fro between a voltage with data and one without.
+    /// </summary>
+    /// <exception cref="OutsideTableException">They left it.</exception>
+    internal void JudgeUnsettled()
+    {
+        if (lastOutside is { } outside)
+        {
+            Set(outside.Volts);
+            JudgeRise(outside.Rise);
+        }
+    }
+
+    private bool Reaches(double rise)
+    {
         (double first, double last) = whole is null
             ? (rises[0], rises[count - 1])
             : (whole.CurrentOverRise.First, whole.CurrentOverRise.Last);
         double measured = rise / riseFactor;
         bool stalls = measured > last && (whole is null ? flows[0] : whole.RiseOverFlow.First) == 0;
-        if (!(measured >= first && measured <= last) && !stalls)
-        {
-            _ = Whole.CurrentAt(SiUnits.Pressure(measured));
-        }
+        return (measured >= first && measured <= last) || stalls;
     }
 }

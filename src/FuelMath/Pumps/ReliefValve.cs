@@ -70,6 +70,9 @@ public sealed class ReliefValve : FlowPart
     internal override bool ShutsIn => true;
 
     /// <inheritdoc />
+    internal override bool ReturnsSurplus => true;
+
+    /// <inheritdoc />
     internal override LeakPlaces LeakPlaces => LeakPlaces.ReliefSeat;
 
     /// <inheritdoc />

@@ -100,6 +100,9 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
     internal override bool ShutsIn => true;
 
     /// <inheritdoc />
+    internal override bool ReturnsSurplus => true;
+
+    /// <inheritdoc />
     internal override LeakPlaces LeakPlaces => LeakPlaces.BypassSeat | LeakPlaces.Diaphragm;
 
     bool IRegulator.IsReducing => false;

@@ -40,6 +40,11 @@ internal static class AnswerChecks
         state.JudgeBelief();
         if (!(state.Change <= settled))
         {
+            foreach (PumpReading pump in state.Pumps)
+            {
+                pump.JudgeUnsettled();
+            }
+
             throw new NoSolutionException(
                 RefusalCode.NotConverged,
                 $"'{state.Path.System.Name:part}' at '{state.Point.Name:point}'",

@@ -67,7 +67,7 @@ internal sealed class PathFindings(SolvedSystem solved)
 
     private void LookAtReserve()
     {
-        double drawn = solved.Parts.Injectors.Sum(i => i.MeanFlow.InSi());
+        double drawn = solved.Parts.Demand;
         double limit = solved.System.Limits.PumpReserve.InSi();
         if (solved.Parts.Reserve is { } reserve && drawn > 0 && !IsStarved && reserve < limit * drawn)
         {

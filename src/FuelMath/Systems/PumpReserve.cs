@@ -2,7 +2,7 @@ using FuelMath.Formulas;
 
 namespace FuelMath;
 
-/// <summary>What the pumps of a solved state could still give at the pressure that must hold, beyond what is drawn.</summary>
+/// <summary>What the pumps of a solved state could still give at the pressure that must hold, beyond their demand.</summary>
 /// <remarks>
 /// Behind a bypass regulator that is what it sends back. Ahead of a reducing regulator, or without any, the pumps run up
 /// their curves to whatever pressure is left over: that surplus is given up, losses grown with the square of the flow, and
@@ -54,7 +54,7 @@ internal sealed class PumpReserve
             return parts.Regulators.Sum(r => r.BypassedFlow.InSi());
         }
 
-        double drawn = parts.Injectors.Sum(i => i.MeanFlow.InSi());
+        double drawn = PumpOutlets.Demand(solve);
         return Surplus(system, point, parts) is { } surplus
             ? new PumpReserve(system, point, parts, surplus, drawn > 0 ? Dissipated(solve) / drawn : 0, drawn).Value()
             : null;
@@ -89,9 +89,12 @@ internal sealed class PumpReserve
         );
     }
 
-    /// <summary>The lines that lead to an injector without passing a tank.</summary>
-    private static HashSet<string> RailLines(FuelSystem system)
+    private static HashSet<string> RailLines(FuelSystem system) => RailLines(system, _ => true);
+
+    /// <summary>The lines that lead to an injector without passing a tank, or a line that is left out.</summary>
+    internal static HashSet<string> RailLines(FuelSystem system, Func<Line, bool> passes)
     {
+        Line[] all = [.. system.Network.Lines.Where(passes)];
         HashSet<string> tanks = [.. system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name)];
         HashSet<string> nodes = [.. system.Stages.SelectMany(s => s.Seats).Select(s => s.Node)];
         HashSet<string> lines = [];
@@ -99,7 +102,7 @@ internal sealed class PumpReserve
         while (known < lines.Count)
         {
             known = lines.Count;
-            foreach (Line line in system.Network.Lines.Where(l => nodes.Contains(l.From) || nodes.Contains(l.To)))
+            foreach (Line line in all.Where(l => nodes.Contains(l.From) || nodes.Contains(l.To)))
             {
                 lines.Add(line.Name);
                 nodes.UnionWith(new[] { line.From, line.To }.Where(n => !tanks.Contains(n)));
@@ -146,17 +149,18 @@ internal sealed class PumpReserve
         return least;
     }
 
-    /// <summary>What hoses, fittings and filters take, W.</summary>
+    /// <summary>What hoses, fittings and filters take on the way to the injectors, W.</summary>
     private static double Dissipated(ReportedSolve solve)
     {
         (FuelSystem system, OperatingPoint point) = (solve.System, solve.Point);
         double weight = system.Fuel.DensityAt(point.Fuel).InSi() * Hydrostatics.StandardGravity;
         double sum = 0;
         HashSet<string> rails = RailLines(system);
+        HashSet<int> aside = PumpOutlets.BranchesIn(solve);
         for (int i = 0; i < system.Network.Lines.Length; i++)
         {
             Line line = system.Network.Lines[i];
-            if (line.Part.IsPassage && rails.Contains(line.Name))
+            if (line.Part.IsPassage && rails.Contains(line.Name) && !aside.Contains(i))
             {
                 (int from, int to) = (system.Network.PlaceOf(line.From), system.Network.PlaceOf(line.To));
                 double head =

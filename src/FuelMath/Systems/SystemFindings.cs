@@ -12,6 +12,7 @@ internal static class SystemFindings
         new InjectorFindings(solved).Find();
         new MixtureFindings(solved).Find();
         new PathFindings(solved).Find();
+        new EscapeFindings(solved).Find();
         new PumpFindings(solved).Find();
         new VaporFindings(solved).Find();
         new WiringFindings(solved).Find();

@@ -21,6 +21,7 @@ internal sealed class SystemParts
             Target,
             LambdaIfOilUnburned,
             Reserve,
+            Demand,
             SurgeTanks,
             Wiring,
             SourceVolts
@@ -35,6 +36,7 @@ internal sealed class SystemParts
             other.Target,
             other.LambdaIfOilUnburned,
             other.Reserve,
+            other.Demand,
             other.SurgeTanks,
             other.Wiring,
             other.SourceVolts
@@ -65,11 +67,15 @@ internal sealed class SystemParts
     /// <summary>What the pumps could still give at the pressure that must hold, m³/s; null where nothing says what must.</summary>
     internal double? Reserve { get; private init; }
 
+    /// <summary>What the pumps must deliver, m³/s: <see cref="PumpOutlets.Demand"/>.</summary>
+    internal double Demand { get; private init; }
+
     internal required ImmutableArray<SurgeTankBalance> SurgeTanks { get; init; }
 
     internal required WiringMesh.State? Wiring { get; init; }
 
-    internal SystemParts WithReserve(double? reserve) => new(this) { Reserve = reserve };
+    internal SystemParts WithReserve(double? reserve, double demand) =>
+        new(this) { Reserve = reserve, Demand = demand };
 
     /// <summary>The same state, seen with some of its pumps and regulators.</summary>
     internal SystemParts With(

@@ -39,6 +39,7 @@ internal sealed class SystemPath
         CoilConductances = [.. system.Stages.Select(stage => stage.Seats.Sum(s => 1 / s.Injector.Coil.InSi()))];
         Transitions = system.Staging is { } staging ? [staging.TransitionDutyCycle.InSi()] : [];
         ReserveNeedsCurves = PumpReserve.NeedsCurves(system);
+        Outlets = PumpOutlets.Of(system);
         MeasuresRail = system.Stages.Any(s => s.Belief?.RailReference == RailPressure.Reference.Measured);
         Parts = [.. lines.Select(l => l.Part), .. Seats.Select(s => new SeatDraw(s))];
         Tanks =
@@ -157,6 +158,9 @@ internal sealed class SystemPath
 
     /// <summary>See <see cref="PumpReserve.NeedsCurves"/>.</summary>
     internal bool ReserveNeedsCurves { get; }
+
+    /// <summary>See <see cref="PumpOutlets.Of"/>.</summary>
+    internal (int Line, int Sign)[] Outlets { get; }
 
     /// <summary>What every state rests on as an estimate or a rule of thumb, one sentence each.</summary>
     internal ImmutableArray<string> Estimates { get; }

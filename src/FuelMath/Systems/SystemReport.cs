@@ -32,7 +32,7 @@ internal static class SystemReport
             SourceVolts = state.SourceVolts,
             Wiring = system.Power.StateAt(state.Point.Supply, state.FeedAmperes, state.InjectorConductance),
         };
-        return parts.WithReserve(PumpReserve.Of(solve, parts));
+        return parts.WithReserve(PumpReserve.Of(solve, parts), PumpOutlets.Demand(solve));
     }
 
     internal static SystemState.SolutionEvidence EvidenceOf(ReportedSolve solve) =>

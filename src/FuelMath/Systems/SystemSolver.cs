@@ -183,6 +183,11 @@ internal sealed partial class SystemSolver<T> : IDisposable
         for (int p = 0; p < state.Pumps.Length; p++)
         {
             state.PumpAmperes[p] = state.Pumps[p].CurrentAt(state.PumpRises[p]);
+            if (state.Rounds > MostRounds / 2)
+            {
+                state.Pumps[p].NoteRise(state.PumpRises[p]);
+            }
+
             state.FeedAmperes[path.Feeds[path.PumpLines[p]]] += state.PumpAmperes[p];
         }
 

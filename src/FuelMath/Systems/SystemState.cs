@@ -55,9 +55,9 @@ public sealed partial class SystemState
     public ImmutableArray<SurgeTankBalance> SurgeTanks => report.Parts.SurgeTanks;
 
     /// <summary>
-    /// What the pumps could still give at the pressure that must hold, beyond what is drawn, in m³/s: what a bypass regulator
-    /// sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump, nothing says which
-    /// pressure must hold, or some pumps are in series and others in parallel: a finding says so then.
+    /// What the pumps could still give at the pressure that must hold, beyond what injectors, jets and leaks take, in m³/s:
+    /// what a bypass regulator sends back, or what the pumps' curves hold where nothing returns. Null where there is no pump,
+    /// nothing says which pressure must hold, or some pumps are in series and others in parallel: a finding says so then.
     /// </summary>
     public VolumeFlow? PumpReserve => report.Parts.Reserve is { } reserve ? SiUnits.VolumeFlow(reserve) : null;
 

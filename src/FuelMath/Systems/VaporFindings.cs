@@ -78,26 +78,19 @@ internal sealed class VaporFindings(SolvedSystem solved)
 
     private void Judge(double vapor, bool isBound, double lowest)
     {
-        double least = double.PositiveInfinity;
-        string where = "";
-        for (int i = 0; i < solved.Pressures.Length; i++)
-        {
-            double margin = solved.Pressures[i] + solved.Point.Air.Ambient.Si - vapor;
-
-            // A node that is cut off keeps whatever it had: its margin is not a number.
-            if (margin < least)
-            {
-                (least, where) = (margin, solved.System.Network.Nodes[i].Name);
-            }
-        }
-
         double limit = solved.System.Limits.VaporMarginDifference.InSi();
-        if (least >= limit)
-        {
-            return;
-        }
 
-        if (isBound)
+        // A node that is cut off keeps whatever it had: its margin is not a number, and it is not among them.
+        (string Node, double Margin)[] low =
+        [
+            .. solved
+                .Pressures.Select(
+                    (p, i) => (solved.System.Network.Nodes[i].Name, p + solved.Point.Air.Ambient.Si - vapor)
+                )
+                .Where(n => n.Item2 < limit)
+                .OrderBy(n => n.Item2),
+        ];
+        if (isBound && low.Length > 0)
         {
             NotChecked(
                 "The vapor pressure is not known at this fuel temperature: boiling is not checked",
@@ -107,19 +100,22 @@ internal sealed class VaporFindings(SolvedSystem solved)
             return;
         }
 
-        solved.Add(
-            FindingCode.VaporMarginLow,
-            least <= 0 ? Severity.Danger : Severity.Warning,
-            where,
-            least <= 0 ? $"Fuel boils at '{where}'" : $"Fuel is near boiling at '{where}'",
-            Shown
-                .Bar(least)
-                .As(
-                    $"{Show.Bar(Math.Abs(least))} {(least < 0 ? "below" : "above")} its vapor pressure of {Show.Bar(vapor)} at {Show.Celsius(fuel)} ({solved.System.Fuel.VaporPressure.Origin})"
-                ),
-            Shown.Bar(limit).As($"at least {Show.Bar(limit)} above"),
-            "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
-        );
+        foreach ((string node, double margin) in low)
+        {
+            solved.Add(
+                FindingCode.VaporMarginLow,
+                margin <= 0 ? Severity.Danger : Severity.Warning,
+                node,
+                margin <= 0 ? $"Fuel boils at '{node}'" : $"Fuel is near boiling at '{node}'",
+                Shown
+                    .Bar(margin)
+                    .As(
+                        $"{Show.Bar(Math.Abs(margin))} {(margin < 0 ? "below" : "above")} its vapor pressure of {Show.Bar(vapor)} at {Show.Celsius(fuel)} ({solved.System.Fuel.VaporPressure.Origin})"
+                    ),
+                Shown.Bar(limit).As($"at least {Show.Bar(limit)} above"),
+                "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
+            );
+        }
     }
 
     private void NotChecked(string what, Shown value, Shown limit) =>

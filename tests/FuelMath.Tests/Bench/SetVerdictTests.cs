@@ -213,6 +213,59 @@ public sealed class SetVerdictTests
         );
     }
 
+    /// <summary>
+    /// By hand: variances 9, 9, 8100 and 9 with two degrees of freedom each: C = 8100/8127 = 0.997, where four variances of
+    /// three readings have 0.768 at 5 % and 0.864 at 1 %. With 10.4² for the third it is 0.800, with 4.5² 0.429.
+    /// </summary>
+    [Theory]
+    [Trait("Source", "ISO-5725-2")]
+    [InlineData(90, true)]
+    [InlineData(10.4, false)]
+    [InlineData(4.5, null)]
+    public void Report_OneScattersMore_IsFoundAndNotPooled(double scatter, bool? isOutlier)
+    {
+        BenchedInjector Read(string name, double by) => new(name, [Flow(1000 - by), Flow(1000), Flow(1000 + by)]);
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice,
+            1000,
+            Read("A", 3),
+            Read("B", 3),
+            Read("C", scatter),
+            Read("D", 3)
+        );
+        Finding[] found = [.. report.Findings.Where(f => f.Code == FindingCode.InjectorScatters)];
+        double share = scatter * scatter / ((scatter * scatter) + 27);
+
+        Assert.Equal([true, true, isOutlier is null, true], report.Members.Select(m => m.IsPooled));
+        Close.Within(1e-6, scatter / 1000, report.Members[2].Repeatability!.Value.DecimalFractions);
+        if (isOutlier is not { } outlier)
+        {
+            Assert.Empty(found);
+            return;
+        }
+
+        // Student's factor at 95 % for two degrees of freedom is 4.303, for six 2.447.
+        Close.WithinOf(
+            1,
+            0.02,
+            4.303 * scatter / Math.Sqrt(3),
+            report.Members[2].FlowHalfWidth!.Value.CubicCentimetersPerMinute
+        );
+        Close.WithinOf(
+            1,
+            0.001,
+            2.447 * 3 / Math.Sqrt(3),
+            report.Members[0].FlowHalfWidth!.Value.CubicCentimetersPerMinute
+        );
+        Close.Within(1e-6, 3.0 / 1000, report.Repeatability!.Value.DecimalFractions);
+        Finding one = Assert.Single(found);
+        Assert.Equal("C", one.Part);
+        Assert.Equal(outlier ? Severity.Warning : Severity.Note, one.Severity);
+        Close.Within(1e-6, share, ((Ratio)one.ValueQuantity!).DecimalFractions);
+        Assert.Equal(outlier ? 0.864 : 0.768, ((Ratio)one.LimitQuantity!).DecimalFractions, 1e-3);
+        Assert.Equal(outlier ? BenchVerdict.Undecided : BenchVerdict.Accepted, report.Members[2].Verdict);
+    }
+
     /// <summary>By hand: mean 770, spread 290 / 770; each off its rating, and the set not matched.</summary>
     [Fact]
     public void Report_OfAWeakSet_SaysWhy()

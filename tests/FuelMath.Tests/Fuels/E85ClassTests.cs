@@ -77,17 +77,22 @@ public sealed class E85ClassTests
     public void Solve_NearBoiling_SaysWhereTheVaporPressureComesFrom()
     {
         Fuel sold = Sold(70, 4);
-        Finding said = Assert.Single(
-            Workshop.Four().WithFuel(sold).Solve(VaporPoint()).Findings,
-            f => f.Code == FindingCode.VaporMarginLow
-        );
+        Finding[] said =
+        [
+            .. Workshop
+                .Four()
+                .WithFuel(sold)
+                .Solve(VaporPoint())
+                .Findings.Where(f => f.Code == FindingCode.VaporMarginLow),
+        ];
 
+        Assert.NotEmpty(said);
         foreach (DataSource source in sold.VaporPressure.Sources)
         {
-            Assert.Contains(source.Key, said.Value, StringComparison.Ordinal);
+            Assert.All(said, f => Assert.Contains(source.Key, f.Value, StringComparison.Ordinal));
         }
 
-        Assert.Contains("an estimate", said.Value, StringComparison.Ordinal);
+        Assert.All(said, f => Assert.Contains("an estimate", f.Value, StringComparison.Ordinal));
     }
 
     [Theory]

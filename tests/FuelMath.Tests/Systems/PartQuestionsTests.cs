@@ -17,6 +17,7 @@ public sealed class PartQuestionsTests
         ["IsPassage"] = p => Word(p.IsPassage),
         ["IsPump"] = p => Word(p.IsPump),
         ["ShutsIn"] = p => Word(p.ShutsIn),
+        ["ReturnsSurplus"] = p => Word(p.ReturnsSurplus),
         ["LeakPlaces"] = p => p.LeakPlaces.ToString(),
         ["VolumeSi"] = p => Word(p.VolumeSi > 0),
         ["Estimated"] = p => p.Estimated.Length.ToString(System.Globalization.CultureInfo.InvariantCulture),
@@ -30,86 +31,95 @@ public sealed class PartQuestionsTests
     {
         ["Hose"] = (
             () => Workshop.Hose("hose", 3, 8),
-            "PipeSettings | None | - | yes | no | no | None | yes | 0 | no | no | HoseVelocityHigh"
+            "PipeSettings | None | - | yes | no | no | no | None | yes | 0 | no | no | HoseVelocityHigh"
         ),
         ["FittedHose"] = (
             PlumbingParts.Fitted,
-            "PipeSettings | None | - | yes | no | no | None | yes | 1 | no | no | HoseVelocityHigh"
+            "PipeSettings | None | - | yes | no | no | no | None | yes | 1 | no | no | HoseVelocityHigh"
         ),
         ["Fitting"] = (
             () => PlumbingParts.Elbow(FuelMath.Fitting.LossBasis.Estimate),
-            "SquareSettings | None | - | yes | no | no | None | no | 1 | no | no | "
+            "SquareSettings | None | - | yes | no | no | no | None | no | 1 | no | no | "
         ),
         ["Filter"] = (
             () => Workshop.Filter().WithCollapseLimit(UnitsNet.Pressure.FromBars(1)),
-            "SquareSettings | None | - | yes | no | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
+            "SquareSettings | None | - | yes | no | no | no | None | no | 0 | no | no | FilterBeyondTest FilterCollapse"
         ),
         ["Strainer"] = (
             () => PlumbingParts.Strainer(),
-            "SquareSettings | None | - | yes | no | no | None | no | 0 | no | no | FilterBeyondTest"
+            "SquareSettings | None | - | yes | no | no | no | None | no | 0 | no | no | FilterBeyondTest"
         ),
-        ["Jet"] = (() => PlumbingParts.Jet(), "SquareSettings | None | - | yes | no | no | None | no | 0 | no | no | "),
+        ["Jet"] = (
+            () => PlumbingParts.Jet(),
+            "SquareSettings | None | - | yes | no | no | no | None | no | 0 | no | no | "
+        ),
         ["LossTable"] = (
             PlumbingParts.LossTable,
-            "LossTableSettings | None | - | yes | no | no | None | no | 0 | no | no | "
+            "LossTableSettings | None | - | yes | no | no | no | None | no | 0 | no | no | "
         ),
         ["CustomPart`1"] = (
             PlumbingParts.Own,
-            "CustomSettings | None | - | yes | no | no | None | no | 0 | no | no | "
+            "CustomSettings | None | - | yes | no | no | no | None | no | 0 | no | no | "
         ),
         ["Pump"] = (
             () => Workshop.Pump(1),
-            "PumpTableSettings | PumpVoltage | PumpReading | no | yes | yes | CheckValve | no | 0 | no | no | PumpStalled"
+            "PumpTableSettings | PumpVoltage | PumpReading | no | yes | yes | no | CheckValve | no | 0 | no | no | PumpStalled"
         ),
         ["StoppedPump"] = (
             () => new StoppedPump(Workshop.Pump(1)),
-            "StoppedSettings | None | - | no | yes | yes | CheckValve | no | 0 | no | no | "
+            "StoppedSettings | None | - | no | yes | yes | no | CheckValve | no | 0 | no | no | "
         ),
         ["ReliefValve"] = (
             () => PlumbingRig.Relief(5),
-            "SquareSettings | None | - | no | no | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"
+            "SquareSettings | None | - | no | no | yes | yes | ReliefSeat | no | 0 | no | no | ReliefOpen"
         ),
         ["BypassRegulator"] = (
             () => Workshop.Regulator(RegulatorReference.Manifold, 3),
-            "RegulatorSettings | ManifoldPressure | ReferenceReading | no | no | yes | BypassSeat, Diaphragm | no | 0 | no | no | RegulatorShut RegulatorFullyOpen"
+            "RegulatorSettings | ManifoldPressure | ReferenceReading | no | no | yes | yes | BypassSeat, Diaphragm | no | 0 | no | no | RegulatorShut RegulatorFullyOpen"
         ),
         ["ReducingRegulator"] = (
             () => PlumbingRig.Reducing(RegulatorReference.Tank),
-            "RegulatorSettings | TankPressure | ReferenceReading | no | no | no | Diaphragm | no | 0 | no | no | RegulatorStarved"
+            "RegulatorSettings | TankPressure | ReferenceReading | no | no | no | no | Diaphragm | no | 0 | no | no | RegulatorStarved"
         ),
-        ["Pipe"] = (() => PlainParts.Pipe, "PipeSettings | None | - | yes | no | no | None | yes | 0 | no | no | "),
+        ["Pipe"] = (
+            () => PlainParts.Pipe,
+            "PipeSettings | None | - | yes | no | no | no | None | yes | 0 | no | no | "
+        ),
         ["CurvedPipe"] = (
             () => PlainParts.CurvedPipe,
-            "CurvedSettings | None | - | yes | no | no | None | yes | 0 | no | no | "
+            "CurvedSettings | None | - | yes | no | no | no | None | yes | 0 | no | no | "
         ),
         ["PlainFitting"] = (
             () => PlainParts.Fitting,
-            "SquareSettings | None | - | yes | no | no | None | no | 0 | no | no | "
+            "SquareSettings | None | - | yes | no | no | no | None | no | 0 | no | no | "
         ),
         ["PlainFilter"] = (
             () => PlainParts.Filter,
-            "SquareSettings | None | - | yes | no | no | None | no | 0 | no | no | "
+            "SquareSettings | None | - | yes | no | no | no | None | no | 0 | no | no | "
         ),
         ["CheckValve"] = (
             () => PlainParts.CheckValve,
-            "SquareSettings | None | - | no | no | yes | CheckValve | no | 0 | no | no | "
+            "SquareSettings | None | - | no | no | yes | no | CheckValve | no | 0 | no | no | "
         ),
         ["PlainPump"] = (
             () => PlainParts.Pump,
-            "PumpTableSettings | None | - | no | yes | yes | CheckValve | no | 0 | no | yes | "
+            "PumpTableSettings | None | - | no | yes | yes | no | CheckValve | no | 0 | no | yes | "
         ),
         ["PlainRegulator"] = (
             () => PlainParts.Bypass,
-            "RegulatorSettings | None | - | no | no | yes | BypassSeat, Diaphragm | no | 0 | no | yes | "
+            "RegulatorSettings | None | - | no | no | yes | no | BypassSeat, Diaphragm | no | 0 | no | yes | "
         ),
-        ["Nozzle"] = (() => PlainParts.Nozzle, "SquareSettings | None | - | no | no | no | None | no | 0 | no | no | "),
+        ["Nozzle"] = (
+            () => PlainParts.Nozzle,
+            "SquareSettings | None | - | no | no | no | no | None | no | 0 | no | no | "
+        ),
         ["InjectorDraw"] = (
             () => PlainParts.Draw,
-            "CappedSettings | CommandedFlow | CommandReading | no | no | yes | None | no | 0 | no | yes | "
+            "CappedSettings | CommandedFlow | CommandReading | no | no | yes | no | None | no | 0 | no | yes | "
         ),
         ["SeatDraw"] = (
             () => new SeatDraw(Workshop.Four().Stages[0].Seats[0]),
-            "CappedSettings | CommandedFlow | DrawReading | no | no | yes | None | no | 0 | no | no | "
+            "CappedSettings | CommandedFlow | DrawReading | no | no | yes | no | None | no | 0 | no | no | "
         ),
     };
 
