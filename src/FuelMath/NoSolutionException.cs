@@ -22,16 +22,17 @@ public sealed class NoSolutionException : Exception, IRefusal, IExplained
         RefusalText reason,
         string where,
         double worstResidual,
-        int iterations
+        int iterations,
+        Exception? cause = null
     )
-        : base(Text(sought.ToString(), reason.ToString(), where, worstResidual, iterations))
+        : base(Text(sought.ToString(), reason.ToString(), where, worstResidual, iterations), cause)
     {
         Sought = sought.ToString();
         Reason = reason.ToString();
         Where = where;
         WorstResidual = worstResidual;
         Iterations = iterations;
-        Refusal = Evidence(sought.Then(reason)).ToRefusal(RefusalKind.Solution, code, Sought, Message);
+        Refusal = Evidence(sought.Then(reason)).ToRefusal(RefusalKind.Solution, code, Sought, Message, cause: cause);
     }
 
     /// <summary>What was sought.</summary>

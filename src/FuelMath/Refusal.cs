@@ -79,6 +79,9 @@ public sealed partial class Refusal
     /// <summary>The place in a list, from zero; null where it is no list.</summary>
     public int? Index { get; internal init; }
 
+    /// <summary>The refusal that this one rests on, as that of a trial; null where there is none.</summary>
+    public Refusal? Cause { get; internal init; }
+
     /// <summary>Whatever else the message shows, by name.</summary>
     public ImmutableArray<Fact> Facts { get; internal init; } = [];
 
@@ -117,6 +120,7 @@ public sealed partial class Refusal
             Other = Other,
             Allowed = Allowed,
             Index = Index,
+            Cause = Cause,
             Facts =
             [
                 .. Facts,

@@ -24,7 +24,8 @@ public sealed class RefusedArgumentException : ArgumentException, IExplained
             code,
             paramName ?? "arguments",
             RefusalWords.Of(sentence, part),
-            part
+            part,
+            inner
         );
 
     /// <summary>What is refused, as data.</summary>

@@ -11,7 +11,14 @@ public sealed class RefusedOperationException : InvalidOperationException, IExpl
         Exception? inner = null
     )
         : base(RefusalWords.Of(sentence, part), inner) =>
-        Refusal = sentence.ToRefusal(RefusalKind.Operation, code, "operation", RefusalWords.Of(sentence, part), part);
+        Refusal = sentence.ToRefusal(
+            RefusalKind.Operation,
+            code,
+            "operation",
+            RefusalWords.Of(sentence, part),
+            part,
+            inner
+        );
 
     /// <summary>What is refused, as data.</summary>
     public Refusal Refusal { get; }

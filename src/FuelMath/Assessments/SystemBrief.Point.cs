@@ -17,8 +17,8 @@ public sealed partial class SystemBrief
         public Point(string name, RotationalSpeed speed, AbsolutePressure manifold, Lambda lambda)
         {
             Name = Guard.Name(name);
-            Guard.Positive(speed, speed.InSi());
-            Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
+            Guard.Positive(speed, speed.InSi(), part: name);
+            Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold), part: name);
             (Speed, Manifold, Lambda) = (speed, manifold, lambda);
         }
 

@@ -62,8 +62,8 @@ public sealed partial class SystemBrief
         Name = Guard.Name(name);
         (Engine, Fuel, Rating, Pump, Regulator) = (engine, fuel, rating, pump, regulator);
         Points = [.. Lists.NoNulls(points)];
-        Guard.AtLeast(1, Points.Length, "operating points", nameof(points));
-        Guard.DifferentNames(Points.Select(p => p.Name), nameof(points));
+        Guard.AtLeast(1, Points.Length, "operating points", nameof(points), part: name);
+        Guard.DifferentNames(Points.Select(p => p.Name), nameof(points), part: name);
         known = ImmutableDictionary<Input, IQuantity>.Empty;
         System = With(null, null).System;
     }

@@ -19,8 +19,8 @@ public sealed class BenchRecord
     {
         ArgumentNullException.ThrowIfNull(injectors);
         (Name, Injectors) = (Guard.Name(name), [.. Lists.NoNulls(injectors)]);
-        Guard.AtLeast(1, Injectors.Length, "A bench record (its injectors)", nameof(injectors));
-        Guard.DifferentNames(Injectors.Select(i => i.Name), nameof(injectors));
+        Guard.AtLeast(1, Injectors.Length, "A bench record (its injectors)", nameof(injectors), part: name);
+        Guard.DifferentNames(Injectors.Select(i => i.Name), nameof(injectors), part: name);
     }
 
     /// <summary>The name of the set.</summary>

@@ -32,16 +32,16 @@ public sealed partial class Placement
             ArgumentNullException.ThrowIfNull(pulseWidths);
             Name = Guard.Name(name);
             PulseWidths = [.. pulseWidths];
-            Guard.AtLeast(1, PulseWidths.Length, "A placement (its stages)", nameof(pulseWidths));
+            Guard.AtLeast(1, PulseWidths.Length, "A placement (its stages)", nameof(pulseWidths), part: name);
             foreach (Duration width in PulseWidths)
             {
-                Guard.NotNegative(width, width.InSi(), nameof(pulseWidths));
+                Guard.NotNegative(width, width.InSi(), nameof(pulseWidths), part: name);
             }
 
-            Guard.Positive(period, period.InSi());
-            Guard.Positive(differentialPressure, differentialPressure.InSi());
-            Guard.Positive(density, density.InSi());
-            Guard.Positive(atInjector, atInjector.InSi());
+            Guard.Positive(period, period.InSi(), part: name);
+            Guard.Positive(differentialPressure, differentialPressure.InSi(), part: name);
+            Guard.Positive(density, density.InSi(), part: name);
+            Guard.Positive(atInjector, atInjector.InSi(), part: name);
             (Period, DifferentialPressure, Density, AtInjector) = (period, differentialPressure, density, atInjector);
         }
 

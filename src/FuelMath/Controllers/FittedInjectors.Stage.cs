@@ -27,7 +27,7 @@ public sealed partial class FittedInjectors
             ArgumentNullException.ThrowIfNull(belief);
             ArgumentNullException.ThrowIfNull(fitted);
             Belief = belief;
-            PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
+            PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, part: name);
             Fitted = [.. fitted];
             if (Fitted.IsEmpty || Fitted.Contains(null!))
             {

@@ -70,7 +70,7 @@ public sealed partial class FittedInjectors
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"Must name a bank for each of {ChamberCount:exactly} chambers; {Banks.Length:value} given.",
+                $"Must name a bank for each chamber, {ChamberCount:exactly} in all; {Banks.Length:value} given.",
                 nameof(banks)
             );
         }
@@ -139,7 +139,7 @@ public sealed partial class FittedInjectors
             ? delivery.Report(false, _ => new(1, false, widths))
             : throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"Must be a width for each of {Stages.Length:exactly} stages; {widths.Length:value} given.",
+                $"Must be a width for each stage, {Stages.Length:exactly} in all; {widths.Length:value} given.",
                 nameof(pulseWidths)
             );
     }

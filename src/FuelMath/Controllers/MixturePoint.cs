@@ -23,9 +23,9 @@ public sealed class MixturePoint
     {
         ArgumentNullException.ThrowIfNull(injectors);
         Name = Guard.Name(name);
-        Guard.Positive(cycle, cycle.InSi());
-        Guard.Positive(airPerChamber, airPerChamber.InSi());
-        Guard.Positive(target.Si, nameof(target));
+        Guard.Positive(cycle, cycle.InSi(), part: name);
+        Guard.Positive(airPerChamber, airPerChamber.InSi(), part: name);
+        Guard.Positive(target.Si, nameof(target), part: name);
         (Cycle, Target, Injectors, AtController) = (cycle, target, injectors, injectors.Voltage);
         ChamberAir = [airPerChamber];
         BelievedAirRatio = SiUnits.Ratio(1);
@@ -128,7 +128,7 @@ public sealed class MixturePoint
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
     public MixturePoint WithVoltageAtController(ElectricPotential atController)
     {
-        Guard.Positive(atController, atController.InSi());
+        Guard.Positive(atController, atController.InSi(), part: Name);
         return new(this, ChamberAir, BelievedAirRatio, BelievedDifferentialPressures) { AtController = atController };
     }
 
@@ -141,10 +141,10 @@ public sealed class MixturePoint
     {
         ArgumentNullException.ThrowIfNull(air);
         ImmutableArray<Mass> masses = [.. air];
-        Guard.AtLeast(1, masses.Length, "A point (air by chamber)", nameof(air));
+        Guard.AtLeast(1, masses.Length, "A point (air by chamber)", nameof(air), part: Name);
         foreach (Mass mass in masses)
         {
-            Guard.Positive(mass, mass.InSi(), nameof(air));
+            Guard.Positive(mass, mass.InSi(), nameof(air), part: Name);
         }
 
         return new(this, masses, BelievedAirRatio, BelievedDifferentialPressures);
@@ -156,7 +156,7 @@ public sealed class MixturePoint
     /// <exception cref="ArgumentOutOfRangeException">The ratio is not greater than zero.</exception>
     public MixturePoint WithBelievedAir(Ratio ratio)
     {
-        Guard.Positive(ratio, ratio.InSi());
+        Guard.Positive(ratio, ratio.InSi(), part: Name);
         return new(this, ChamberAir, ratio, BelievedDifferentialPressures);
     }
 
@@ -176,14 +176,14 @@ public sealed class MixturePoint
         ImmutableArray<Pressure> believed = [.. differentialPressures];
         foreach (Pressure pressure in believed)
         {
-            Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures));
+            Guard.Positive(pressure, pressure.InSi(), nameof(differentialPressures), part: Name);
         }
 
         return believed.Length == Injectors.DifferentialPressures.Length
             ? new(this, ChamberAir, BelievedAirRatio, believed)
             : throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"Must be a pressure for each of {Injectors.DifferentialPressures.Length:exactly} stages; {believed.Length:value} given.",
+                $"Must be a pressure for each stage, {Injectors.DifferentialPressures.Length:exactly} in all; {believed.Length:value} given.",
                 nameof(differentialPressures)
             );
     }

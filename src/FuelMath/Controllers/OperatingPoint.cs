@@ -29,9 +29,9 @@ public sealed class OperatingPoint
         ArgumentNullException.ThrowIfNull(air);
         ArgumentNullException.ThrowIfNull(command);
         Name = Guard.Name(name);
-        CheckSpeed(speed, command);
-        Guard.Positive(fuel, fuel.InSi());
-        Guard.Positive(supply, supply.InSi());
+        CheckSpeed(speed, command, name);
+        Guard.Positive(fuel, fuel.InSi(), part: name);
+        Guard.Positive(supply, supply.InSi(), part: name);
         Speed = speed;
         Air = air;
         Fuel = fuel;
@@ -77,16 +77,18 @@ public sealed class OperatingPoint
     internal static void CheckSpeed(
         RotationalSpeed speed,
         FuelCommand command,
+        string? point,
         [CallerArgumentExpression(nameof(speed))] string paramName = ""
     )
     {
-        double turning = Guard.NotNegative(speed, speed.InSi(), paramName);
+        double turning = Guard.NotNegative(speed, speed.InSi(), paramName, point);
         if (turning == 0 && command.Kind is not (FuelCommand.CommandKind.Cut or FuelCommand.CommandKind.AllOpen))
         {
             throw Guard.OutOfRange(
                 speed,
                 $"greater than {SiUnits.RotationalSpeed(0):above} when fuel is metered",
-                paramName
+                paramName,
+                point
             );
         }
     }

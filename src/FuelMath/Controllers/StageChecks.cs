@@ -47,7 +47,7 @@ internal static class StageChecks
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"'{point.Name:part}' must give a differential pressure for each of {stages:exactly} stages; it gives {point.Injectors.DifferentialPressures.Length:value}.",
+                $"'{point.Name:part}' must give a differential pressure for each stage, {stages:exactly} in all; it gives {point.Injectors.DifferentialPressures.Length:value}.",
                 nameof(point)
             );
         }
@@ -56,7 +56,7 @@ internal static class StageChecks
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"'{point.Name:part}' must give one air mass, or one for each of {chambers:exactly} chambers; it gives {point.ChamberAir.Length:value}.",
+                $"'{point.Name:part}' must give one air mass, or one for each chamber, {chambers:exactly} in all; it gives {point.ChamberAir.Length:value}.",
                 nameof(point)
             );
         }

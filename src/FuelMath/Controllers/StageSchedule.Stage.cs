@@ -29,11 +29,11 @@ public sealed partial class StageSchedule
             Name = Guard.Name(name);
             ArgumentNullException.ThrowIfNull(injector);
             Injector = injector;
-            InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8);
+            InjectorsPerChamber = Guard.InRange(injectorsPerChamber, 1, 8, part: name);
             PulsesPerCycle = 1;
-            Guard.Positive(differentialPressure, differentialPressure.InSi());
-            Guard.Positive(density, density.InSi());
-            Guard.Positive(atInjector, atInjector.InSi());
+            Guard.Positive(differentialPressure, differentialPressure.InSi(), part: name);
+            Guard.Positive(density, density.InSi(), part: name);
+            Guard.Positive(atInjector, atInjector.InSi(), part: name);
             (DifferentialPressure, Density, AtInjector) = (differentialPressure, density, atInjector);
         }
 
@@ -65,7 +65,7 @@ public sealed partial class StageSchedule
         public Stage WithPulsesPerCycle(int pulsesPerCycle) =>
             new(Name, Injector, InjectorsPerChamber, DifferentialPressure, Density, AtInjector)
             {
-                PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8),
+                PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, part: Name),
             };
 
         /// <inheritdoc />

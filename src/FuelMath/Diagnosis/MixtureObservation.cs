@@ -38,14 +38,14 @@ public sealed partial class MixtureObservation
         ArgumentNullException.ThrowIfNull(injectors);
         ArgumentNullException.ThrowIfNull(banks);
         Name = Guard.Name(name);
-        Guard.Positive(cycle, cycle.InSi());
-        Guard.Positive(target.Si, nameof(target));
-        Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold));
-        Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient));
+        Guard.Positive(cycle, cycle.InSi(), part: name);
+        Guard.Positive(target.Si, nameof(target), part: name);
+        Guard.Positive(manifold.AboveVacuum, manifold.Si, nameof(manifold), part: name);
+        Guard.Positive(ambient.AboveVacuum, ambient.Si, nameof(ambient), part: name);
         BelievedDifferentialPressures = injectors.DifferentialPressures;
         Banks = [.. Lists.NoNulls(banks)];
-        Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks));
-        Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks));
+        Guard.AtLeast(1, Banks.Length, "An observation (its banks)", nameof(banks), part: name);
+        Guard.DifferentNames(Banks.Select(b => $"bank {b.Bank}"), nameof(banks), part: name);
         (Cycle, Target, Manifold, Ambient) = (cycle, target, manifold, ambient);
         (FuelTemperature, AtInjectors, AtController) = (
             injectors.FuelTemperature,
@@ -128,7 +128,7 @@ public sealed partial class MixtureObservation
             ? new(this) { MeasuredDifferentialPressures = measured }
             : throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"Must be a pressure for each of {BelievedDifferentialPressures.Length:exactly} stages; {measured.Length:value} given.",
+                $"Must be a pressure for each stage, {BelievedDifferentialPressures.Length:exactly} in all; {measured.Length:value} given.",
                 nameof(differentialPressures)
             );
     }
@@ -139,7 +139,7 @@ public sealed partial class MixtureObservation
     /// <exception cref="ArgumentOutOfRangeException">The voltage is not greater than zero.</exception>
     public MixtureObservation WithVoltageAtInjectors(ElectricPotential atInjectors)
     {
-        Guard.Positive(atInjectors, atInjectors.InSi());
+        Guard.Positive(atInjectors, atInjectors.InSi(), part: Name);
         return new(this) { AtInjectors = atInjectors };
     }
 
@@ -151,8 +151,8 @@ public sealed partial class MixtureObservation
     public MixtureObservation WithChamberAir(IEnumerable<Ratio> shares)
     {
         ArgumentNullException.ThrowIfNull(shares);
-        double[] all = [.. shares.Select(s => Guard.Positive(s, s.InSi(), nameof(shares)))];
-        Guard.AtLeast(1, all.Length, "An observation (air by chamber)", nameof(shares));
+        double[] all = [.. shares.Select(s => Guard.Positive(s, s.InSi(), nameof(shares), part: Name))];
+        Guard.AtLeast(1, all.Length, "An observation (air by chamber)", nameof(shares), part: Name);
         double mean = all.Average();
         return new(this) { ChamberAir = [.. all.Select(s => SiUnits.Ratio(s / mean))] };
     }
@@ -166,7 +166,7 @@ public sealed partial class MixtureObservation
         ArgumentNullException.ThrowIfNull(chambers);
         chambers = Lists.NoNulls(chambers);
         ImmutableArray<ChamberReading> all = [.. chambers];
-        Guard.DifferentNames(all.Select(c => $"chamber {c.Chamber}"), nameof(chambers));
+        Guard.DifferentNames(all.Select(c => $"chamber {c.Chamber}"), nameof(chambers), part: Name);
         return new(this) { Chambers = all };
     }
 

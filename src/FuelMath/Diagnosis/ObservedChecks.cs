@@ -7,15 +7,15 @@ internal static class ObservedChecks
 {
     internal static void Shape(FittedInjectors set, MixtureObservation observation)
     {
-        Count(observation, "pressure", observation.BelievedDifferentialPressures.Length, set.Stages.Length, "stages");
+        Count(observation, "pressure", observation.BelievedDifferentialPressures.Length, set.Stages.Length, "stage");
         if (!observation.ChamberAir.IsEmpty)
         {
-            Count(observation, "air share", observation.ChamberAir.Length, set.ChamberCount, "chambers");
+            Count(observation, "air share", observation.ChamberAir.Length, set.ChamberCount, "chamber");
         }
 
         foreach (MixtureObservation.BankReading bank in observation.Banks)
         {
-            Count(observation, "pulse width", bank.PulseWidths.Length, set.Stages.Length, "stages");
+            Count(observation, "pulse width", bank.PulseWidths.Length, set.Stages.Length, "stage");
             if (!set.Banks.Contains(bank.Bank))
             {
                 throw Wrong(
@@ -130,7 +130,7 @@ internal static class ObservedChecks
         {
             throw Wrong(
                 RefusalCode.Count,
-                $"'{observation.Name:part}' must give one {what:subject} for each of {needed:exactly} {of:each}; it gives {given:value}."
+                $"'{observation.Name:part}' must give one {what:subject} for each {of:each}, {needed:exactly} in all; it gives {given:value}."
             );
         }
     }

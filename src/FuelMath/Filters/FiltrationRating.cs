@@ -30,8 +30,8 @@ public sealed partial class FiltrationRating
         ArgumentNullException.ThrowIfNull(points);
         ArgumentNullException.ThrowIfNull(source);
         (Points, Source) = ([.. points], source);
-        Guard.AtLeast(1, Points.Length, "A filtration rating", nameof(points));
-        Guard.StrictlyRising([.. Points.Select(p => p.Size.InSi())], "Particle size", nameof(points));
+        Guard.AtLeast(1, Points.Length, "A filtration rating", nameof(points), part: name);
+        Guard.StrictlyRising([.. Points.Select(p => p.Size.InSi())], "Particle size", nameof(points), part: name);
         for (int i = 1; i < Points.Length; i++)
         {
             if (Points[i].BetaRatio.InSi() < Points[i - 1].BetaRatio.InSi())
@@ -49,7 +49,7 @@ public sealed partial class FiltrationRating
     private FiltrationRating(string name, Length nominal, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(nominal, nominal.InSi());
+        Guard.Positive(nominal, nominal.InSi(), part: name);
         (Name, NominalSize, Points, Source) = (Guard.Name(name), nominal, [], source);
     }
 
@@ -129,7 +129,7 @@ public sealed partial class FiltrationRating
             return point.BetaRatio;
         }
 
-        throw Guard.OutOfRange(size, $"a size that '{Name:part}' was tested at ({Sizes(this):sizes})");
+        throw Guard.OutOfRange(size, $"a size that '{Name:part}' was tested at ({Sizes(this):sizes})", part: Name);
     }
 
     /// <summary>Checks the rating against the smallest passage behind the filter.</summary>
@@ -141,11 +141,15 @@ public sealed partial class FiltrationRating
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public ImmutableArray<Finding> Check(Length smallestPassage, Ratio leastEfficiency)
     {
-        double passage = Guard.Positive(smallestPassage, smallestPassage.InSi());
-        double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi());
+        double passage = Guard.Positive(smallestPassage, smallestPassage.InSi(), part: Name);
+        double least = Guard.NotNegative(leastEfficiency, leastEfficiency.InSi(), part: Name);
         if (!(least < 1))
         {
-            throw Guard.OutOfRange(leastEfficiency, $"less than {SiUnits.Ratio(1):below}: no filter holds back all");
+            throw Guard.OutOfRange(
+                leastEfficiency,
+                $"less than {SiUnits.Ratio(1):below}: no filter holds back all",
+                part: Name
+            );
         }
 
         if (NominalSize is { } nominal)

@@ -126,7 +126,7 @@ public sealed class Strainer : FlowPart
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
         double most = GreatestFlow(density, viscosity).InSi();
-        double q = Guard.Finite(flow, flow.InSi());
+        double q = Guard.Finite(flow, flow.InSi(), part: Name);
         q = Guard.InTable($"Strainer '{Name:part}'", "flow", flow, q, -most, most, SiUnits.VolumeFlow);
         return SiUnits.Pressure(
             PorousMedium

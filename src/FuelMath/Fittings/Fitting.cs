@@ -41,7 +41,7 @@ public sealed partial class Fitting : FlowPart
         ArgumentNullException.ThrowIfNull(source);
         this.bore = Guard.Positive(bore, bore.InSi(), part: Name);
         coefficient = Guard.NotNegative(lossCoefficient, lossCoefficient.InSi(), part: Name);
-        Basis = Guard.Known(basis);
+        Basis = Guard.Known(basis, part: name);
         (Bore, LossCoefficient, Source) = (bore, lossCoefficient, source);
     }
 
@@ -102,7 +102,7 @@ public sealed partial class Fitting : FlowPart
             .CarriedCoefficient(
                 new Real(coefficient),
                 new Real(bore),
-                new Real(Guard.Positive(otherBore, otherBore.InSi(), paramName))
+                new Real(Guard.Positive(otherBore, otherBore.InSi(), paramName, part: Name))
             )
             .Value;
 }

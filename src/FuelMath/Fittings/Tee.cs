@@ -37,11 +37,11 @@ public sealed partial class Tee
     public Tee(string name, Length bore, Length branchBore, Angle branchAngle)
     {
         Name = Guard.Name(name);
-        this.bore = Guard.Positive(bore, bore.InSi());
-        this.branchBore = Guard.Positive(branchBore, branchBore.InSi());
+        this.bore = Guard.Positive(bore, bore.InSi(), part: name);
+        this.branchBore = Guard.Positive(branchBore, branchBore.InSi(), part: name);
         if (this.branchBore > this.bore * (1 + Guard.EdgeTolerance))
         {
-            throw Guard.OutOfRange(branchBore, $"not wider than the run, {bore:most}");
+            throw Guard.OutOfRange(branchBore, $"not wider than the run, {bore:most}", part: name);
         }
 
         areaRatio = Math.Min(1, this.branchBore / this.bore * (this.branchBore / this.bore));
@@ -51,7 +51,8 @@ public sealed partial class Tee
                 branchAngle.InSi(),
                 NarrowestDegrees * Math.PI / 180,
                 WidestDegrees * Math.PI / 180,
-                SiUnits.Angle
+                SiUnits.Angle,
+                part: name
             )
             * 180
             / Math.PI;
@@ -77,8 +78,8 @@ public sealed partial class Tee
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Ratio CoefficientAt(Path path, Ratio branchShare)
     {
-        Guard.Known(path);
-        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
+        Guard.Known(path, part: Name);
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, part: Name);
         return SiUnits.Ratio(Combined(path, share));
     }
 
@@ -91,8 +92,8 @@ public sealed partial class Tee
     /// </exception>
     public Fitting ToFitting(Path path, Ratio branchShare)
     {
-        Guard.Known(path);
-        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio);
+        Guard.Known(path, part: Name);
+        double share = Guard.InRange(branchShare, branchShare.InSi(), 0, 1, SiUnits.Ratio, part: Name);
         bool branch = path is Path.DividingBranch or Path.CombiningBranch;
         double legShare = branch ? share : 1 - share;
         if (legShare <= 0)
@@ -100,7 +101,8 @@ public sealed partial class Tee
             throw Guard.Outside(
                 branchShare,
                 RefusalCode.NoFlow,
-                $"Some flow must go the way {path:path}; at a branch share of {branchShare:value} none does."
+                $"Some flow must go the way {path:path}; at a branch share of {branchShare:value} none does.",
+                part: Name
             );
         }
 
@@ -110,7 +112,8 @@ public sealed partial class Tee
             throw Guard.Outside(
                 branchShare,
                 RefusalCode.NoLoss,
-                $"The way {path:path} must lose pressure to be a fitting; at this share its coefficient is {combined:coefficient}. Leave it out, which is on the safe side."
+                $"The way {path:path} must lose pressure to be a fitting; at this share its coefficient is {combined:coefficient}. Leave it out, which is on the safe side.",
+                part: Name
             );
         }
 

@@ -21,8 +21,8 @@ public sealed class AirModel
     {
         ArgumentNullException.ThrowIfNull(source);
         Name = Guard.Name(name);
-        Guard.Positive(oxygenMassFraction, oxygenMassFraction.InSi());
-        OxygenFraction = Guard.InRange(oxygenMassFraction, oxygenMassFraction.InSi(), 0, 1, SiUnits.Ratio);
+        Guard.Positive(oxygenMassFraction, oxygenMassFraction.InSi(), part: name);
+        OxygenFraction = Guard.InRange(oxygenMassFraction, oxygenMassFraction.InSi(), 0, 1, SiUnits.Ratio, part: name);
         Source = source;
     }
 

@@ -96,7 +96,7 @@ public sealed class CalibrationFluid
     {
         ArgumentNullException.ThrowIfNull(viscosity);
         ArgumentNullException.ThrowIfNull(certificate);
-        Guard.InRange(at15Celsius, at15Celsius.InSi(), leastDensity, mostDensity, SiUnits.Density);
+        Guard.InRange(at15Celsius, at15Celsius.InSi(), leastDensity, mostDensity, SiUnits.Density, part: Name);
         LiquidDensity density = LiquidDensity.FromProductAt15Celsius(at15Celsius);
         double kinematic = viscosity.Law.At(ViscosityTemperature) / density.Law.At(ViscosityTemperature);
         double slack = Guard.EdgeTolerance * mostViscosity;
@@ -106,7 +106,8 @@ public sealed class CalibrationFluid
             throw Guard.Outside(
                 viscosity,
                 RefusalCode.OutOfRange,
-                $"Must be from {LowestViscosity.ToUnit(unit):least} to {HighestViscosity.ToUnit(unit):most} at {ViscosityTemperature.ToUnit(TemperatureUnit.DegreeCelsius):temperature}; it was {SiUnits.KinematicViscosity(Math.Round(kinematic, 12)).ToUnit(unit):value}."
+                $"Must be from {LowestViscosity.ToUnit(unit):least} to {HighestViscosity.ToUnit(unit):most} at {ViscosityTemperature.ToUnit(TemperatureUnit.DegreeCelsius):temperature}; it was {SiUnits.KinematicViscosity(Math.Round(kinematic, 12)).ToUnit(unit):value}.",
+                part: Name
             );
         }
 

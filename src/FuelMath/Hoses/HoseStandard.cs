@@ -126,7 +126,8 @@ public sealed class HoseStandard
             : throw Guard.Outside(
                 dash,
                 RefusalCode.NotOneOf,
-                $"{Name:subject} must be one of dash {Dashes:allowed}; it was {dash:value}."
+                $"{Name:subject} must be one of dash {Dashes:allowed}; it was {dash:value}.",
+                part: Name
             );
 
     /// <inheritdoc />

@@ -31,9 +31,9 @@ public sealed partial class Tube
         {
             Name = Guard.Name(name);
             ArgumentNullException.ThrowIfNull(source);
-            Guard.Positive(elasticModulus, elasticModulus.InSi());
-            Guard.InRange(poissonRatio, poissonRatio.InSi(), 0, 0.5, SiUnits.Ratio);
-            Guard.Positive(allowedStress, allowedStress.InSi());
+            Guard.Positive(elasticModulus, elasticModulus.InSi(), part: name);
+            Guard.InRange(poissonRatio, poissonRatio.InSi(), 0, 0.5, SiUnits.Ratio, part: name);
+            Guard.Positive(allowedStress, allowedStress.InSi(), part: name);
             (ElasticModulus, PoissonRatio, AllowedStress, Source) = (
                 elasticModulus,
                 poissonRatio,

@@ -36,12 +36,16 @@ public sealed partial class Tube
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(material);
         ArgumentNullException.ThrowIfNull(source);
-        outside = Guard.Positive(outsideDiameter, outsideDiameter.InSi());
-        double thickness = Guard.Positive(wall, wall.InSi());
+        outside = Guard.Positive(outsideDiameter, outsideDiameter.InSi(), part: name);
+        double thickness = Guard.Positive(wall, wall.InSi(), part: name);
         bore = outside - (2 * thickness);
         if (!(bore > 0))
         {
-            throw Guard.OutOfRange(wall, $"less than half the outside diameter, {SiUnits.Length(outside / 2):below}");
+            throw Guard.OutOfRange(
+                wall,
+                $"less than half the outside diameter, {SiUnits.Length(outside / 2):below}",
+                part: name
+            );
         }
 
         (OutsideDiameter, Wall, Material, Source) = (outsideDiameter, wall, material, source);
@@ -90,14 +94,15 @@ public sealed partial class Tube
     /// <exception cref="ArgumentOutOfRangeException">A value is outside what is allowed.</exception>
     public Volume VolumeGainAt(Length length, GaugePressure pressure)
     {
-        double meters = Guard.Positive(length, length.InSi());
+        double meters = Guard.Positive(length, length.InSi(), part: Name);
         double limit = WorkingPressure.Si;
         return pressure.Si >= 0 && pressure.Si <= limit * (1 + Guard.EdgeTolerance)
             ? SiUnits.Volume(Math.PI / 4 * bore * bore * meters * Compliance * pressure.Si)
             : throw Guard.Outside(
                 pressure,
                 RefusalCode.OutOfRange,
-                $"Must be from {Amount.Bar(0):least} to {Amount.Bar(limit):most}; it was {Amount.Bar(pressure.Si):value}."
+                $"Must be from {Amount.Bar(0):least} to {Amount.Bar(limit):most}; it was {Amount.Bar(pressure.Si):value}.",
+                part: Name
             );
     }
 

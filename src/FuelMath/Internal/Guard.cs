@@ -135,22 +135,32 @@ internal static partial class Guard
     /// <summary>One of the named choices of an enumeration.</summary>
     internal static TChoice Known<TChoice>(
         TChoice choice,
-        [CallerArgumentExpression(nameof(choice))] string paramName = ""
+        [CallerArgumentExpression(nameof(choice))] string paramName = "",
+        string? part = null
     )
-        where TChoice : struct, Enum => Enum.IsDefined(choice) ? choice : throw NoChoice(choice, paramName);
+        where TChoice : struct, Enum => Enum.IsDefined(choice) ? choice : throw NoChoice(choice, paramName, part);
 
-    internal static string Name(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
+    internal static string Name(
+        string value,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) =>
         string.IsNullOrWhiteSpace(value)
-            ? throw new RefusedArgumentException(RefusalCode.Blank, "Must be a name, not blank.", paramName)
-            : OneLine(value, paramName);
+            ? throw new RefusedArgumentException(RefusalCode.Blank, "Must be a name, not blank.", paramName, part)
+            : OneLine(value, paramName, part);
 
     /// <summary>A text without line breaks: a name with a line feed could forge a line of a report.</summary>
-    internal static string OneLine(string value, [CallerArgumentExpression(nameof(value))] string paramName = "") =>
+    internal static string OneLine(
+        string value,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    ) =>
         Echo.ControlAt(value) is >= 0 and int at
             ? throw new RefusedArgumentException(
                 RefusalCode.ControlCharacter,
                 $"Must have no control characters; at index {at:index} it had {CodePoint(value[at]):given}.",
-                paramName
+                paramName,
+                part
             )
             : value;
 
@@ -187,12 +197,13 @@ internal static partial class Guard
     /// <summary>The exception for a number that names no choice of an enumeration.</summary>
     internal static RefusedValueException NoChoice<TChoice>(
         TChoice choice,
-        [CallerArgumentExpression(nameof(choice))] string paramName = ""
+        [CallerArgumentExpression(nameof(choice))] string paramName = "",
+        string? part = null
     )
         where TChoice : struct, Enum
     {
         RefusalText sentence = $"Must be one of {Enum.GetNames<TChoice>():allowed}; it was {choice:given}.";
-        return new(RefusalCode.NotOneOf, sentence.With(AmountOf(choice), "value"), choice, paramName);
+        return new(RefusalCode.NotOneOf, sentence.With(AmountOf(choice), "value"), choice, paramName, part);
     }
 
     /// <summary>The exception for a name that is none of those known.</summary>
@@ -213,8 +224,9 @@ internal static partial class Guard
         RefusalCode code,
         RefusalText sought,
         RefusalText reason,
-        string where = ""
-    ) => new(code, sought, reason, where, double.NaN, 0);
+        string where = "",
+        Exception? cause = null
+    ) => new(code, sought, reason, where, double.NaN, 0, cause);
 
     /// <summary>A quantity as text in a unit of its kind, to six significant digits, invariant culture.</summary>
     internal static string Show(IQuantity value, Enum unit) => Amount.In(value, unit).Text();

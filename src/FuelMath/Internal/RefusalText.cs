@@ -122,7 +122,14 @@ internal sealed partial class RefusalText
         );
 
     /// <summary>The refusal that these words show.</summary>
-    internal Refusal ToRefusal(RefusalKind kind, RefusalCode code, string what, string message, string? part = null)
+    internal Refusal ToRefusal(
+        RefusalKind kind,
+        RefusalCode code,
+        string what,
+        string message,
+        string? part = null,
+        Exception? cause = null
+    )
     {
         Piece? value = Last("value");
         Piece? least = Last("least") ?? Last("above") ?? Last("exactly");
@@ -144,6 +151,7 @@ internal sealed partial class RefusalText
             Other = Texts("other").Any() ? string.Join(", ", Texts("other")) : null,
             Allowed = [.. Texts("allowed")],
             Index = (int?)Last("index")?.Amount?.Number,
+            Cause = cause is null ? null : Refusal.Of(cause),
             Facts =
             [
                 .. pieces

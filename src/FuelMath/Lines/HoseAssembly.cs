@@ -41,7 +41,8 @@ public sealed partial class HoseAssembly
         {
             throw Guard.OutOfRange(
                 length,
-                $"finite and more than the allowances of both fittings, {SiUnits.Length(allowances):above}"
+                $"finite and more than the allowances of both fittings, {SiUnits.Length(allowances):above}",
+                part: name
             );
         }
 

@@ -45,8 +45,8 @@ public abstract class FlowPart
     /// <summary>Why it can't be a line by itself, a sentence; null if it can.</summary>
     internal virtual RefusalText? WhyNoLine => null;
 
-    /// <summary>Why a fuel system can't hold it, a clause; null where it can.</summary>
-    internal virtual string? WhyNoSystem => null;
+    /// <summary>The types that stand in its place in a fuel system; empty where it may be there itself.</summary>
+    internal virtual ImmutableArray<string> KindInSystem => [];
 
     /// <summary>Its findings in a solved state.</summary>
     internal virtual IEnumerable<Finding> FindingsAt(PartState at) => [];

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -70,7 +71,7 @@ public sealed partial class InjectorDraw : FlowPart
     internal override bool ShutsIn => true;
 
     /// <inheritdoc />
-    internal override string WhyNoSystem => "a system makes the draws of its injectors from its stages";
+    internal override ImmutableArray<string> KindInSystem => ["InjectorStage"];
 
     private sealed class CommandReading(double coefficient) : PartReading
     {

@@ -17,8 +17,8 @@ public sealed class Line
     {
         ArgumentNullException.ThrowIfNull(part);
         Name = Guard.Name(name);
-        From = Guard.Name(from);
-        To = Guard.Name(to);
+        From = Guard.Name(from, part: name);
+        To = Guard.Name(to, part: name);
         Part = part.WhyNoLine is { } why
             ? throw new RefusedArgumentException(RefusalCode.NoLoss, why, nameof(part))
             : part;

@@ -54,10 +54,10 @@ public sealed partial class LossTable : FlowPart
 
         double[] flows = [0, .. Readings.Select(r => r.FlowSi)];
         double[] losses = [0, .. Readings.Select(r => r.LossSi)];
-        Guard.StrictlyRising(flows, "Flow", nameof(readings));
-        Guard.StrictlyRising(losses, "Loss", nameof(readings));
-        double rho = Guard.Positive(density, density.InSi());
-        double mu = Guard.Positive(viscosity, viscosity.InSi());
+        Guard.StrictlyRising(flows, "Flow", nameof(readings), part: name);
+        Guard.StrictlyRising(losses, "Loss", nameof(readings), part: name);
+        double rho = Guard.Positive(density, density.InSi(), part: name);
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), part: name);
         (Density, Viscosity, Source) = (density, viscosity, source);
         Curve curve = new($"loss of '{name}'", "flow (m3/s)", flows, losses, OutsideRange.Extend);
         settings = new LossTableSettings(name, curve.Pieces.ToArray(), Readings[^1].Flow, rho, mu / rho);
@@ -90,9 +90,9 @@ public sealed partial class LossTable : FlowPart
     /// <exception cref="OutsideTableException">The flow lies beyond the last reading.</exception>
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
-        double q = Guard.Finite(flow, flow.InSi());
-        double rho = Guard.Positive(density, density.InSi());
-        double mu = Guard.Positive(viscosity, viscosity.InSi());
+        double q = Guard.Finite(flow, flow.InSi(), part: Name);
+        double rho = Guard.Positive(density, density.InSi(), part: Name);
+        double mu = Guard.Positive(viscosity, viscosity.InSi(), part: Name);
         LossTableLaw<Real> law = default;
         law.Load(settings);
         law.Carry(settings, new Surroundings<Real>(new Real(rho), new Real(mu)));

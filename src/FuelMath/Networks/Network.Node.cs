@@ -12,7 +12,7 @@ public sealed partial class Network
             Name = Guard.Name(name);
             IsFixed = isFixed;
             PressureSi = pressure;
-            ElevationSi = Guard.Finite(elevation, elevation.InSi());
+            ElevationSi = Guard.Finite(elevation, elevation.InSi(), part: name);
         }
 
         private Node(Node other)
@@ -50,7 +50,7 @@ public sealed partial class Network
         /// </exception>
         public static Node SurgeTank(string name, GaugePressure pressure, Length elevation, Volume usableVolume)
         {
-            Guard.Positive(usableVolume, usableVolume.InSi());
+            Guard.Positive(usableVolume, usableVolume.InSi(), part: name);
             return new(FixedPressure(name, pressure, elevation)) { UsableVolume = usableVolume };
         }
 
@@ -70,7 +70,7 @@ public sealed partial class Network
         /// <exception cref="ArgumentException">The name is blank.</exception>
         /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
         public static Node Junction(string name, Length elevation, VolumeFlow draw) =>
-            new(name, false, 0, elevation) { DrawSi = Guard.Finite(draw, draw.InSi()) };
+            new(name, false, 0, elevation) { DrawSi = Guard.Finite(draw, draw.InSi(), part: name) };
 
         /// <summary>
         /// The same node at a place in a vehicle; without it a node is where all places are counted from.
@@ -80,7 +80,11 @@ public sealed partial class Network
         /// <returns>The node. The place counts where the vehicle speeds up: see <see cref="Network.Under"/>.</returns>
         /// <exception cref="ArgumentOutOfRangeException">A value is not finite.</exception>
         public Node AtPlace(Length forward, Length left) =>
-            new(this) { ForwardSi = Guard.Finite(forward, forward.InSi()), LeftSi = Guard.Finite(left, left.InSi()) };
+            new(this)
+            {
+                ForwardSi = Guard.Finite(forward, forward.InSi(), part: Name),
+                LeftSi = Guard.Finite(left, left.InSi(), part: Name),
+            };
 
         /// <summary>Its name.</summary>
         public string Name { get; }

@@ -180,7 +180,7 @@ public sealed partial class NetworkBatch
             RefusalAt(point) is { } refusal
                 ? throw new RefusedOperationException(
                     RefusalCode.StateRefused,
-                    $"Point {point:point} has no state. {ExceptionText.Sentence(refusal):explanation}",
+                    ((RefusalText)$"Point {point:point} has no state. ").Then(ExceptionText.Sentence(refusal)),
                     inner: refusal
                 )
                 : point;

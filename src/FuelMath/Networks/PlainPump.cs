@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using UnitsNet;
 
@@ -54,7 +55,7 @@ public sealed partial class PlainPump : FlowPart
     internal override LeakPlaces LeakPlaces => LeakPlaces.CheckValve;
 
     /// <inheritdoc />
-    internal override string WhyNoSystem => "a system needs a pump with its source";
+    internal override ImmutableArray<string> KindInSystem => ["Pump"];
 
     /// <summary>The data of the curve.</summary>
     internal PumpCurveGiven Given { get; }

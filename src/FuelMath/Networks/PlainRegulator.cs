@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UnitsNet;
 
 namespace FuelMath;
@@ -179,5 +180,5 @@ public sealed class PlainRegulator : FlowPart
         IsBypass ? LeakPlaces.BypassSeat | LeakPlaces.Diaphragm : LeakPlaces.Diaphragm;
 
     /// <inheritdoc />
-    internal override string WhyNoSystem => "a system needs a regulator with its source";
+    internal override ImmutableArray<string> KindInSystem => IsBypass ? ["BypassRegulator"] : ["ReducingRegulator"];
 }

@@ -108,7 +108,7 @@ public sealed class PumpSet
         Guard.Name(name);
         ArgumentNullException.ThrowIfNull(pumps);
         PlainPump[] all = Lists.NoNulls(pumps);
-        Guard.InRange(all.Length, 1, PlainPump.MostPumps, nameof(pumps));
+        Guard.InRange(all.Length, 1, PlainPump.MostPumps, nameof(pumps), part: name);
         return all;
     }
 }

@@ -174,7 +174,7 @@ public sealed partial class Pump : FlowPart
     /// <returns>The pump.</returns>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="principle"/> is not a defined value.</exception>
     public Pump WithPrinciple(WorkingPrinciple principle) =>
-        new(Name, this, Drive, Guard.Known(principle), FluidTemperature);
+        new(Name, this, Drive, Guard.Known(principle, part: Name), FluidTemperature);
 
     /// <summary>The same pump with the fluid temperature at which its curves were measured.</summary>
     /// <param name="temperature">The temperature; the fluid's density is known there.</param>

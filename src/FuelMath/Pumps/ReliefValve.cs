@@ -142,9 +142,9 @@ public sealed class ReliefValve : FlowPart
         DataSource source
     )
     {
-        double area = Guard.Positive(seat, seat.InSi());
-        double shut = Guard.Positive(seated, seated.InSi());
-        double open = Guard.Positive(lifted, lifted.InSi());
+        double area = Guard.Positive(seat, seat.InSi(), part: name);
+        double shut = Guard.Positive(seated, seated.InSi(), part: name);
+        double open = Guard.Positive(lifted, lifted.InSi(), part: name);
         return open > shut
             ? new(
                 name,
@@ -154,7 +154,7 @@ public sealed class ReliefValve : FlowPart
                 density,
                 source
             )
-            : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {seated:above}");
+            : throw Guard.OutOfRange(lifted, $"greater than where it is shut, {seated:above}", part: name);
     }
 
     /// <summary>The flow at a pressure difference.</summary>

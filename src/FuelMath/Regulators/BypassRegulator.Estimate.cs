@@ -41,6 +41,6 @@ public sealed partial class BypassRegulator
         new(Name, SetPoint, SecondReading, Mechanics, Reference, Source)
         {
             referenceRatio = referenceRatio,
-            EstimateBasis = Guard.Name(basis),
+            EstimateBasis = Guard.Name(basis, part: Name),
         };
 }

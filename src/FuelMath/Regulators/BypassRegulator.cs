@@ -62,10 +62,10 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
         Source = source;
         (diaphragmArea, seatArea) = (mechanics.DiaphragmSi, mechanics.SeatSi);
         openCoefficient = mechanics.OpenCoefficientSi;
-        Reference = ReadingChecks.Known(reference);
+        Reference = ReadingChecks.Known(reference, Name);
         (SetPoint, SecondReading, Mechanics, EstimateBasis) = (setPoint, second, mechanics, mechanics.EstimateBasis);
         double density = mechanics.FullyOpen.Density.InSi();
-        slope = ReadingChecks.Slope(setPoint, second, nameof(second));
+        slope = ReadingChecks.Slope(setPoint, second, nameof(second), Name);
         springForce = BypassValve
             .SpringForce(
                 new Real(setPoint.DifferentialPressure.InSi()),
@@ -75,8 +75,8 @@ public sealed partial class BypassRegulator : FlowPart, IRegulator
                 new Real(seatArea)
             )
             .Value;
-        ReadingChecks.NotFullyOpen(setPoint, OpenLoss(setPoint.BypassedFlow.InSi(), density));
-        ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density));
+        ReadingChecks.NotFullyOpen(setPoint, OpenLoss(setPoint.BypassedFlow.InSi(), density), Name);
+        ReadingChecks.NotFullyOpen(second, OpenLoss(second.BypassedFlow.InSi(), density), Name);
     }
 
     /// <inheritdoc />

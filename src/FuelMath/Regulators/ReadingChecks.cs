@@ -35,14 +35,16 @@ internal static class ReadingChecks
 
     internal static RegulatorReference Known(
         RegulatorReference reference,
+        string regulator,
         [CallerArgumentExpression(nameof(reference))] string paramName = ""
-    ) => Enum.IsDefined(reference) ? reference : throw Guard.NoChoice(reference, paramName);
+    ) => Enum.IsDefined(reference) ? reference : throw Guard.NoChoice(reference, paramName, regulator);
 
     /// <summary>The rise of the held pressure with flow, Pa/(m³/s), from two readings.</summary>
     internal static double Slope(
         BypassRegulator.BenchReading first,
         BypassRegulator.BenchReading second,
-        string paramName
+        string paramName,
+        string regulator
     )
     {
         (double firstFlow, double secondFlow) = (first.BypassedFlow.InSi(), second.BypassedFlow.InSi());
@@ -51,7 +53,8 @@ internal static class ReadingChecks
             throw new RefusedArgumentException(
                 RefusalCode.NotDifferent,
                 $"Two readings at different bypassed flows are needed; both were at {first.BypassedFlow:value}.",
-                paramName
+                paramName,
+                regulator
             );
         }
 
@@ -62,7 +65,8 @@ internal static class ReadingChecks
             throw new RefusedArgumentException(
                 RefusalCode.MustNotFall,
                 $"The held pressure must not fall as the bypassed flow rises, because such a regulator hunts; it was {first.DifferentialPressure:pressure} at {first.BypassedFlow:flow} and {second.DifferentialPressure:secondPressure} at {second.BypassedFlow:secondFlow}.",
-                paramName
+                paramName,
+                regulator
             );
         }
 
@@ -72,7 +76,8 @@ internal static class ReadingChecks
             : throw new RefusedArgumentException(
                 RefusalCode.OpensBelowReference,
                 $"{first.DifferentialPressure:pressure} at {first.BypassedFlow:flow} and {second.DifferentialPressure:secondPressure} at {second.BypassedFlow:secondFlow} would put the pressure at no flow at {SiUnits.Pressure(opening).ToUnit(first.DifferentialPressure.Unit):value}; it must lie above the reference.",
-                paramName
+                paramName,
+                regulator
             );
     }
 
@@ -82,6 +87,7 @@ internal static class ReadingChecks
     internal static void NotFullyOpen(
         BypassRegulator.BenchReading reading,
         double openLoss,
+        string regulator,
         [CallerArgumentExpression(nameof(reading))] string paramName = ""
     )
     {
@@ -90,7 +96,8 @@ internal static class ReadingChecks
             throw new RefusedArgumentException(
                 RefusalCode.OpenToItsStop,
                 $"A reading of {reading.DifferentialPressure:value} at {reading.BypassedFlow:flow} can't be, because open to its stop it would already lose {SiUnits.Pressure(openLoss).ToUnit(reading.DifferentialPressure.Unit):above} at that flow.",
-                paramName
+                paramName,
+                regulator
             );
         }
     }

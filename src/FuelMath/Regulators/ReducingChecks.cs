@@ -13,7 +13,8 @@ internal static class ReducingChecks
         ReducingRegulator.BenchReading first,
         ReducingRegulator.BenchReading second,
         double influence,
-        string paramName
+        string paramName,
+        string regulator
     )
     {
         (double firstFlow, double secondFlow) = (first.Flow.InSi(), second.Flow.InSi());
@@ -22,7 +23,8 @@ internal static class ReducingChecks
             throw new RefusedArgumentException(
                 RefusalCode.NotDifferent,
                 $"Two readings at different flows are needed; both were at {first.Flow:value}.",
-                paramName
+                paramName,
+                regulator
             );
         }
 
@@ -34,7 +36,8 @@ internal static class ReducingChecks
             : throw new RefusedArgumentException(
                 RefusalCode.MustNotRise,
                 $"At one supply the held pressure must not rise with flow, because such a regulator hunts; it was {first.DifferentialPressure:pressure} at {first.Flow:flow} from {first.Supply:supply} and {second.DifferentialPressure:secondPressure} at {second.Flow:secondFlow} from {second.Supply:secondSupply}.",
-                paramName
+                paramName,
+                regulator
             );
     }
 
@@ -44,6 +47,7 @@ internal static class ReducingChecks
     internal static void NotStarved(
         ReducingRegulator.BenchReading reading,
         double openLoss,
+        string regulator,
         [CallerArgumentExpression(nameof(reading))] string paramName = ""
     )
     {
@@ -53,7 +57,8 @@ internal static class ReducingChecks
             throw new RefusedArgumentException(
                 RefusalCode.OpenToItsStop,
                 $"A reading of {reading.DifferentialPressure:value} at {reading.Flow:flow} from {reading.Supply:supply} can't be, because open to its stop it would leave no more than {SiUnits.Pressure(left).ToUnit(reading.DifferentialPressure.Unit):below}.",
-                paramName
+                paramName,
+                regulator
             );
         }
     }

@@ -39,5 +39,8 @@ public sealed partial class ReducingRegulator
     /// <returns>The regulator.</returns>
     /// <exception cref="ArgumentException"><paramref name="basis"/> is blank.</exception>
     public ReducingRegulator AsEstimate(string basis) =>
-        new(Name, SetPoint, SecondReading, Mechanics, Reference, Source) { EstimateBasis = Guard.Name(basis) };
+        new(Name, SetPoint, SecondReading, Mechanics, Reference, Source)
+        {
+            EstimateBasis = Guard.Name(basis, part: Name),
+        };
 }

@@ -60,12 +60,12 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
         ArgumentNullException.ThrowIfNull(source);
         (diaphragmArea, seatArea) = (mechanics.DiaphragmSi, mechanics.SeatSi);
         openCoefficient = mechanics.OpenCoefficientSi;
-        Reference = ReadingChecks.Known(reference);
+        Reference = ReadingChecks.Known(reference, Name);
         (SetPoint, SecondReading, Mechanics, Source) = (setPoint, second, mechanics, source);
         EstimateBasis = mechanics.EstimateBasis;
         Guard.Positive(setPoint.DifferentialPressure, setPoint.DifferentialPressure.InSi(), nameof(setPoint), Name);
         Guard.Positive(second.DifferentialPressure, second.DifferentialPressure.InSi(), nameof(second), Name);
-        droop = ReducingChecks.Droop(setPoint, second, mechanics.Influence, nameof(second));
+        droop = ReducingChecks.Droop(setPoint, second, mechanics.Influence, nameof(second), Name);
         springForce = ReducingValve
             .SpringForce(
                 new Real(setPoint.DifferentialPressure.InSi()),
@@ -77,8 +77,8 @@ public sealed partial class ReducingRegulator : FlowPart, IRegulator
             )
             .Value;
         double density = mechanics.FullyOpen.Density.InSi();
-        ReducingChecks.NotStarved(setPoint, OpenLoss(setPoint.Flow.InSi(), density));
-        ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density));
+        ReducingChecks.NotStarved(setPoint, OpenLoss(setPoint.Flow.InSi(), density), Name);
+        ReducingChecks.NotStarved(second, OpenLoss(second.Flow.InSi(), density), Name);
     }
 
     /// <inheritdoc />

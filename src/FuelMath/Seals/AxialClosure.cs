@@ -69,11 +69,11 @@ public sealed partial class AxialClosure
     public ImmutableArray<Finding> Check(Length least, Length greatest, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        double low = Guard.Finite(least, least.InSi());
+        double low = Guard.Finite(least, least.InSi(), part: Name);
         double high = greatest.InSi();
         if (!(high > low) || !double.IsFinite(high))
         {
-            throw Guard.OutOfRange(greatest, $"finite and more than {least:above}");
+            throw Guard.OutOfRange(greatest, $"finite and more than {least:above}", part: Name);
         }
 
         var found = ImmutableArray.CreateBuilder<Finding>();

@@ -40,7 +40,7 @@ public sealed partial class TuningSheet
             throw Guard.Empty(nameof(assessment));
         }
 
-        assessment.System.CheckBeliefs("A sheet compares injectors", nameof(assessment));
+        assessment.System.CheckBeliefs(nameof(assessment));
         (Assessment, Dated) = (assessment, dated);
         Instruction = Words(assessment.Verdict.Kind, assessment.Verdict.Reasons.FirstOrDefault());
         Stages = [.. assessment.System.Stages.Select(s => new StageSheet(assessment, s))];

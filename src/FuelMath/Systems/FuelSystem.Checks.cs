@@ -12,18 +12,18 @@ public sealed partial class FuelSystem
         command.CheckStages(Stages.Length, paramName);
         if (command.Kind == FuelCommand.CommandKind.OpenLoop)
         {
-            CheckBeliefs("Pulse widths that no sensor corrects are computed", paramName);
+            CheckBeliefs(paramName);
         }
     }
 
     /// <summary>Refuses a system of which nobody said what the controller was told.</summary>
-    internal void CheckBeliefs(string why, string paramName)
+    internal void CheckBeliefs(string paramName)
     {
         if (Stages.FirstOrDefault(s => s.Belief is null) is { } untold)
         {
             throw new RefusedArgumentException(
                 RefusalCode.Missing,
-                $"{why:explanation} with what the controller was told: stage '{untold.Name:part}' must have that (WithBelief, \"belief\" in a document); it has none.",
+                $"Stage '{untold.Name:part}' must have what the controller was told of it (WithBelief, \"{"belief":missing}\" in a document); it has none.",
                 paramName
             );
         }

@@ -16,7 +16,7 @@ public sealed partial class FuelSystem
         Injector[] fitted = Lists.NoNulls(injectors);
         return Stages.Any(s => s.Name == stage)
             ? Copy(Fuel, Network, Stages.Select(s => s.Name == stage ? s.WithInjectors(fitted) : s), Power)
-            : throw Guard.NoName(stage, Stages.Select(s => s.Name), nameof(stage));
+            : throw Guard.NoName(stage, Stages.Select(s => s.Name), nameof(stage), Name);
     }
 
     /// <summary>The same system with another fuel in the tank; what the controller believes stays.</summary>
@@ -61,7 +61,7 @@ public sealed partial class FuelSystem
         {
             throw new RefusedArgumentException(
                 RefusalCode.Count,
-                $"Must name a bank for each of {Engine.Chambers:exactly} chambers; {all.Length:value} given.",
+                $"Must name a bank for each chamber, {Engine.Chambers:exactly} in all; {all.Length:value} given.",
                 nameof(banks)
             );
         }

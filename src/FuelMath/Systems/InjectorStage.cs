@@ -23,7 +23,7 @@ public sealed partial class InjectorStage
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(seats);
         Discharge = discharge;
-        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8);
+        PulsesPerCycle = Guard.InRange(pulsesPerCycle, 1, 8, part: name);
         Seats = [.. Lists.NoNulls(seats)];
         if (Seats.IsEmpty)
         {
@@ -72,12 +72,13 @@ public sealed partial class InjectorStage
     /// <returns>A new stage.</returns>
     /// <exception cref="ArgumentOutOfRangeException">The number of groups does not divide the number of seats.</exception>
     public InjectorStage WithFiringGroups(int groups) =>
-        Guard.InRange(groups, 1, Seats.Length) is var count && Seats.Length % count == 0
+        Guard.InRange(groups, 1, Seats.Length, part: Name) is var count && Seats.Length % count == 0
             ? new(this, Seats) { FiringGroups = groups }
             : throw Guard.Outside(
                 groups,
                 RefusalCode.UnevenGroups,
-                $"Must divide the {Seats.Length:seats} seats of stage '{Name:part}' into equal groups; it was {groups:value}."
+                $"Must divide the {Seats.Length:seats} seats of stage '{Name:part}' into equal groups; it was {groups:value}.",
+                part: Name
             );
 
     /// <summary>The same stage, with what its controller was told.</summary>

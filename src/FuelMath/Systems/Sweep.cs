@@ -136,7 +136,7 @@ public sealed partial class Sweep
         system.CheckCommand(conditions.Command, ofConditions);
         foreach (RotationalSpeed speed in Speeds)
         {
-            OperatingPoint.CheckSpeed(speed, conditions.Command, ofSpeeds);
+            OperatingPoint.CheckSpeed(speed, conditions.Command, null, ofSpeeds);
         }
 
         foreach (AbsolutePressure manifold in Manifolds)

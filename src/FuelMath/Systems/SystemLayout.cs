@@ -94,9 +94,12 @@ internal sealed class SystemLayout
 
     private RefusedArgumentException? WhyNot(Line line)
     {
-        if (line.Part.WhyNoSystem is { } why)
+        if (!line.Part.KindInSystem.IsEmpty)
         {
-            return Not(RefusalCode.WrongKind, $"Line '{line.Name:part}' can't be in a system: {why:explanation}.");
+            return Not(
+                RefusalCode.WrongKind,
+                $"Line '{line.Name:part}' of a system must be of type {line.Part.KindInSystem:allowed}; it is of type {line.Part.GetType().Name:given}."
+            );
         }
 
         if (

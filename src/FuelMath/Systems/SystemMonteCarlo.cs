@@ -204,7 +204,10 @@ public sealed class SystemMonteCarlo
             int first = Array.FindIndex(trials.Refusals, r => r is not null);
             throw new RefusedOperationException(
                 RefusalCode.TrialsRefused,
-                $"{RefusedCount:value} of {TrialCount:total} trials have no state, which the rest would hide. Trial {first:trial}: {ExceptionText.Sentence(trials.Refusals[first]!):explanation} Ask {nameof(OfSolvedTrials):remedy} for the rest.",
+                (
+                    (RefusalText)
+                        $"{RefusedCount:value} of {TrialCount:total} trials have no state, which the rest would hide. Ask {nameof(OfSolvedTrials):remedy} for the rest. Trial {first:trial}: "
+                ).Then(ExceptionText.Sentence(trials.Refusals[first]!)),
                 inner: trials.Refusals[first]
             );
         }

@@ -211,17 +211,16 @@ public sealed class SystemShares
         }
 
         UncertainInput off = Inputs[refused == 0 ? 0 : InputOf((refused - 1) / 2)];
-        string where =
+        RefusalText where =
             refused == 0
                 ? "at the best estimates"
-                : string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"with '{off.Name}' {Reach(off):0.##} standard deviations {(SideOf(refused) > 0 ? "up" : "down")}"
-                );
+                : (RefusalText)
+                    $"with '{off.Name:input}' at {new Amount(SideOf(refused) * Reach(off), ""):deviations} standard deviations";
         throw Guard.NoSolution(
             RefusalCode.StateRefused,
             $"the shares of '{System.Name:part}' at '{BestEstimate.Point.Name:point}'",
-            $"{where:explanation} there is no state. {solves.Refusals[refused]!.Message:explanation}"
+            where.Then(" there is no state. ").Then(solves.Refusals[refused]!.Message),
+            cause: solves.Refusals[refused]
         );
     }
 }

@@ -31,7 +31,7 @@ public sealed class UncertainInput
         Kind = kind;
         Name = name;
         StandardDeviation = standardDeviation;
-        Shape = Guard.Known(shape);
+        Shape = Guard.Known(shape, part: name);
         Source = source;
         this.each = each;
         this.apply = apply;

@@ -107,7 +107,8 @@ public sealed class Circuit
             ? SiUnits.ElectricPotential(left)
             : throw Guard.OutOfRange(
                 current,
-                $"below {SiUnits.ElectricCurrent(volts / resistance):below}, at which the wiring alone takes the whole voltage"
+                $"below {SiUnits.ElectricCurrent(volts / resistance):below}, at which the wiring alone takes the whole voltage",
+                part: Name
             );
     }
 

@@ -30,8 +30,8 @@ public sealed partial class WiringMesh
         {
             ArgumentNullException.ThrowIfNull(conductors);
             Name = Guard.Name(name);
-            From = Guard.Name(from);
-            To = Apart(from, to, nameof(to));
+            From = Guard.Name(from, part: name);
+            To = Apart(from, to, nameof(to), name);
             Conductors = [.. conductors];
             if (Conductors.Any(c => c is null))
             {
@@ -43,12 +43,13 @@ public sealed partial class WiringMesh
             }
 
             Contacts = contacts;
-            Si = Conductors.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi());
+            Si = Conductors.Sum(c => c.Si) + Guard.NotNegative(contacts, contacts.InSi(), part: name);
             if (Si == 0)
             {
                 throw Guard.OutOfRange(
                     contacts,
-                    $"greater than {SiUnits.ElectricResistance(0):above} where there is no conductor"
+                    $"greater than {SiUnits.ElectricResistance(0):above} where there is no conductor",
+                    part: name
                 );
             }
         }
@@ -83,7 +84,7 @@ public sealed partial class WiringMesh
         /// <exception cref="ArgumentOutOfRangeException">The resistance is not greater than zero.</exception>
         public static Branch FromResistance(string name, string from, string to, ElectricResistance resistance)
         {
-            Guard.Positive(resistance, resistance.InSi());
+            Guard.Positive(resistance, resistance.InSi(), part: name);
             return new(name, from, to, [], resistance);
         }
 
@@ -92,13 +93,14 @@ public sealed partial class WiringMesh
         public override string ToString() => Name;
 
         /// <summary>The second end, which must be another node than the first.</summary>
-        internal static string Apart(string first, string second, string paramName) =>
-            Guard.Name(second, paramName) != first
+        internal static string Apart(string first, string second, string paramName, string part) =>
+            Guard.Name(second, paramName, part) != first
                 ? second
                 : throw new RefusedArgumentException(
                     RefusalCode.NotDifferent,
                     $"Must be another node than '{first:node}'.",
-                    paramName
+                    paramName,
+                    part
                 );
     }
 }

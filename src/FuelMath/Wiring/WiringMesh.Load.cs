@@ -12,8 +12,8 @@ public sealed partial class WiringMesh
         {
             Kind = kind;
             Name = Guard.Name(name);
-            Positive = Guard.Name(positive);
-            Negative = Branch.Apart(positive, negative, nameof(negative));
+            Positive = Guard.Name(positive, part: name);
+            Negative = Branch.Apart(positive, negative, nameof(negative), name);
             Amount = amount;
         }
 

@@ -24,9 +24,9 @@ public sealed partial class WiringMesh
         {
             Kind = kind;
             Name = Guard.Name(name);
-            Positive = Guard.Name(positive);
-            Negative = Branch.Apart(positive, negative, nameof(negative));
-            Volts = Guard.Positive(voltage, voltage.InSi());
+            Positive = Guard.Name(positive, part: name);
+            Negative = Branch.Apart(positive, negative, nameof(negative), name);
+            Volts = Guard.Positive(voltage, voltage.InSi(), part: name);
             Voltage = voltage;
             InternalResistance = internalResistance;
             Ohms = internalResistance.InSi();
@@ -91,7 +91,7 @@ public sealed partial class WiringMesh
             ElectricResistance internalResistance
         )
         {
-            Guard.Positive(internalResistance, internalResistance.InSi());
+            Guard.Positive(internalResistance, internalResistance.InSi(), part: name);
             return new(SourceKind.Battery, name, positive, negative, openCircuitVoltage, internalResistance, null);
         }
 
@@ -115,7 +115,7 @@ public sealed partial class WiringMesh
             ElectricCurrent currentLimit
         )
         {
-            Guard.Positive(currentLimit, currentLimit.InSi());
+            Guard.Positive(currentLimit, currentLimit.InSi(), part: name);
             return new(SourceKind.Alternator, name, positive, negative, regulatedVoltage, default, currentLimit);
         }
 

@@ -39,7 +39,7 @@ public sealed partial class WiringMesh
         ArgumentNullException.ThrowIfNull(sources);
         ArgumentNullException.ThrowIfNull(loads);
         Name = Guard.Name(name);
-        Reference = Guard.Name(reference);
+        Reference = Guard.Name(reference, part: name);
         Branches = [.. branches];
         Sources = [.. sources];
         Loads = [.. loads];

@@ -11,7 +11,7 @@ namespace FuelMath.Tests.Calls;
 /// Calls public members with ordinary and extreme arguments: numbers, quantities and texts from lists, objects of the library
 /// from a pool that begins with the bundled systems and grows by what calls return.
 /// </summary>
-internal sealed class Caller(int seed)
+internal sealed partial class Caller(int seed)
 {
     private const int MostOfAType = 24;
     private const int MostAttempts = 3;
@@ -137,7 +137,7 @@ internal sealed class Caller(int seed)
         extremes = 0;
         for (int i = 0; i < times; i++)
         {
-            if (Try(method, method, parameter) is { } outcome)
+            if (Try(method, method, (i, type) => i == parameter ? (true, WithNull(type)) : default) is { } outcome)
             {
                 yield return outcome;
             }
@@ -150,14 +150,15 @@ internal sealed class Caller(int seed)
         extremes = 0;
         for (int i = 0; i < times; i++)
         {
-            if (Try(method, method, parameter, inList: false) is { } outcome)
+            if (Try(method, method, (i, _) => (i == parameter, null)) is { } outcome)
             {
                 yield return outcome;
             }
         }
     }
 
-    private CallOutcome? Try(MethodBase method, MethodBase closed, int withNull = -1, bool inList = true)
+    /// <param name="given">For a parameter and its type, whether its argument is given, and which.</param>
+    private CallOutcome? Try(MethodBase method, MethodBase closed, Func<int, Type, (bool, object?)>? given = null)
     {
         object? target = null;
         if (
@@ -177,9 +178,9 @@ internal sealed class Caller(int seed)
         object?[] arguments = new object?[parameters.Length];
         for (int i = 0; i < parameters.Length; i++)
         {
-            if (i == withNull)
+            if (given?.Invoke(i, parameters[i].ParameterType) is (true, var argument))
             {
-                arguments[i] = inList ? WithNull(parameters[i].ParameterType) : null;
+                arguments[i] = argument;
             }
             else if (!Make(parameters[i].ParameterType, 0, out arguments[i]))
             {
@@ -197,11 +198,11 @@ internal sealed class Caller(int seed)
                 Add(result);
             }
 
-            return new(method, arguments, result, null);
+            return new(method, arguments, result, null) { Target = target };
         }
         catch (Exception thrown)
         {
-            return new(method, arguments, null, thrown);
+            return new(method, arguments, null, thrown) { Target = target };
         }
     }
 

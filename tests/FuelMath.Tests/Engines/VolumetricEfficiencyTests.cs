@@ -84,6 +84,38 @@ public sealed class VolumetricEfficiencyTests
         Assert.StartsWith(words, error.Message);
     }
 
+    /// <summary>An engine does not run backwards: a table of a negative speed is a mistake, not a range.</summary>
+    [Fact]
+    public void NegativeSpeed_IsRefused()
+    {
+        RotationalSpeed[] backwards = [Rpm(-1000), Rpm(3000)];
+        Action[] ways =
+        [
+            () =>
+                _ = new VolumetricEfficiency(
+                    backwards,
+                    Pressures,
+                    Values,
+                    OutsideRange.Refuse,
+                    EngineArbitraries.Invented
+                ),
+            () =>
+                _ = VolumetricEfficiency.FromSpeeds(
+                    backwards,
+                    Kilopascals(100),
+                    [Ratio.FromPercent(60), Ratio.FromPercent(70)],
+                    OutsideRange.Refuse,
+                    EngineArbitraries.Invented
+                ),
+        ];
+
+        foreach (Action way in ways)
+        {
+            Refusal refusal = Refusal.Of(Words.Refused<ArgumentOutOfRangeException>("speeds", way))!;
+            Assert.Equal((-1000, 0, "rpm"), (refusal.Value, refusal.Minimum, refusal.Unit));
+        }
+    }
+
     [Fact]
     public void Constructor_WrongNumberOfValues_Refuses()
     {

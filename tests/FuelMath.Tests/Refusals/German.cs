@@ -29,6 +29,7 @@ internal static partial class German
             Add(text, fact.Name, fact.Value is { } number ? [Number(number), fact.Unit] : [fact.Text]);
         }
 
+        Add(text, "weil", refusal.Cause is { } cause ? [Of(cause)] : []);
         return text.Append('.').ToString();
     }
 

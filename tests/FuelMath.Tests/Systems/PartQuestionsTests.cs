@@ -22,7 +22,7 @@ public sealed class PartQuestionsTests
         ["VolumeSi"] = p => Word(p.VolumeSi > 0),
         ["Estimated"] = p => p.Estimated.Length.ToString(System.Globalization.CultureInfo.InvariantCulture),
         ["WhyNoLine"] = p => Word(p.WhyNoLine is not null),
-        ["WhyNoSystem"] = p => Word(p.WhyNoSystem is not null),
+        ["KindInSystem"] = p => Word(!p.KindInSystem.IsEmpty),
         ["FindingsAt"] = p => string.Join(" ", Codes(p)),
     };
 

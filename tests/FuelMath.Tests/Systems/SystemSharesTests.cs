@@ -120,8 +120,12 @@ public sealed class SystemSharesTests
 
         NoSolutionException refused = Assert.Throws<NoSolutionException>(() => new SystemShares(system, Hard, [dead]));
 
-        Assert.Contains("dead time", refused.Message, StringComparison.Ordinal);
-        Assert.Contains("down", refused.Message, StringComparison.Ordinal);
+        Refusal refusal = Refusal.Of(refused)!;
+        Assert.Equal(RefusalCode.StateRefused, refusal.Code);
+        Assert.Contains("dead time", refusal.Facts.Single(f => f.Name == "input").Text, StringComparison.Ordinal);
+        Assert.True(refusal.Facts.Single(f => f.Name == "deviations").Value < 0);
+        Assert.NotNull(refusal.Cause);
+        Assert.Contains(refusal.Cause.Message, refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]
