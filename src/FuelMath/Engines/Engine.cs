@@ -229,9 +229,7 @@ public sealed partial class Engine
     /// <remarks>Source: [Heywood-1988] section 6.6 (trapping efficiency), from memory.</remarks>
     /// <exception cref="ArgumentOutOfRangeException">A number is outside its range.</exception>
     public Lambda TrappedLambda(Lambda delivered, Ratio fuelKept) =>
-        Lambda.FromRatio(
-            Guard.Positive(delivered.Si, nameof(delivered), Name) * trapping / Share(fuelKept, Name)
-        );
+        Lambda.FromRatio(Guard.Positive(delivered.Si, nameof(delivered), Name) * trapping / Share(fuelKept, Name));
 
     /// <summary>Gives the engine's name.</summary>
     /// <returns>The name.</returns>

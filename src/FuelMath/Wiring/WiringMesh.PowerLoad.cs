@@ -15,8 +15,13 @@ public sealed partial class WiringMesh
         /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
         /// <exception cref="ArgumentOutOfRangeException">The power is out of its range.</exception>
         public PowerLoad(string name, string positive, string negative, Power power)
-            : base(LoadKind.ConstantPower, name, positive, negative, Guard.NotNegative(power, power.InSi(), part: name)) =>
-            Power = power;
+            : base(
+                LoadKind.ConstantPower,
+                name,
+                positive,
+                negative,
+                Guard.NotNegative(power, power.InSi(), part: name)
+            ) => Power = power;
 
         /// <summary>Its power.</summary>
         public Power Power { get; }

@@ -15,8 +15,13 @@ public sealed partial class WiringMesh
         /// <exception cref="ArgumentException">A name is blank, or both terminals are one node.</exception>
         /// <exception cref="ArgumentOutOfRangeException">The resistance is out of its range.</exception>
         public ResistanceLoad(string name, string positive, string negative, ElectricResistance resistance)
-            : base(LoadKind.Resistance, name, positive, negative, Guard.Positive(resistance, resistance.InSi(), part: name)) =>
-            Resistance = resistance;
+            : base(
+                LoadKind.Resistance,
+                name,
+                positive,
+                negative,
+                Guard.Positive(resistance, resistance.InSi(), part: name)
+            ) => Resistance = resistance;
 
         /// <summary>Its resistance.</summary>
         public ElectricResistance Resistance { get; }
