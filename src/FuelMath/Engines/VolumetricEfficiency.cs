@@ -211,7 +211,7 @@ public sealed class VolumetricEfficiency
     /// <summary>Refuses a point beyond the edges, in the units that the point came in.</summary>
     private void Inside(Grid table, RotationalSpeed speed, AbsolutePressure manifoldPressure)
     {
-        RefusalText label = engine is null ? Called : (RefusalText)$"Volumetric efficiency of engine '{engine:part}'";
+        TableLabel label = new(Called, " of engine", engine);
         ImmutableArray<double> rpm = table.First.Knots;
         Guard.InTable(
             label,

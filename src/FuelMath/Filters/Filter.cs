@@ -212,7 +212,7 @@ public sealed partial class Filter : FlowPart
     public Pressure LossAt(VolumeFlow flow, Density density, DynamicViscosity viscosity)
     {
         double cubicMetersPerSecond = Guard.InTable(
-            $"Filter '{Name:part}'",
+            new TableLabel("Filter", "", Name),
             "flow",
             flow,
             flow.InSi(),

@@ -149,8 +149,7 @@ public sealed partial class FilterLoading
             )
             .Value;
 
-    private RefusalText Label =>
-        filter is null ? "Loading test" : (RefusalText)$"Loading test of filter '{filter:part}'";
+    private TableLabel Label => new("Loading test", " of filter", filter);
 
     private double Place(Mass retained) =>
         Guard.InTable(Label, "retained mass", retained, retained.InSi(), losses.First, losses.Last, SiUnits.Mass);

@@ -127,7 +127,7 @@ public sealed class Strainer : FlowPart
     {
         double most = GreatestFlow(density, viscosity).InSi();
         double q = Guard.Finite(flow, flow.InSi(), part: Name);
-        q = Guard.InTable($"Strainer '{Name:part}'", "flow", flow, q, -most, most, SiUnits.VolumeFlow);
+        q = Guard.InTable(new TableLabel("Strainer", "", Name), "flow", flow, q, -most, most, SiUnits.VolumeFlow);
         return SiUnits.Pressure(
             PorousMedium
                 .PressureLoss(

@@ -106,7 +106,7 @@ internal sealed class TemperatureLaw
 
     private double Inside(Temperature temperature) =>
         Guard.InTable(
-            fuel is null ? Property : (RefusalText)$"{Property:property} of fuel '{fuel:part}'",
+            new TableLabel(Property, " of fuel", fuel),
             "temperature",
             temperature,
             temperature.InSi(),

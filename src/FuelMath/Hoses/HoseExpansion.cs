@@ -71,7 +71,7 @@ public sealed partial class HoseExpansion
 
     private double Place(GaugePressure pressure) =>
         Guard.PressureInTable(
-            $"Expansion of '{Name:part}'",
+            new TableLabel("Expansion", " of", Name),
             "pressure",
             pressure,
             pressure.Si,

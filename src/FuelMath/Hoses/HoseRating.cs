@@ -78,7 +78,7 @@ public sealed partial class HoseRating
     public GaugePressure WorkingPressureAt(Temperature temperature)
     {
         double at = Guard.InTable(
-            $"Rating of '{Name:part}'",
+            new TableLabel("Rating", " of", Name),
             "temperature",
             temperature,
             temperature.InSi(),

@@ -194,7 +194,7 @@ public sealed partial class DeadTimeTable
         return seconds >= 0
             ? seconds
             : throw new OutsideTableException(
-                Label.Then(", extended until it would be negative"),
+                Label.Text.Then(", extended until it would be negative"),
                 VoltageAxis,
                 volts,
                 grid.First.Knots[0],
@@ -203,7 +203,7 @@ public sealed partial class DeadTimeTable
             );
     }
 
-    private RefusalText Label => injector is null ? Name : (RefusalText)$"Dead time of injector '{injector:part}'";
+    private TableLabel Label => new(Name, " of injector", injector);
 
     /// <summary>Whether the data cover a voltage and a pressure, in V and Pa.</summary>
     internal bool Reaches(double volts, double pascals) => grid.Reaches(volts, pascals);

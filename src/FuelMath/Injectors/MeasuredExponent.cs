@@ -108,9 +108,7 @@ public sealed class MeasuredExponent
         Outside == OutsideRange.Extend
             ? pascals
             : Guard.InTable(
-                injector is null
-                    ? "Measured exponent"
-                    : (RefusalText)$"Measured exponent of injector '{injector:part}'",
+                new TableLabel("Measured exponent", " of injector", injector),
                 "differential pressure",
                 differentialPressure,
                 pascals,

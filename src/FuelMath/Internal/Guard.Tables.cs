@@ -11,7 +11,7 @@ internal static partial class Guard
     /// the caller's unit.
     /// </summary>
     internal static double InTable<T>(
-        RefusalText table,
+        TableLabel table,
         string axis,
         T value,
         double si,
@@ -37,7 +37,7 @@ internal static partial class Guard
 
     /// <summary>The same for a gauge or an absolute pressure, in the unit that these are shown in.</summary>
     internal static double PressureInTable<T>(
-        RefusalText table,
+        TableLabel table,
         string axis,
         T value,
         double si,
@@ -62,11 +62,11 @@ internal static partial class Guard
     }
 
     private static OutsideTableException OffTable(
-        RefusalText table,
+        TableLabel table,
         string axis,
         Amount value,
         double min,
         double max,
         string paramName
-    ) => new(table, $"{axis} ({value.Unit})", value.Number, min, max, "", paramName);
+    ) => new(table.Text, $"{axis} ({value.Unit})", value.Number, min, max, "", paramName);
 }

@@ -217,7 +217,7 @@ public sealed partial class Pump : FlowPart
                 .Fed(
                     $"Pump '{Name}'",
                     Guard.InTable(
-                        $"Pump '{Name:part}'",
+                        new TableLabel("Pump", "", Name),
                         "voltage",
                         atTerminals,
                         atTerminals.InSi(),

@@ -150,20 +150,7 @@ public sealed partial class PumpCurve
     /// <param name="flow">The volume flow, within the points.</param>
     /// <returns>Outlet minus inlet pressure, in Pa.</returns>
     /// <exception cref="OutsideTableException"><paramref name="flow"/> lies outside the points.</exception>
-    public Pressure RiseAt(VolumeFlow flow) =>
-        SiUnits.Pressure(
-            RiseOverFlow.At(
-                Guard.InTable(
-                    Name,
-                    "flow",
-                    flow,
-                    flow.InSi(),
-                    RiseOverFlow.First,
-                    RiseOverFlow.Last,
-                    SiUnits.VolumeFlow
-                )
-            )
-        );
+    public Pressure RiseAt(VolumeFlow flow) => SiUnits.Pressure(RiseOverFlow.At(Inside(flow)));
 
     /// <summary>
     /// The working of the pressure rise at a flow: the piece of the curve between two points, inserted values, result.
@@ -258,6 +245,15 @@ public sealed partial class PumpCurve
     }
 
     private double Flow(double rise) => RiseOverFlow.Inverse(rise);
+
+    /// <summary>A flow within the points, in m³/s.</summary>
+    private double Inside(VolumeFlow flow)
+    {
+        double si = flow.InSi();
+        return si >= RiseOverFlow.First && si <= RiseOverFlow.Last
+            ? si
+            : Guard.InTable(Name, "flow", flow, si, RiseOverFlow.First, RiseOverFlow.Last, SiUnits.VolumeFlow);
+    }
 
     /// <summary>A pressure rise within the points, in Pa.</summary>
     private double Rise(Pressure pressureRise)

@@ -68,7 +68,23 @@ public sealed class CultureTests
     private static readonly HashSet<string> NotNegative =
     [
         .. new[] { "Length", "Count", "Number", "number", "Row", "Bank", "b", "Chamber", "chamber" },
-        .. new[] { "first", "index", "i", "at", "rest", "bad", "notes", "needed", "figures", "Width", "MostDraws" },
+        .. new[]
+        {
+            "first",
+            "index",
+            "i",
+            "at",
+            "rest",
+            "bad",
+            "notes",
+            "needed",
+            "figures",
+            "Width",
+            "MostDraws",
+            "point",
+            "RefusedCount",
+            "TrialCount",
+        },
     ];
 
     /// <summary>The name of what is counted: <c>readings</c> of <c>readings - 1</c>, <c>Length</c> of <c>list.Length</c>.</summary>
