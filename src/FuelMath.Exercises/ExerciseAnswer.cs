@@ -8,10 +8,23 @@ namespace FuelMath.Exercises;
 /// <seealso href="../teach/index.html">Teach with it</seealso>
 public sealed class ExerciseAnswer
 {
+    private const int LeastDigits = 2;
+    private const int MostDigits = 6;
+
     private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)
     {
-        ArgumentOutOfRangeException.ThrowIfLessThan(digits, 2);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(digits, 6);
+        if (digits is < LeastDigits or > MostDigits)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                FormattableString.Invariant($"Must be from {LeastDigits} to {MostDigits}; it was {digits}."),
+                nameof(digits),
+                digits,
+                LeastDigits,
+                MostDigits
+            );
+        }
+
         quantity.ToSi(0, unit);
         (Quantity, Unit, Digits) = (quantity, unit, digits);
     }

@@ -87,7 +87,8 @@ public sealed class ExerciseGiven
         (double low, double high) = (si.Min(), si.Max());
         return low < high
             ? new(Quantity.Symbol.Name, Quantity, low, high, low, high)
-            : throw new InvalidOperationException(
+            : throw new RefusedOperationException(
+                RefusalCode.AllAlike,
                 $"{Quantity.Symbol.Name} must have two or more numbers to draw from."
             );
     }

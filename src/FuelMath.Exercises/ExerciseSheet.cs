@@ -45,11 +45,25 @@ public sealed class ExerciseSheet
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
         ArgumentNullException.ThrowIfNull(templates);
-        ArgumentOutOfRangeException.ThrowIfLessThan(count, 1);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(count, MostExercises);
+        if (count is < 1 or > MostExercises)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                FormattableString.Invariant($"Must be from 1 to {MostExercises}; it was {count}."),
+                nameof(count),
+                count,
+                1,
+                MostExercises
+            );
+        }
+
         if (templates.Count == 0)
         {
-            throw new ArgumentException("Must be one or more templates; there is none.", nameof(templates));
+            throw new RefusedArgumentException(
+                RefusalCode.Count,
+                "Must be one or more templates; there is none.",
+                nameof(templates)
+            );
         }
 
         SplitMix64 seeds = SplitMix64.For(seed, "sheet", 1, 0);

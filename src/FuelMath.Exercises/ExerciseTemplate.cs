@@ -100,21 +100,53 @@ public sealed class ExerciseTemplate
         ArgumentException.ThrowIfNullOrWhiteSpace(statement);
         ArgumentNullException.ThrowIfNull(caution);
         ArgumentNullException.ThrowIfNull(answer);
-        ArgumentOutOfRangeException.ThrowIfLessThan(version, 1);
+        if (version < 1)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                FormattableString.Invariant($"Must be 1 or more; it was {version}."),
+                nameof(version),
+                version,
+                1,
+                null
+            );
+        }
+
         string[] symbols = givens.IsDefault ? [] : [.. givens.Select(g => g.Quantity.Symbol.Name)];
         if (symbols.Length == 0 || symbols.Distinct(StringComparer.Ordinal).Count() < symbols.Length)
         {
-            throw new ArgumentException("Must be one or more givens with different symbols.", nameof(givens));
+            string there = symbols.Length == 0 ? "none" : string.Join(", ", symbols);
+            throw new RefusedArgumentException(
+                symbols.Length == 0 ? RefusalCode.Count : RefusalCode.Duplicate,
+                $"Must be one or more givens with different symbols; those given: {there}.",
+                nameof(givens),
+                there,
+                []
+            );
         }
 
         if (symbols.FirstOrDefault(s => !statement.Contains($"{{{s}}}", StringComparison.Ordinal)) is { } missing)
         {
-            throw new ArgumentException($"Must hold {{{missing}}}, which is given.", nameof(statement));
+            throw new RefusedArgumentException(
+                RefusalCode.Missing,
+                $"Must hold {{{missing}}}, which is given.",
+                nameof(statement),
+                statement,
+                [$"{{{missing}}}"]
+            );
         }
 
         if (mistakes.IsDefault || mistakes.Length < 3)
         {
-            throw new ArgumentException("Must be three or more mistakes.", nameof(mistakes));
+            int count = mistakes.IsDefault ? 0 : mistakes.Length;
+            throw new RefusedValueException(
+                RefusalCode.Count,
+                FormattableString.Invariant($"Must be 3 or more mistakes; there are {count}."),
+                nameof(mistakes),
+                count,
+                3,
+                null
+            );
         }
 
         return new(
@@ -158,7 +190,8 @@ public sealed class ExerciseTemplate
             }
         }
 
-        throw new InvalidOperationException(
+        throw new RefusedOperationException(
+            RefusalCode.TrialsRefused,
             $"{Name}: {MostDraws} draws were refused; widen the grids or ask for more digits."
         );
     }

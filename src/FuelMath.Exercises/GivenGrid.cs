@@ -11,6 +11,9 @@ public sealed class GivenGrid
     /// <summary>The greatest number of values in a grid.</summary>
     private const int MostNumbers = 10_000;
 
+    /// <summary>The least decimal number above zero.</summary>
+    private const double LeastStep = 1e-28;
+
     private GivenGrid(ImmutableArray<decimal> numbers) => Numbers = numbers;
 
     /// <summary>All numbers of the grid, rising or in the order given.</summary>
@@ -25,27 +28,46 @@ public sealed class GivenGrid
     /// <exception cref="ArgumentException"><paramref name="high"/> is not a whole number of steps above <paramref name="low"/>.</exception>
     public static GivenGrid From(decimal low, decimal high, decimal step)
     {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(step);
+        if (step <= 0)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                FormattableString.Invariant($"Must be greater than zero; it was {step}."),
+                nameof(step),
+                (double)step,
+                LeastStep,
+                null
+            );
+        }
+
         decimal steps = (high - low) / step;
         if (steps is < 1 or > MostNumbers - 1)
         {
-            throw new ArgumentOutOfRangeException(
-                nameof(high),
+            throw new RefusedValueException(
+                RefusalCode.Count,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {decimal.Truncate(steps) + 1}."
-                )
+                ),
+                nameof(high),
+                (double)(decimal.Truncate(steps) + 1),
+                2,
+                MostNumbers
             );
         }
 
         return steps == decimal.Truncate(steps)
             ? new([.. Enumerable.Range(0, (int)steps + 1).Select(i => low + (step * i))])
-            : throw new ArgumentException(
+            : throw new RefusedValueException(
+                RefusalCode.NotAsWanted,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Must be a whole number of steps of {step} above {low}; it was {high}."
                 ),
-                nameof(high)
+                nameof(high),
+                (double)high,
+                (double)low,
+                null
             );
     }
 
@@ -58,9 +80,18 @@ public sealed class GivenGrid
         ImmutableArray<decimal> all = [.. numbers];
         return all.Length >= 2 && all.Distinct().Count() == all.Length
             ? new(all)
-            : throw new ArgumentException("Must be two or more different numbers.", nameof(numbers));
+            : throw new RefusedArgumentException(
+                all.Length < 2 ? RefusalCode.Count : RefusalCode.Duplicate,
+                $"Must be two or more different numbers; those given: {Written(all)}.",
+                nameof(numbers),
+                Written(all),
+                []
+            );
     }
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Numbers.Length} numbers");
+
+    private static string Written(ImmutableArray<decimal> numbers) =>
+        numbers.IsEmpty ? "none" : string.Join(", ", numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)));
 }

@@ -19,7 +19,14 @@ internal sealed class Cell
     internal static Cell Of(double number, CellLook look) =>
         double.IsFinite(number)
             ? new(null, number, null, look)
-            : throw new ArgumentOutOfRangeException(nameof(number), number, "Must be finite.");
+            : throw new RefusedValueException(
+                RefusalCode.NotFinite,
+                FormattableString.Invariant($"Must be finite; it was {number}."),
+                nameof(number),
+                number,
+                null,
+                null
+            );
 
     internal static Cell Live(string formula, CellLook look) => new(null, null, formula, look);
 }

@@ -23,7 +23,13 @@ internal static class FormulaSheets
     {
         if (!Enum.IsDefined(units))
         {
-            throw new ArgumentException($"Must be SI or customary; it was {units}.", nameof(units));
+            throw new RefusedArgumentException(
+                RefusalCode.NotOneOf,
+                $"Must be SI or customary; it was {units}.",
+                nameof(units),
+                units.ToString(),
+                Enum.GetNames<FormulaInfo.CallUnits>()
+            );
         }
 
         ImmutableArray<string> names = SheetNames.Of(

@@ -68,7 +68,13 @@ public sealed class Workbook
     public static Workbook FromTopic(FormulaInfo.FormulaTopic topic, FormulaInfo.CallUnits units) =>
         Enum.IsDefined(topic)
             ? FromFormulas(FormulaCatalog.About(topic), units)
-            : throw new ArgumentException($"Must be a topic; it was {topic}.", nameof(topic));
+            : throw new RefusedArgumentException(
+                RefusalCode.NotOneOf,
+                $"Must be a topic; it was {topic}.",
+                nameof(topic),
+                topic.ToString(),
+                Enum.GetNames<FormulaInfo.FormulaTopic>()
+            );
 
     /// <summary>Creates a workbook of several formulas.</summary>
     /// <param name="formulas">The formulas; one or more.</param>
@@ -89,7 +95,11 @@ public sealed class Workbook
 
         return all.Length > 0
             ? FormulaSheets.Workbook(all, units, _ => null)
-            : throw new ArgumentException("Must have one or more formulas; it has none.", nameof(formulas));
+            : throw new RefusedArgumentException(
+                RefusalCode.Count,
+                "Must have one or more formulas; it has none.",
+                nameof(formulas)
+            );
     }
 
     /// <summary>Creates a workbook of several formulas with numbers.</summary>
@@ -117,9 +127,14 @@ public sealed class Workbook
         ImmutableArray<double>[] numbers = [.. arguments];
         if (all.Length == 0 || all.Length != numbers.Length || all.Distinct().Count() < all.Length)
         {
-            throw new ArgumentException(
+            throw new RefusedArgumentException(
+                all.Length == 0 ? RefusalCode.Count
+                    : all.Length != numbers.Length ? RefusalCode.NotAlike
+                    : RefusalCode.Duplicate,
                 $"Must have one or more different formulas and numbers for each; there are {all.Length} and {numbers.Length}.",
-                nameof(formulas)
+                nameof(formulas),
+                FormattableString.Invariant($"{all.Length} and {numbers.Length}"),
+                []
             );
         }
 
@@ -181,7 +196,13 @@ public sealed class Workbook
         ArgumentException.ThrowIfNullOrWhiteSpace(path);
         if (!path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase))
         {
-            throw new ArgumentException($"Must end in .xlsx; it was \"{path}\".", nameof(path));
+            throw new RefusedArgumentException(
+                RefusalCode.NotAsWanted,
+                $"Must end in .xlsx; it was \"{path}\".",
+                nameof(path),
+                path,
+                [".xlsx"]
+            );
         }
 
         using FileStream file = File.Create(path);

@@ -171,7 +171,7 @@ public enum RefusalCode
     /// <summary>An object of a document must have exactly one of several properties.</summary>
     OneOfThese,
 
-    /// <summary>A value of a document or a table is of another form than it should be.</summary>
+    /// <summary>A value is of another form than it should be.</summary>
     NotAsWanted,
 
     /// <summary>A part of a document is used nowhere.</summary>

@@ -4,6 +4,14 @@ namespace FuelMath;
 /// <seealso href="../start/exceptions.html">Exceptions</seealso>
 public sealed class RefusedOperationException : InvalidOperationException, IExplained
 {
+    /// <summary>Creates one, for code that builds on this library.</summary>
+    /// <param name="code">What is wrong.</param>
+    /// <param name="sentence">What keeps the object from answering, in a sentence; not blank.</param>
+    /// <exception cref="ArgumentNullException"><paramref name="sentence"/> is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="sentence"/> is blank.</exception>
+    public RefusedOperationException(RefusalCode code, string sentence)
+        : this(code, RefusalWords.Given(sentence), null, null) { }
+
     internal RefusedOperationException(
         RefusalCode code,
         RefusalText sentence,

@@ -42,4 +42,26 @@ public sealed class RefusalExamples
         Assert.True(refusal.IsMinimumExcluded);
         Assert.Equal("kg/m³", refusal.Unit);
     }
+
+    [Fact]
+    public void Own()
+    {
+        #region OwnRefusal
+        static int Cylinders(int cylinders) =>
+            cylinders is >= 1 and <= 12
+                ? cylinders
+                : throw new RefusedValueException(
+                    RefusalCode.OutOfRange,
+                    FormattableString.Invariant($"Must be from 1 to 12; it was {cylinders}."),
+                    nameof(cylinders),
+                    cylinders,
+                    1,
+                    12
+                );
+        #endregion
+
+        Assert.Equal(4, Cylinders(4));
+        Refusal refusal = Refusal.Of(Assert.Throws<RefusedValueException>(() => Cylinders(13)))!;
+        Assert.Equal(("cylinders", 13, 12), (refusal.What, refusal.Value, refusal.Maximum));
+    }
 }

@@ -70,8 +70,11 @@ public sealed class SheetTests
     [Fact]
     public void Draw_RefusesNoTemplatesAndNoExercises()
     {
-        Assert.Throws<ArgumentException>(() => ExerciseSheet.Draw("x", [], 1, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ExerciseSheet.Draw("x", ExerciseTemplates.All, 0, 1));
+        Assert.Throws<RefusedArgumentException>(() => ExerciseSheet.Draw("x", [], 1, 1));
+        Refusal refused = Refusal.Of(
+            Assert.Throws<RefusedValueException>(() => ExerciseSheet.Draw("x", ExerciseTemplates.All, 0, 1))
+        )!;
+        Assert.Equal((0, 1, 1000, "count"), (refused.Value, refused.Minimum, refused.Maximum, refused.What));
         Assert.Throws<ArgumentException>(() => ExerciseSheet.Draw(" ", ExerciseTemplates.All, 1, 1));
     }
 

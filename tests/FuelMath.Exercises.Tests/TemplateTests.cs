@@ -45,21 +45,20 @@ public sealed class TemplateTests
 
     [Fact]
     public void ATemplateWhoseWrongWaysLeadToTheAnswer_CannotBeDrawn() =>
-        Assert.Throws<InvalidOperationException>(() => Make("{x}", 3, GivenGrid.From(1, 5, 1)).Draw(1));
+        Assert.Throws<RefusedOperationException>(() => Make("{x}", 3, GivenGrid.From(1, 5, 1)).Draw(1));
 
     [Fact]
     public void Of_RefusesAGivenThatTheStatementLacks() =>
-        Assert.Equal(
+        Refused<RefusedArgumentException>(
+            RefusalCode.Missing,
             "statement",
-            Assert.Throws<ArgumentException>(() => Make("{y}", 3, GivenGrid.From(1, 5, 1))).ParamName
+            null,
+            () => Make("{y}", 3, GivenGrid.From(1, 5, 1))
         );
 
     [Fact]
     public void Of_RefusesFewerThanThreeMistakes() =>
-        Assert.Equal(
-            "mistakes",
-            Assert.Throws<ArgumentException>(() => Make("{x}", 2, GivenGrid.From(1, 5, 1))).ParamName
-        );
+        Refused<RefusedValueException>(RefusalCode.Count, "mistakes", 2, () => Make("{x}", 2, GivenGrid.From(1, 5, 1)));
 
     [Fact]
     public void Grid_HoldsItsNumbersAsATeacherWritesThem() =>
@@ -71,12 +70,13 @@ public sealed class TemplateTests
     [Fact]
     public void Grid_RefusesWhatIsNoGrid()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => GivenGrid.From(1, 2, 0));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GivenGrid.From(2, 1, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => GivenGrid.From(0, 10_000, 1));
-        Assert.Throws<ArgumentException>(() => GivenGrid.From(1, 2, 0.3m));
-        Assert.Throws<ArgumentException>(() => GivenGrid.Of(1, 1));
-        Assert.Throws<ArgumentException>(() => GivenGrid.Of(1));
+        Refused<RefusedValueException>(RefusalCode.OutOfRange, "step", 0, () => GivenGrid.From(1, 2, 0));
+        Refused<RefusedValueException>(RefusalCode.Count, "high", 0, () => GivenGrid.From(2, 1, 1));
+        Refused<RefusedValueException>(RefusalCode.Count, "high", 10_001, () => GivenGrid.From(0, 10_000, 1));
+        Refused<RefusedValueException>(RefusalCode.NotAsWanted, "high", 2, () => GivenGrid.From(1, 2, 0.3m));
+        Refused<RefusedArgumentException>(RefusalCode.Duplicate, "numbers", null, () => GivenGrid.Of(1, 1));
+        Refused<RefusedArgumentException>(RefusalCode.Count, "numbers", null, () => GivenGrid.Of(1));
+        Refused<RefusedArgumentException>(RefusalCode.Count, "numbers", null, () => GivenGrid.Of());
     }
 
     [Fact]
@@ -88,8 +88,24 @@ public sealed class TemplateTests
     [Fact]
     public void Answer_RefusesDigitsOutsideTwoToSix()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => ExerciseAnswer.Number(Symbols.Lambda, 1));
-        Assert.Throws<ArgumentOutOfRangeException>(() => ExerciseAnswer.Number(Symbols.Lambda, 7));
+        foreach (int digits in new[] { 1, 7 })
+        {
+            Refusal refusal = Refused<RefusedValueException>(
+                RefusalCode.OutOfRange,
+                "digits",
+                digits,
+                () => ExerciseAnswer.Number(Symbols.Lambda, digits)
+            );
+            Assert.Equal((2, 6), (refusal.Minimum, refusal.Maximum));
+        }
+    }
+
+    private static Refusal Refused<TException>(RefusalCode code, string what, double? value, Func<object> call)
+        where TException : Exception
+    {
+        Refusal refusal = Refusal.Of(Assert.Throws<TException>(call))!;
+        Assert.Equal((code, what, value), (refusal.Code, refusal.What, refusal.Value));
+        return refusal;
     }
 
     [Theory]

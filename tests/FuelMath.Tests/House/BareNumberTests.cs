@@ -35,6 +35,7 @@ public sealed class BareNumberTests
         ["OutsideTableException"] = "evidence: its axis may have any unit, which the text names",
         ["Refusal"] = "evidence: its numbers are in the unit that the caller gave, which stands beside them",
         ["Refusal.Fact"] = "evidence: its number is in the unit that stands beside it",
+        ["RefusedValueException"] = "a pure number or a count, of code that builds on the library",
         ["NoSolutionException"] = "evidence: a residual in SI units of whatever was sought",
     };
 

@@ -8,12 +8,31 @@ public sealed class RefusalFamilyTests
 {
     private static readonly string[] Bare = ["ArgumentException", "ArgumentOutOfRangeException"];
 
+    /// <summary>The two packages that build on the library; the sample beside them is an application.</summary>
+    private static readonly string[] Packages = ["src/FuelMath.Exercises/", "src/FuelMath.Workbooks/"];
+
     [Fact]
     public void NoCode_ThrowsABareException() =>
         Offenders.None(
             SourceCode
                 .Nodes<BaseObjectCreationExpressionSyntax>()
+                .Concat(InPackages<BaseObjectCreationExpressionSyntax>())
                 .Where(n => n.Model.GetTypeInfo(n.Node).Type is { } type && Bare.Contains(type.Name))
                 .Select(n => $"{SourceCode.Place(n.Node)}: {n.Model.GetTypeInfo(n.Node).Type!.Name}")
         );
+
+    /// <summary>The platform's own checks of ranges throw bare exceptions, too.</summary>
+    [Fact]
+    public void NoPackage_ChecksARangeByThePlatform() =>
+        Offenders.None(
+            InPackages<MemberAccessExpressionSyntax>()
+                .Where(n => n.Model.GetTypeInfo(n.Node.Expression).Type?.Name is "ArgumentOutOfRangeException")
+                .Select(n => $"{SourceCode.Place(n.Node)}: {n.Node}")
+        );
+
+    private static IEnumerable<(T Node, SemanticModel Model)> InPackages<T>()
+        where T : SyntaxNode =>
+        SourceBesideTheLibrary
+            .Nodes<T>()
+            .Where(n => Packages.Any(p => SourceCode.Place(n.Node).StartsWith(p, StringComparison.Ordinal)));
 }

@@ -113,13 +113,13 @@ public sealed class WorkbookTests
         Assert.Equal("referenceVolumeFlow", refused.Refusal.Argument!.Name);
         Assert.Throws<FormulaRefusedException>(() => Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Si, 1));
         Assert.Throws<ArgumentNullException>(() => Workbook.FromFormula(null!, FormulaInfo.CallUnits.Si));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormula(Carried, (FormulaInfo.CallUnits)9));
-        Assert.Throws<ArgumentException>(() =>
+        Assert.Throws<RefusedArgumentException>(() => Workbook.FromFormula(Carried, (FormulaInfo.CallUnits)9));
+        Assert.Throws<RefusedArgumentException>(() =>
             Workbook.FromTopic((FormulaInfo.FormulaTopic)99, FormulaInfo.CallUnits.Si)
         );
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([], FormulaInfo.CallUnits.Si));
+        Assert.Throws<RefusedArgumentException>(() => Workbook.FromFormulas([], FormulaInfo.CallUnits.Si));
         Assert.Throws<ArgumentNullException>(() => Workbook.FromFormulas([null!], FormulaInfo.CallUnits.Si));
-        Assert.Throws<ArgumentException>(() =>
+        Assert.Throws<RefusedArgumentException>(() =>
             Workbook.FromFormula(Carried, FormulaInfo.CallUnits.Si).WriteFile("sheet.csv")
         );
     }
@@ -179,8 +179,10 @@ public sealed class WorkbookTests
 
         Close.Within(1e-13, 800 * Math.Sqrt(4.0 / 3), engine.Number("Contents", "C5"));
         Close.Within(1e-13, 50, engine.Number("Contents", "C6"));
-        Assert.Throws<ArgumentException>(() => Workbook.FromFormulas([Carried], FormulaInfo.CallUnits.Customary, []));
-        Assert.Throws<ArgumentException>(() =>
+        Assert.Throws<RefusedArgumentException>(() =>
+            Workbook.FromFormulas([Carried], FormulaInfo.CallUnits.Customary, [])
+        );
+        Assert.Throws<RefusedArgumentException>(() =>
             Workbook.FromFormulas(
                 [Carried, Carried],
                 FormulaInfo.CallUnits.Customary,
