@@ -363,6 +363,87 @@ def figure_checks(p, document, states, bench):
                 p.near(f"pump {line}, reserve", one, mine)
 
 
+FOURTH = {"normal": 3.0, "rectangular": 9 / 5, "triangular": 12 / 5}  # fourth moments of unit variance; [Definition]
+
+
+class OffSystem(System):
+    """The same system with one uncertain input off: controllers still believe what they were told."""
+
+    def __init__(self, document, kind, by, seat):
+        other = copy.deepcopy(document)
+        number = 0
+        for stage in other["stages"] if kind in ("injector flow", "each injector flow", "dead time") else []:
+            for place in stage["seats"]:
+                own = copy.deepcopy(next(i for i in document["injectors"] if i["name"] == place["injector"]))
+                own["name"] = place["injector"] = f"seat {number}"
+                if kind == "dead time":
+                    own["deadTime"]["values"] = [[f"{si(t) + by!r} s" for t in row] for row in own["deadTime"]["values"]]
+                elif kind == "injector flow" or number == seat:
+                    head = "massFlow" if "massFlow" in own["rating"] else "volumeFlow"
+                    value, unit = own["rating"][head].split(" ", 1)
+                    own["rating"][head] = f"{float(value) * (1 + by)!r} {unit}"
+                other["injectors"].append(own)
+                number += 1
+        for line in other["plan"]["lines"]:
+            if kind == "pump flow" and "pump" in line:
+                for point in (q for c in line["pump"]["curves"] for q in c["points"]):
+                    value, unit = point["flow"].split(" ", 1)
+                    point["flow"] = f"{float(value) * (1 + by)!r} {unit}"
+            if kind == "regulator set point" and "regulator" in line:
+                for reading in (line["regulator"]["setPoint"], line["regulator"]["secondReading"]):
+                    reading["differentialPressure"] = f"{si(reading['differentialPressure']) + by!r} Pa"
+        super().__init__(other)
+        if kind == "fuel density":
+            self.fuel = copy.copy(self.fuel)
+            density = self.fuel.density
+            self.fuel.density = lambda at: density(at) * (1 + by)
+
+
+def scatter_of(document, point, node):
+    """Per input the variances of the rail's pressure and of each chamber's lambda: Gauss's rule of three points."""
+
+    def outputs(system):
+        state = system.solve(point)
+        return [state["pressures"][node] / BAR, *(c["lambda"] for c in state["chambers"] if c["lambda"])]
+
+    best = outputs(System(document))
+    for item in document["uncertain"]:
+        kind, moment, off = item["kind"], FOURTH[item.get("shape", "normal")], si(item["standardDeviation"])
+        seats = range(sum(len(s["seats"]) for s in document["stages"])) if kind == "each injector flow" else [None]
+        found = [0.0] * len(best)
+        for seat in seats:
+            more, less = (outputs(OffSystem(document, kind, side * off * moment**0.5, seat)) for side in (1, -1))
+            for k, (high, low) in enumerate(zip(more, less)):
+                odd, even = (high - low) / 2, (high + low) / 2 - best[k]
+                found[k] += odd**2 / moment + even**2 * (moment - 1) / moment**2
+        yield kind, found
+
+
+def scatter_checks(p, document, states):
+    """What each uncertain input makes by itself, and its share; inputs that are left out must round to nothing."""
+    if not p.has("scatter"):
+        if "uncertain" in document:
+            p.fail("scatter", "no table", "uncertain inputs are given")
+        return
+    node = document["stages"][0]["seats"][0]["node"]
+    for point in states.points:
+        inputs = dict(scatter_of((states.measured or states.described).document, point, node))
+        total = [sum(column) for column in zip(*inputs.values())]
+        worst = max(range(1, len(total)), key=lambda k: total[k], default=None)
+        left = dict(inputs)
+        for k, row in ((k, row) for k, row in p.rows("scatter") if row["point"] == point["name"]):
+            kind = row["uncertain"].removesuffix(" (bent)")
+            mine = total if kind == "all together" else inputs[kind]
+            left.pop(kind, None)
+            for head, share, one in (("lambda", "of lambda", worst), ("rail", "of rail", 0)):
+                p.cell("scatter", k, head, None if one is None else mine[one] ** 0.5)
+                p.cell("scatter", k, share, None if one is None else 100 * mine[one] / total[one])
+        for kind, mine in left.items():
+            for one in (0, worst):
+                if one is not None and mine[one] > 0.005 * total[one]:
+                    p.fail(f"scatter, {point['name']}, {kind}", "left out", mine[one] / total[one])
+
+
 def main(system_file, folder):
     with open(system_file, encoding="utf-8") as file:
         document = json.load(file)
@@ -386,6 +467,7 @@ def main(system_file, folder):
     if measured:
         trims(p, document, states, measured)
     finding_checks(p, document, states, bench)
+    scatter_checks(p, document, states)
     switch_checks(p, document, states)
     figure_checks(p, document, states, bench)
     pulse_checks(p, stem)

@@ -10,20 +10,23 @@ internal static class ScatterTable
     /// <summary>Half of the last digit shown of lambda: less counts as none, as where a sensor holds one chamber.</summary>
     private const double NoScatter = 5e-5;
 
-    /// <summary>The table; it has a row for each point and input, and one for a point without a state.</summary>
+    /// <summary>A share that rounds to nothing in whole percent.</summary>
+    private const double NoShare = 0.005;
+
+    /// <summary>The table; it has a row for each point and input that counts, and one for a point without a state.</summary>
     internal static SheetTable Of(SystemAssessment assessment) =>
         SheetTable.Of(
             "scatter",
             "What makes the scatter of rail pressure and lambda",
-            "One standard deviation each: what the input alone would make, and its share of all together. Rail pressure at the first injector, lambda of the chamber that scatters most. What is not listed counts as exact. (bent): not in proportion over its scatter; ask random trials.",
+            "One standard deviation each: what the input alone would make, and its share in the square of all together; the first of a point is what to measure next. Lambda of the chamber that scatters most, rail pressure at the first injector. Shares that round to nothing in both are left out; what the description does not name as uncertain counts as exact. (bent): not in proportion over its scatter; ask random trials.",
             [
                 SheetTable.Column.Words("point"),
                 SheetTable.Column.Words("uncertain"),
                 SheetTable.Column.Words("by"),
-                SheetTable.Column.Numbers("rail", "bar", 3),
-                SheetTable.Column.Numbers("rail share", "%", 0),
                 SheetTable.Column.Numbers("lambda", "-", 4),
-                SheetTable.Column.Numbers("lambda share", "%", 0),
+                SheetTable.Column.Numbers("of lambda", "%", 0),
+                SheetTable.Column.Numbers("rail", "bar", 3),
+                SheetTable.Column.Numbers("of rail", "%", 0),
             ],
             assessment.Shares.SelectMany(Rows)
         );
@@ -43,18 +46,26 @@ internal static class ScatterTable
                 .MaxBy(s => s.StandardDeviation.InSi())
             : null;
         bool scatters = lambda?.StandardDeviation.InSi() >= NoScatter;
-        foreach (ScatterShare<Pressure> line in rail.Lines)
+        foreach (
+            UncertainInput input in scatters ? lambda!.Lines.Select(l => l.Input) : rail.Lines.Select(l => l.Input)
+        )
         {
-            ScatterShare<Ratio>? own = lambda?.Lines.First(l => l.Input == line.Input);
+            ScatterShare<Pressure> ofRail = rail.Lines.First(l => l.Input == input);
+            ScatterShare<Ratio>? ofLambda = lambda?.Lines.First(l => l.Input == input);
+            if (ofRail.Share.InSi() < NoShare && !(scatters && ofLambda!.Share.InSi() >= NoShare))
+            {
+                continue;
+            }
+
             yield return
             [
                 point.Point.Name,
-                line.IsBent || own is { IsBent: true } ? $"{line.Input.Name} (bent)" : line.Input.Name,
-                LogText.Of($"{line.Input.StandardDeviation}"),
-                line.StandardDeviation.InSi() / Bar,
-                100 * line.Share.InSi(),
-                own?.StandardDeviation.InSi(),
-                scatters ? 100 * own?.Share.InSi() : null,
+                ofRail.IsBent || ofLambda is { IsBent: true } ? $"{input.Kind} (bent)" : input.Kind,
+                LogText.Of($"{input.StandardDeviation}"),
+                ofLambda?.StandardDeviation.InSi(),
+                scatters ? 100 * ofLambda?.Share.InSi() : null,
+                ofRail.StandardDeviation.InSi() / Bar,
+                100 * ofRail.Share.InSi(),
             ];
         }
 
@@ -63,10 +74,10 @@ internal static class ScatterTable
             point.Point.Name,
             "all together",
             "",
-            rail.StandardDeviation.InSi() / Bar,
-            rail.StandardDeviation.InSi() == 0 ? null : 100.0,
             lambda?.StandardDeviation.InSi(),
             scatters ? 100.0 : null,
+            rail.StandardDeviation.InSi() / Bar,
+            rail.StandardDeviation.InSi() == 0 ? null : 100.0,
         ];
     }
 }
