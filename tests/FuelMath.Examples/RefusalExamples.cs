@@ -58,9 +58,11 @@ public sealed class RefusalExamples
                     1,
                     12
                 );
+
+        int four = Cylinders(4); // 4
         #endregion
 
-        Assert.Equal(4, Cylinders(4));
+        Assert.Equal(4, four);
         Refusal refusal = Refusal.Of(Assert.Throws<RefusedValueException>(() => Cylinders(13)))!;
         Assert.Equal(("cylinders", 13, 12), (refusal.What, refusal.Value, refusal.Maximum));
     }

@@ -51,6 +51,8 @@ public sealed partial class UncertaintyBudget
             IEnumerable<double> others
         )
         {
+            ArgumentNullException.ThrowIfNull(one);
+            ArgumentNullException.ThrowIfNull(other);
             ArgumentNullException.ThrowIfNull(readings);
             ArgumentNullException.ThrowIfNull(others);
             (double[] a, double[] b) = ([.. readings], [.. others]);

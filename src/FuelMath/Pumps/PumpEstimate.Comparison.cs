@@ -49,6 +49,7 @@ public static partial class PumpEstimate
         /// </exception>
         public static Comparison OfVoltage(PumpCurve known, PumpCurve measured)
         {
+            ArgumentNullException.ThrowIfNull(known);
             ArgumentNullException.ThrowIfNull(measured);
             PumpCurve estimate = PumpEstimate.AtVoltage(known, measured.Voltage);
             PumpCurve.Point[] points =

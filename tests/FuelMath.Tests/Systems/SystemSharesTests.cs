@@ -150,16 +150,44 @@ public sealed class SystemSharesTests
         SheetTable table = new TuningSheet(assessment).Tables.Single(t => t.Name == "scatter");
 
         Assert.Equal(plain.Verdict.Kind, assessment.Verdict.Kind);
-        Assert.Equal(2 * (All.Length + 1), table.Rows.Length);
-        ScatterShares<GaugePressure, Pressure> rail = assessment.Shares[0].Shares!.PressureAt("rail start");
+        SystemShares shares = assessment.Shares[0].Shares!;
+        ScatterShares<Lambda, Ratio> lambda = shares
+            .BestEstimate.Chambers.Select(c => shares.LambdaOf(c.Chamber))
+            .MaxBy(s => s.StandardDeviation.DecimalFractions)!;
+        ScatterShares<GaugePressure, Pressure> rail = shares.PressureAt("rail start");
+        UncertainInput[] shown =
+        [
+            .. lambda
+                .Lines.Where(l => l.Share.Percent >= 0.5 || ShareIn(rail, l.Input).Percent >= 0.5)
+                .Select(l => l.Input),
+        ];
+        Assert.InRange(shown.Length, 1, All.Length);
+        SheetTable.Cell[][] rows = [.. table.Rows.Take(shown.Length + 1).Select(r => r.ToArray())];
         Assert.Equal(
-            Math.Round(100 * rail.Lines[0].Share.DecimalFractions),
-            (double)table.Rows[0][4].Number!.Value,
-            1e-9
+            [.. shown.Select(i => i.Kind), "all together"],
+            rows.Select(r => r[1].Text.Replace(" (bent)", "", StringComparison.Ordinal))
+        );
+        Assert.All(
+            shown.Zip(rows),
+            pair =>
+            {
+                Assert.Equal(
+                    Math.Round(ShareIn(lambda, pair.First).Percent),
+                    (double)pair.Second[4].Number!.Value,
+                    1e-9
+                );
+                Assert.Equal(Math.Round(ShareIn(rail, pair.First).Percent), (double)pair.Second[6].Number!.Value, 1e-9);
+            }
         );
         Assert.DoesNotContain(new TuningSheet(plain).Tables, t => t.Name == "scatter");
         Assert.All(new TuningSheet(assessment).ToLines(92), line => Assert.True(line.Length <= 92));
     }
+
+    private static Ratio ShareIn(ScatterShares<GaugePressure, Pressure> of, UncertainInput input) =>
+        of.Lines.First(l => l.Input == input).Share;
+
+    private static Ratio ShareIn(ScatterShares<Lambda, Ratio> of, UncertainInput input) =>
+        of.Lines.First(l => l.Input == input).Share;
 
     private static (double Pressure, double Lambda, double Mean, double Duty) Alone(
         FuelSystem system,
