@@ -123,12 +123,15 @@ internal sealed class Campaign(string tests, string filter, string own, Mutant[]
         }
     }
 
-    /// <summary>The classes that reach a mutant, and those of its room where nobody can say; then its number and all their tests.</summary>
+    /// <summary>The classes that reach a mutant, and those of its room where nobody can say; then its number, and all their tests but those that fail without a mutant.</summary>
     private IEnumerable<string> Alone(int mutant)
     {
         IEnumerable<string> classes = Tests(mutant).Select(t => t.Class + ".").Distinct();
         yield return string.Join('|', coverage.Kept.Contains(mutant) ? classes.Append(own) : classes);
-        yield return string.Join(Child.Between, mutant.ToString(CultureInfo.InvariantCulture), Child.All);
+        yield return string.Join(
+            Child.Between,
+            [mutant.ToString(CultureInfo.InvariantCulture), Child.All, .. coverage.Unused]
+        );
     }
 
     /// <summary>Ten times what its tests take; nobody added up what all tests of its classes take.</summary>

@@ -86,8 +86,8 @@ internal static class Child
 
             control.Switch(Number(line));
             string? failed = null;
-            IEnumerable<ITestCase> cases = parts is [_, All]
-                ? suite.Cases.Values
+            IEnumerable<ITestCase> cases = parts is [_, All, .. string[] unused]
+                ? suite.Cases.Where(c => !unused.Contains(c.Key)).Select(c => c.Value)
                 : parts.Skip(1).Where(suite.Cases.ContainsKey).Select(id => suite.Cases[id]);
             foreach (ITestCase test in cases)
             {

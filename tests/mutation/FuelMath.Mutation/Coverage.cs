@@ -15,6 +15,9 @@ internal sealed class Coverage
     /// <summary>The mutants that run while something is made once and kept: any test may notice them.</summary>
     internal HashSet<int> Kept { get; } = [];
 
+    /// <summary>The tests that fail without a mutant, and so tell nothing.</summary>
+    internal HashSet<string> Unused { get; } = [];
+
     /// <summary>The tests that reach a mutant, those of its own room first, then the quickest.</summary>
     internal IReadOnlyList<Test> Of(int mutant) => reaching.GetValueOrDefault(mutant) ?? [];
 
@@ -86,7 +89,8 @@ internal sealed class Coverage
                 }
 
                 break;
-            case ["bad", _, _, _, string name]:
+            case ["bad", string id, _, _, string name]:
+                Unused.Add(id);
                 Console.Error.WriteLine($"not used, because it fails without a mutant: {name}");
                 break;
         }
