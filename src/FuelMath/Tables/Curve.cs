@@ -144,6 +144,12 @@ public sealed class Curve
         double target = near ? Math.Clamp(y, low, high) : y;
         int piece = MonotoneCubic.PieceOfValue(this.y, target, rising);
         bool outside = piece == 0 || piece == x.Length;
+        if (!outside && target == this.y[piece])
+        {
+            // Where the curve ends level, a rounding of the value moves the place by its square or cube root.
+            return x[piece];
+        }
+
         double at = MonotoneCubic.Solve(pieces[piece], target, outside ? double.NaN : x[piece] - x[piece - 1]);
         return (outside && Outside != OutsideRange.Extend) || !double.IsFinite(at)
             ? throw new OutsideTableException(Name, $"value over {Axis}", y, low, high)

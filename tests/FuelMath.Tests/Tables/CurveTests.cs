@@ -88,6 +88,18 @@ public sealed class CurveTests
             }
         );
 
+    /// <summary>The points themselves, also where the curve is level at one and a rounding of the value would move the place by its root.</summary>
+    [Property]
+    public Property Inverse_OfThePoints_IsThePoints() =>
+        Prop.ForAll(
+            TableArbitraries.RisingPoints,
+            points =>
+            {
+                Curve rising = Of(points.X, points.Y, OutsideRange.Refuse);
+                Assert.Equal(points.X, points.Y.Select(rising.Inverse));
+            }
+        );
+
     /// <summary>
     /// There and back. A value that is off by rounding is off in place by that over the slope, and a curve may be flat
     /// at a point to the second order: judged by the value, not by the place. A place can't be told closer than its own
