@@ -73,7 +73,7 @@ internal sealed class RailRows
     }
 
     private static double HeldBy(SystemState.RegulatorResult regulator) =>
-        (regulator.IsReducing ? regulator.Outlet : regulator.Inlet).Si();
+        (regulator.IsReducing ? regulator.Outlet : regulator.Inlet)!.Value.Si();
 
     /// <summary>Whether there is no pump and no regulator between a node and the node that a regulator holds.</summary>
     private bool IsNear(string node, SystemState.RegulatorResult regulator)
@@ -135,7 +135,7 @@ internal sealed class RailRows
         SpreadsheetText reference = ratio * Reference(part.Reference, result);
         SpreadsheetText back = rows.Solved(
             "pressure in the return line",
-            result.Outlet.Si(),
+            result.Outlet!.Value.Si(),
             SheetUnit.Gauge,
             "at the flow of this state"
         );
@@ -190,7 +190,7 @@ internal sealed class RailRows
         SpreadsheetText reference = Reference(part.Reference, result);
         SpreadsheetText supply = rows.Solved(
             "pressure that supplies it",
-            result.Inlet.Si(),
+            result.Inlet!.Value.Si(),
             SheetUnit.Gauge,
             "pump and lines, at the flow of this state"
         );

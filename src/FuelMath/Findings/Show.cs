@@ -5,7 +5,9 @@ namespace FuelMath;
 /// <summary>SI numbers in customary units, for findings.</summary>
 internal static class Show
 {
-    internal static string Bar(double pascals) => Number(pascals / 1e5, "0.00", "bar");
+    /// <summary>Two places, and four below 0.1 bar: what gravity gives is some hundredths of a bar.</summary>
+    internal static string Bar(double pascals) =>
+        Number(pascals / 1e5, Math.Abs(pascals) is > 0 and < 1e4 ? "0.0000" : "0.00", "bar");
 
     internal static string LitersPerHour(double cubicMetersPerSecond) =>
         Number(cubicMetersPerSecond * 3.6e6, "0.0", "L/h");

@@ -21,6 +21,9 @@ internal readonly struct PartState
     /// <summary>Pressure at its second node, Pa.</summary>
     internal required double Outlet { get; init; }
 
+    /// <summary>Whether no injector draws in this state.</summary>
+    internal required bool NothingDrawn { get; init; }
+
     /// <summary>Density of the fuel, kg/m³.</summary>
     internal required double Density { get; init; }
 

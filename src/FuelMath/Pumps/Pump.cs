@@ -124,7 +124,20 @@ public sealed partial class Pump : FlowPart
     /// <inheritdoc />
     internal override IEnumerable<Finding> FindingsAt(PartState at)
     {
-        if (at.Condition is Network.LineCondition.Stalled or Network.LineCondition.DeadHeaded)
+        if (at is { Condition: Network.LineCondition.DeadHeaded, NothingDrawn: true })
+        {
+            yield return Finding.Of(
+                FindingCode.PumpStalled,
+                Severity.Warning,
+                at.Line,
+                $"Pump '{at.Line}' runs against a closed line while no fuel is drawn",
+                $"at {Show.Volts(at.PumpVolts)}",
+                "a flow",
+                PartState.ByDefinition,
+                "Give it a return or a relief valve, or a controller that slows or stops it here: a pump that runs dead-headed heats its fuel, and the line has the most pressure that the pump can give."
+            );
+        }
+        else if (at.Condition is Network.LineCondition.Stalled or Network.LineCondition.DeadHeaded)
         {
             yield return Finding.Of(
                 FindingCode.PumpStalled,

@@ -11,6 +11,12 @@ internal static class RegulatorFindings
             yield return Estimate(at, basis);
         }
 
+        if (double.IsNaN(at.Inlet))
+        {
+            // Every way to it is shut: nothing is drawn there, and nothing has to be supplied.
+            yield break;
+        }
+
         if (at.Condition is not (Network.LineCondition.Regulating or Network.LineCondition.FullyOpen))
         {
             yield return Finding.Of(

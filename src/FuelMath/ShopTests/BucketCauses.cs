@@ -133,9 +133,15 @@ internal sealed class BucketCauses(
         );
     }
 
-    private ShopComparison.Cause SetPoint(SystemState state, string what, string side, string way)
+    /// <summary>Null where a way to the regulator is shut, so that nothing says what it holds.</summary>
+    private ShopComparison.Cause? SetPoint(SystemState state, string what, string side, string way)
     {
-        double change = state.Regulators[0].Inlet.Si - sound.Regulators[0].Inlet.Si;
+        if (state.Regulators[0].Inlet is not { } held || sound.Regulators[0].Inlet is not { } expected)
+        {
+            return null;
+        }
+
+        double change = held.Si - expected.Si;
         return Cause(
             ShopComparison.CauseKind.SetPoint,
             what,

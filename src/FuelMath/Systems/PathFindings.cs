@@ -86,7 +86,8 @@ internal sealed class PathFindings(SolvedSystem solved)
             );
         }
 
-        if (solved.Parts.Reserve is null && PumpReserve.IsMixed(AtTheRails, drawn))
+        bool mixed = PumpReserve.IsMixed(AtTheRails, drawn);
+        if (solved.Parts.Reserve is null && drawn > 0 && (mixed || !AtTheRails.Pumps.IsEmpty))
         {
             solved.Add(
                 Finding
@@ -94,7 +95,9 @@ internal sealed class PathFindings(SolvedSystem solved)
                         FindingCode.PumpReserveNotKnown,
                         Severity.Note,
                         "pumps",
-                        "What the pumps could still give is not known: some are in series, others in parallel, or fuel circulates between them",
+                        mixed
+                            ? "What the pumps could still give is not known: some are in series, others in parallel, or fuel circulates between them"
+                            : "What the pumps could still give is not known: without a regulator, nothing but what the controller was told says which pressure must hold",
                         Shown.LitersPerHour(drawn).As($"{Show.LitersPerHour(drawn)} drawn"),
                         Shown
                             .LitersPerHour(limit * drawn)

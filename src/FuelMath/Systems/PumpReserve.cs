@@ -132,7 +132,7 @@ internal sealed class PumpReserve
     {
         if (!parts.Regulators.IsEmpty)
         {
-            return parts.Regulators.Min(r => r.Inlet.Si - r.Outlet.Si);
+            return parts.Regulators.Min(r => r.Inlet?.Si - r.Outlet?.Si);
         }
 
         double? least = null;

@@ -31,6 +31,7 @@ internal sealed class SolvedSystem(ReportedSolve solve, SystemParts parts)
             Flow = Flows[line],
             Inlet = Pressures[network.PlaceOf(network.Lines[line].From)],
             Outlet = Pressures[network.PlaceOf(network.Lines[line].To)],
+            NothingDrawn = Array.TrueForAll(solve.InjectorFlows, f => f <= 0),
             Density = solve.State.Density,
             Viscosity = solve.State.Viscosity,
             PumpVolts = solve.State.FeedVolts[solve.State.Path.Feeds[line]],

@@ -217,8 +217,8 @@ internal static class SystemReport
                     line.Name,
                     StateOf(solve.ConditionOf(i)),
                     regulator.IsReducing,
-                    new GaugePressure(solve.NodePressures[system.Network.PlaceOf(line.From)]),
-                    new GaugePressure(solve.NodePressures[system.Network.PlaceOf(line.To)]),
+                    Known(solve.NodePressures[system.Network.PlaceOf(line.From)]),
+                    Known(solve.NodePressures[system.Network.PlaceOf(line.To)]),
                     new GaugePressure(ReferenceReading.PortPressure(regulator.Reference, state.InputsOf(i))),
                     SiUnits.VolumeFlow(Math.Max(solve.LineFlows[i], 0))
                 )
@@ -227,6 +227,8 @@ internal static class SystemReport
 
         return results.ToImmutable();
     }
+
+    private static GaugePressure? Known(double pascals) => double.IsNaN(pascals) ? null : new GaugePressure(pascals);
 
     private static RegulatorCondition StateOf(Network.LineCondition condition) =>
         condition switch

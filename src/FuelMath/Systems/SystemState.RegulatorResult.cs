@@ -11,8 +11,8 @@ public sealed partial class SystemState
             string line,
             RegulatorCondition state,
             bool isReducing,
-            GaugePressure inlet,
-            GaugePressure outlet,
+            GaugePressure? inlet,
+            GaugePressure? outlet,
             GaugePressure reference,
             VolumeFlow flow
         )
@@ -41,11 +41,17 @@ public sealed partial class SystemState
         /// </summary>
         public bool IsReducing { get; }
 
-        /// <summary>The pressure at its inlet: held by a bypass regulator, the supply of a reducing one.</summary>
-        public GaugePressure Inlet { get; }
+        /// <summary>
+        /// The pressure at its inlet: held by a bypass regulator, the supply of a reducing one. Null where every way to it is
+        /// shut, so that it keeps whatever it had.
+        /// </summary>
+        public GaugePressure? Inlet { get; }
 
-        /// <summary>The pressure at its outlet: that of the return line, or held by a reducing regulator.</summary>
-        public GaugePressure Outlet { get; }
+        /// <summary>
+        /// The pressure at its outlet: that of the return line, or held by a reducing regulator. Null where every way to it is
+        /// shut.
+        /// </summary>
+        public GaugePressure? Outlet { get; }
 
         /// <summary>The pressure on its reference port.</summary>
         public GaugePressure Reference { get; }
@@ -57,6 +63,8 @@ public sealed partial class SystemState
         public VolumeFlow BypassedFlow => IsReducing ? SiUnits.VolumeFlow(0) : Flow;
 
         /// <inheritdoc />
-        public override string ToString() => LogText.Of($"{Line}: {State}, {Inlet} to {Outlet}");
+        public override string ToString() => LogText.Of($"{Line}: {State}, {Words(Inlet)} to {Words(Outlet)}");
+
+        private static string Words(GaugePressure? pressure) => pressure?.ToString() ?? "not determined";
     }
 }

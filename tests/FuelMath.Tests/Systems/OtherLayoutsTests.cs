@@ -174,6 +174,6 @@ public sealed class OtherLayoutsTests
 
         Assert.DoesNotContain(wide.Findings, f => f.Code == FindingCode.PressureNotAsTold);
         Assert.Contains(narrow.Findings, f => f.Code == FindingCode.PressureNotAsTold);
-        Assert.True(narrow.Regulators[0].Inlet.Si > narrow.PressureAt("rail end").Si + 20e3);
+        Assert.True(narrow.Regulators[0].Inlet!.Value.Si > narrow.PressureAt("rail end").Si + 20e3);
     }
 }

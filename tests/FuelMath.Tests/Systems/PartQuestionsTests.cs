@@ -247,6 +247,7 @@ public sealed class PartQuestionsTests
                         Flow = 1 / 3600.0,
                         Inlet = 3e5,
                         Outlet = 0,
+                        NothingDrawn = false,
                         Density = 745,
                         Viscosity = 5e-4,
                         PumpVolts = 12,

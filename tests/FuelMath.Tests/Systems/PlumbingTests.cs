@@ -24,7 +24,7 @@ public sealed class PlumbingTests
 
         Assert.True(result.IsReducing);
         Assert.Equal(RegulatorCondition.Regulating, result.State);
-        Close.Within(1e-8, byForces.AboveAmbient.Bars, result.Outlet.AboveAmbient.Bars);
+        Close.Within(1e-8, byForces.AboveAmbient.Bars, result.Outlet!.Value.AboveAmbient.Bars);
         Close.Within(1e-8, byForces.AboveAmbient.Bars, state.PressureAt("rail start").AboveAmbient.Bars);
         Assert.Equal(0, result.BypassedFlow.LitersPerHour);
         Close.Within(1e-8, (state.Pumps[0].Flow - drawn).LitersPerHour, state.FlowThrough("relief").LitersPerHour);

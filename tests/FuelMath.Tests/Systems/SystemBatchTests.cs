@@ -206,7 +206,7 @@ public sealed class SystemBatchTests
                 [.. state.Pumps.Select(p => p.Current.InSi())],
                 [.. state.Pumps.Select(p => p.Flow.InSi())],
                 [.. state.Pumps.Select(p => p.PressureRise.InSi())],
-                [.. state.Regulators.Select(r => r.Inlet.Si)],
+                [.. state.Regulators.Select(r => r.Inlet!.Value.Si)],
                 [.. state.Regulators.Select(r => r.BypassedFlow.InSi())],
                 [.. state.Chambers.Select(c => c.Lambda?.ToRatio() ?? 0)],
             ];

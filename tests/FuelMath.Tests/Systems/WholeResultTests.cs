@@ -1,0 +1,122 @@
+using FuelMath.Tests.Assessments;
+using UnitsNet;
+
+namespace FuelMath.Tests.Systems;
+
+/// <summary>What a whole result says of a system, seen as a practitioner would read it: a danger that is silent, or a false one.</summary>
+public sealed class WholeResultTests
+{
+    private static readonly OperatingPoint Cut = Workshop.Point(4000, 40, FuelCommand.Cut);
+
+    private static readonly OperatingPoint Held = Workshop.Point(4000, 90, Workshop.Hold(0.9));
+
+    /// <summary>
+    /// A pump that stops when nothing is drawn: rail, regulator and return keep what they had, which no steady state tells.
+    /// </summary>
+    [Fact]
+    public void Solve_EveryPumpStopped_LeavesARailWithoutPressureAndWithoutAFinding()
+    {
+        Line[] lines = PlumbingRig.Usual();
+        lines[0] = lines[0]
+            .SwitchedBy(
+                PumpSwitch.TotalDrawAbove(
+                    VolumeFlow.FromLitersPerHour(0.2),
+                    VolumeFlow.FromLitersPerHour(0.1),
+                    wasRunning: false
+                )
+            );
+        FuelSystem system = PlumbingRig.With(lines);
+        SystemState state = system.Solve(Cut);
+
+        Assert.Empty(state.Pumps);
+        SystemState.RegulatorResult regulator = Assert.Single(state.Regulators);
+        Assert.Equal((RegulatorCondition.Seated, null), (regulator.State, regulator.Inlet));
+        Assert.Equal(0, regulator.Flow.LitersPerHour);
+        Assert.Contains("not determined", regulator.ToString());
+        Assert.DoesNotContain(state.Findings, f => f.Severity > Severity.Note);
+        Assert.Equal(Verdict.Outcome.Holds, new SystemAssessment(system, [Cut]).Verdict.Kind);
+        Assert.NotEmpty(new TuningSheet(new SystemAssessment(system, [Cut, Held])).Tables);
+    }
+
+    private static FuelSystem WithoutReturn() =>
+        PlumbingRig.With(
+            new("pump", "tank", "pump outlet", Closed()),
+            new("filter", "pump outlet", "rail start", Workshop.Filter()),
+            new("rail", "rail start", "rail end", Workshop.Hose("rail", 0.35, 12))
+        );
+
+    private static Pump Closed() =>
+        new(
+            "pump",
+            [
+                .. new[] { 8.0, 15 }.Select(volts => new PumpCurve(
+                    ElectricPotential.FromVolts(volts),
+                    [
+                        new(Pressure.Zero, VolumeFlow.FromLitersPerHour(120), ElectricCurrent.FromAmperes(4)),
+                        new(Pressure.FromBars(4), VolumeFlow.Zero, ElectricCurrent.FromAmperes(8)),
+                    ],
+                    Workshop.Invented
+                )),
+            ],
+            Workshop.Gasoline,
+            Workshop.Invented
+        );
+
+    /// <summary>Without a return a pump has nowhere to deliver to at fuel cut: worth acting on, and no engine out of fuel.</summary>
+    [Fact]
+    public void Findings_DeadHeadedWhileNothingIsDrawn_IsAWarning()
+    {
+        Finding found = Assert.Single(WithoutReturn().Solve(Cut).Findings, f => f.Code == FindingCode.PumpStalled);
+
+        Assert.Equal((Severity.Warning, "pump"), (found.Severity, found.Part));
+    }
+
+    /// <summary>Where the rail is measured and no regulator is there, nothing says which pressure must hold.</summary>
+    [Fact]
+    public void Findings_MeasuredRailWithoutARegulator_SaysThatTheReserveIsNotKnown()
+    {
+        SystemState state = VerdictCases.Told(WithoutReturn(), RailPressure.Reference.Measured).Solve(Held);
+
+        Assert.Null(state.PumpReserve);
+        Finding found = Assert.Single(state.Findings, f => f.Code == FindingCode.PumpReserveNotKnown);
+        Assert.Equal((Severity.Note, true), (found.Severity, found.IsNotKnown));
+        Assert.Contains(found, state.Verdict.NotJudged);
+    }
+
+    /// <summary>
+    /// A sensor holds the mixture of injectors of 500 cm³/min that the controller takes for others: it needs believed over
+    /// fitted flow, and a little for what is lost on the way. Beyond 125 % the mixture would stay lean.
+    /// </summary>
+    [Theory]
+    [InlineData(300, Severity.Warning)]
+    [InlineData(400, null)]
+    [InlineData(600, null)]
+    [InlineData(650, Severity.Danger)]
+    [InlineData(750, Severity.Danger)]
+    public void Findings_HeldMixture_NeedsACorrectionThatAControllerGives(double believed, Severity? severity)
+    {
+        SystemState state = Workshop.Four(believed: Workshop.Injector("believed", believed)).Solve(Held);
+
+        Finding? found = state.Findings.SingleOrDefault(f => f.Code == FindingCode.CorrectionAtLimit);
+        Assert.Equal(severity, found?.Severity);
+        Close.WithinOf(1, 0.02, believed / 500, state.Banks[0].Correction!.Value.DecimalFractions);
+        if (found is not null)
+        {
+            Close.Within(
+                1e-12,
+                state.Banks[0].Correction!.Value.DecimalFractions,
+                ((Ratio)found.ValueQuantity!).DecimalFractions
+            );
+            Close.Within(1e-12, believed > 500 ? 1.25 : 0.75, ((Ratio)found.LimitQuantity!).DecimalFractions);
+        }
+    }
+
+    /// <summary>Half a meter of petrol gives 0.036 bar: its findings show more than "0.04 bar below 0.04 bar".</summary>
+    [Theory]
+    [InlineData(3650, "0.0365 bar")]
+    [InlineData(-120, "-0.0012 bar")]
+    [InlineData(9999, "0.1000 bar")]
+    [InlineData(10_000, "0.10 bar")]
+    [InlineData(0, "0.00 bar")]
+    public void Show_SmallPressure_HasDigits(double pascals, string shown) => Assert.Equal(shown, Show.Bar(pascals));
+}
