@@ -3,6 +3,9 @@ namespace FuelMath;
 /// <summary>What there is to say of injectors: time, repeatability, pressure and voltage.</summary>
 internal sealed class InjectorFindings(SolvedSystem solved)
 {
+    /// <summary>A mixture that is met differs from the one asked for by the tolerance of the rounds.</summary>
+    private const double Rounding = 1e-6;
+
     internal void Find()
     {
         for (int s = 0; s < solved.Parts.Stages.Length; s++)
@@ -56,12 +59,30 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     wandering.Seat.Injector.Rating.Source
                 );
             }
+            else if (s == 0 && solved.IsAtLeastPulse(s) && Excess() is > Rounding and var excess)
+            {
+                double least = solved.System.Stages[s].Seats.Max(i => i.Injector.LeastEffectiveWidthSi);
+                solved.Add(
+                    FindingCode.PulseNotRepeatable,
+                    Severity.Warning,
+                    stage.Name,
+                    $"Stage '{stage.Name}' would need a pulse shorter than its injectors repeat, and gets the shortest that they do",
+                    $"{Show.Percent(excess)} more fuel than asked for",
+                    Shown.Milliseconds(least).As($"{Show.Milliseconds(least)} after dead time"),
+                    "The engine runs rich here, and no correction helps. Use smaller injectors for this range or a longer, less frequent pulse.",
+                    solved.System.Stages[s].Seats[0].Injector.Rating.Source
+                );
+            }
 
             new PressureFindings(solved).Find(solved.System.Stages[s]);
         }
 
         LookAtInjectorVoltage();
     }
+
+    /// <summary>Fuel beyond what was asked for, as a share of it.</summary>
+    private double Excess() =>
+        solved.Parts is { Target: { } asked, Lambda: { } reached } ? (asked.Si / reached.Si) - 1 : 0;
 
     private void LookAtInjectorVoltage()
     {

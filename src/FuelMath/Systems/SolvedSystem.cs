@@ -19,6 +19,19 @@ internal sealed class SolvedSystem(ReportedSolve solve, SystemParts parts)
 
     internal IEnumerable<Finding> Found => found;
 
+    /// <summary>Whether a stage got the shortest pulse that its injectors repeat, as the one who computes the width knows them.</summary>
+    internal bool IsAtLeastPulse(int stage) =>
+        Point.Command.Kind switch
+        {
+            FuelCommand.CommandKind.HoldLambda => Parts.Injectors.Any(i =>
+                i.Stage == System.Stages[stage].Name
+                && i.Pulse.EffectiveWidth.InSi() <= i.Seat.Injector.LeastEffectiveWidthSi * (1 + Guard.EdgeTolerance)
+            ),
+            FuelCommand.CommandKind.OpenLoop => Parts.Stages[stage].PulseWidth.InSi()
+                <= solve.State.Believed(stage, guessed: false).SmallestWidth * (1 + Guard.EdgeTolerance),
+            _ => false,
+        };
+
     /// <summary>The part of a line in this state.</summary>
     internal PartState StateOf(int line)
     {

@@ -111,6 +111,37 @@ public sealed class WholeResultTests
         }
     }
 
+    /// <summary>
+    /// Injectors that are too large for an idle get their shortest repeatable pulse, and the engine too much fuel: told also
+    /// where the mixture is still within its limit. Half of the least width that is asked for gives twice the fuel.
+    /// </summary>
+    [Theory]
+    [InlineData(0.3, false)]
+    [InlineData(1.02, true)]
+    [InlineData(1.5, true)]
+    public void Findings_PulseAtTheShortest_IsTold(double timesNeeded, bool told)
+    {
+        OperatingPoint idle = Workshop.Point(900, 30, Workshop.Hold(1));
+        double needed = Workshop.Four().Solve(idle).Injectors[0].Pulse.EffectiveWidth.Milliseconds;
+        Injector injector = Workshop.Injector("rated", 500, smallestMilliseconds: timesNeeded * needed);
+        FuelSystem system = Workshop.Four([injector, injector, injector, injector], believed: injector);
+
+        Assert.All(
+            [Workshop.Hold(1), FuelCommand.OpenLoop(Lambda.FromRatio(1))],
+            command =>
+            {
+                SystemState state = system.Solve(Workshop.Point(900, 30, command));
+                Finding? found = state.Findings.FirstOrDefault(f => f.Code == FindingCode.PulseNotRepeatable);
+                Assert.Equal(told ? Severity.Warning : null, found?.Severity);
+                if (told && command.Kind == FuelCommand.CommandKind.HoldLambda)
+                {
+                    Close.Within(1e-3, 1 / timesNeeded, state.Lambda!.Value.ToRatio());
+                    Assert.Contains(Show.Percent((1 / state.Lambda!.Value.ToRatio()) - 1), found!.Value);
+                }
+            }
+        );
+    }
+
     /// <summary>Half a meter of petrol gives 0.036 bar: its findings show more than "0.04 bar below 0.04 bar".</summary>
     [Theory]
     [InlineData(3650, "0.0365 bar")]
