@@ -46,6 +46,21 @@ public sealed partial class SystemAssessment
 
         private static Finding Refused(Exception refusal, StateBasis basis)
         {
+            if (refusal is NoSolutionException dry && FuelMath.Refusal.Of(dry)?.Code == RefusalCode.NoFuelPasses)
+            {
+                // It is known what happens: the rail does not exceed what injectors spray against.
+                return new Finding(
+                    FindingCode.ChamberWithoutFuel,
+                    Severity.Danger,
+                    dry.Where.Length > 0 ? dry.Where : "state",
+                    $"No fuel passes the injectors{Words(basis)}",
+                    dry.Reason.Trim().TrimEnd('.'),
+                    "a pressure above it",
+                    Rule,
+                    "Do not run: the engine gets no fuel. Find why the rail has no pressure: pump, voltage, restriction, or what the controller was told of the rail."
+                );
+            }
+
             (string part, string what, string value, string limit) = refusal switch
             {
                 NoSolutionException none => (

@@ -142,6 +142,58 @@ public sealed class WholeResultTests
         );
     }
 
+    /// <summary>
+    /// A pump that is made weaker, step by step, until its pressure is below that of a boosted manifold: no step may have a
+    /// better verdict than the one before, and the last ones say that no fuel passes.
+    /// </summary>
+    [Theory]
+    [InlineData(FuelCommand.CommandKind.HoldLambda)]
+    [InlineData(FuelCommand.CommandKind.OpenLoop)]
+    [InlineData(FuelCommand.CommandKind.AllOpen)]
+    public void Verdict_WeakerAndWeakerPump_NeverGetsBetter(FuelCommand.CommandKind kind)
+    {
+        FuelCommand command = kind switch
+        {
+            FuelCommand.CommandKind.HoldLambda => Workshop.Hold(0.85),
+            FuelCommand.CommandKind.OpenLoop => FuelCommand.OpenLoop(Lambda.FromRatio(0.85)),
+            _ => FuelCommand.AllOpen,
+        };
+        OperatingPoint boosted = Workshop.Point(5000, 200, command);
+        SystemAssessment[] steps =
+        [
+            .. Enumerable
+                .Range(0, 40)
+                .Select(i => new SystemAssessment(
+                    PlumbingRig.With(PlumbingRig.Usual(pump: Reaching(8 * Math.Pow(0.9, i)))),
+                    [boosted]
+                ))
+                // The dead times of the rig are known from 0.5 bar.
+                .Where(s => s.Points[0].Deciding.Refusal is not OutsideTableException),
+        ];
+
+        Assert.Equal(steps.Select(s => s.Verdict.Kind).Order(), steps.Select(s => s.Verdict.Kind));
+        Finding last = Assert.Single(steps[^1].Verdict.Reasons);
+        Assert.Equal((FindingCode.ChamberWithoutFuel, Severity.Danger), (last.Code, last.Severity));
+        Assert.False(last.IsNotKnown);
+    }
+
+    private static Pump Reaching(double bars) =>
+        new(
+            "pump",
+            [
+                .. new[] { 4.0, 15 }.Select(volts => new PumpCurve(
+                    ElectricPotential.FromVolts(volts),
+                    [
+                        new(Pressure.Zero, VolumeFlow.FromLitersPerHour(300), ElectricCurrent.FromAmperes(6)),
+                        new(Pressure.FromBars(bars), VolumeFlow.Zero, ElectricCurrent.FromAmperes(12)),
+                    ],
+                    Workshop.Invented
+                )),
+            ],
+            Workshop.Gasoline,
+            Workshop.Invented
+        );
+
     /// <summary>Half a meter of petrol gives 0.036 bar: its findings show more than "0.04 bar below 0.04 bar".</summary>
     [Theory]
     [InlineData(3650, "0.0365 bar")]
