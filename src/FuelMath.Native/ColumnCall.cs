@@ -82,7 +82,11 @@ internal static unsafe class ColumnCall
         if (inputs is null || inputs.Length < count)
         {
             inputs = new FormulaColumns.Input[count];
-            memories = [.. Enumerable.Range(0, count).Select(_ => new NativeColumn())];
+            memories = new NativeColumn[count];
+            for (int i = 0; i < count; i++)
+            {
+                memories[i] = new NativeColumn();
+            }
         }
 
         for (int i = 0; i < count; i++)

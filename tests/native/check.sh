@@ -1,13 +1,14 @@
 #!/usr/bin/env bash
 # Compiles the native library ahead of time and calls it from C, Python (ctypes) and Node.
-# Usage: tests/native/check.sh folder [properties of dotnet publish]. Installs a C compiler, Python and Node from the
-# system's packages (Debian) where they are missing and this runs as root.
+# Usage: tests/native/check.sh folder most-bytes [properties of dotnet publish]. Fails where the library is larger than that.
+# Installs a C compiler, Python and Node from the system's packages (Debian) where they are missing and this runs as root.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 root="$here/../.."
 mkdir -p "$1"
 out=$(cd "$1" && pwd)
-shift
+most=$2
+shift 2
 
 missing=()
 command -v clang >/dev/null || command -v gcc >/dev/null || missing+=(clang)
@@ -34,6 +35,12 @@ if grep -qi "will always throw" "$log"; then
 fi
 
 library="$out/FuelMath.Native.so"
+size=$(stat -c %s "$library")
+if ((size > most)); then
+    echo "The library must have at most $most bytes; it has $size. What is in it: dotnet publish -p:IlcGenerateMapFile=true." >&2
+    exit 1
+fi
+
 "$compiler" -std=c11 -D_GNU_SOURCE -O2 -Wall -Wextra -Werror -I "$root/src/FuelMath.Native/include" \
     "$here/check.c" "$library" -lm -o "$out/check"
 "$out/check"

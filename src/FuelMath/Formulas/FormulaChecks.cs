@@ -15,11 +15,13 @@ internal sealed class FormulaChecks
     internal FormulaChecks(FormulaInfo formula)
     {
         this.formula = formula;
-        ranges = [.. formula.Arguments.Select(a => new Range(a))];
-        limits =
-        [
-            .. formula.Bounds.Select(b => new Limit(b, Index(b.Argument), Indices(b.Times), Indices(b.DividedBy))),
-        ];
+        ranges = formula.Arguments.Each(a => new Range(a));
+        limits = formula.Bounds.Each(b => new Limit(
+            b,
+            Index(b.Argument),
+            b.Times.Each(Index),
+            b.DividedBy.Each(Index)
+        ));
     }
 
     /// <summary>Fills in the SI numbers, or says what is refused.</summary>
@@ -118,8 +120,6 @@ internal sealed class FormulaChecks
             $"A bound must name arguments of {formula.Name:part}; \"{name:given}\" is none."
         );
     }
-
-    private int[] Indices(IEnumerable<string> names) => [.. names.Select(Index)];
 
     /// <summary>The range of an argument as a call needs it, contiguous in memory.</summary>
     private readonly struct Range(FormulaInfo.Argument argument)

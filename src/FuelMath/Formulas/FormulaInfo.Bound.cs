@@ -31,15 +31,16 @@ public sealed partial class FormulaInfo
             DividedBy = Named(dividedBy, nameof(dividedBy));
             var text = new StringBuilder();
             text.Append(factor == 1 && times.Length > 0 ? "" : factor.ToString("G6", CultureInfo.InvariantCulture));
-            text.AppendJoin(
-                "",
-                times.Select(t =>
-                    text.Length > 0 && t == times[0] ? $" * {t}"
-                    : t == times[0] ? t
-                    : $" * {t}"
-                )
-            );
-            text.AppendJoin("", dividedBy.Select(d => $" / {d}"));
+            foreach (string factorName in times)
+            {
+                text.Append(text.Length > 0 ? " * " : "").Append(factorName);
+            }
+
+            foreach (string divisor in dividedBy)
+            {
+                text.Append(" / ").Append(divisor);
+            }
+
             Expression = text.ToString();
         }
 

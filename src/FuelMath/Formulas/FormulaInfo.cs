@@ -15,6 +15,7 @@ public sealed partial class FormulaInfo
 {
     private const int OnTheStack = FormulaChecks.OnTheStack;
 
+    // Checks stand here and not in Of, of which a library compiled ahead of time has a copy for each formula.
     private FormulaInfo(
         FormulaReading reading,
         string name,
@@ -28,13 +29,27 @@ public sealed partial class FormulaInfo
         CheckedExample example
     )
     {
+        ArgumentNullException.ThrowIfNull(result);
+        ArgumentNullException.ThrowIfNull(example);
+        NotEmpty(arguments);
+        NotEmpty(sources);
+        Guard.DifferentNames(arguments.Each(a => a.Name), nameof(arguments));
+        if (example.Arguments.Length != arguments.Length)
+        {
+            throw new RefusedArgumentException(
+                RefusalCode.Count,
+                $"Must have {arguments.Length:exactly} arguments, as the formula has; it has {example.Arguments.Length:value}.",
+                nameof(example)
+            );
+        }
+
         Reading = reading;
         Name = Guard.Name(name);
         Summary = Guard.Name(summary);
         Topic = Guard.Known(topic);
         Arguments = arguments;
-        Bounds = bounds;
-        Constants = constants;
+        Bounds = bounds.IsDefault ? [] : bounds;
+        Constants = constants.IsDefault ? [] : constants;
         Result = result;
         Sources = sources;
         Example = example;
@@ -101,35 +116,19 @@ public sealed partial class FormulaInfo
         ImmutableArray<DataSource> sources,
         CheckedExample example
     )
-        where TFormula : struct, IFormula
-    {
-        ArgumentNullException.ThrowIfNull(result);
-        ArgumentNullException.ThrowIfNull(example);
-        NotEmpty(arguments);
-        NotEmpty(sources);
-        Guard.DifferentNames(arguments.Select(a => a.Name), nameof(arguments));
-        if (example.Arguments.Length != arguments.Length)
-        {
-            throw new RefusedArgumentException(
-                RefusalCode.Count,
-                $"Must have {arguments.Length:exactly} arguments, as the formula has; it has {example.Arguments.Length:value}.",
-                nameof(example)
-            );
-        }
-
-        return new(
+        where TFormula : struct, IFormula =>
+        new(
             new FormulaReading.Of<TFormula>(formula),
             name,
             summary,
             topic,
             arguments,
-            bounds.IsDefault ? [] : bounds,
-            constants.IsDefault ? [] : constants,
+            bounds,
+            constants,
             result,
             sources,
             example
         );
-    }
 
     /// <summary>Reads the formula in any scalar. Checks the count of arguments, and no range.</summary>
     /// <typeparam name="T">The scalar type.</typeparam>

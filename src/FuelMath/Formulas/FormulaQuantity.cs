@@ -16,7 +16,7 @@ public sealed partial class FormulaQuantity
         Symbol = symbol;
         UnitKind = kind;
         customary = Find(customaryUnit, nameof(customaryUnit));
-        Units = [.. kind.Units.Select(u => u.Symbol)];
+        Units = [.. kind.Symbols];
     }
 
     /// <summary>The name of the quantity in formulas and workings, with its SI unit and meaning.</summary>
@@ -155,7 +155,7 @@ public sealed partial class FormulaQuantity
         return UnitKind.Find(unit)
             ?? throw new RefusedArgumentException(
                 RefusalCode.NotOneOf,
-                $"Must be a unit of {Kind:kind} ({UnitKind.Units.Select(u => u.Symbol):allowed}); it was {Echo.Quote(unit):given}.",
+                $"Must be a unit of {Kind:kind} ({UnitKind.Symbols:allowed}); it was {Echo.Quote(unit):given}.",
                 paramName
             );
     }

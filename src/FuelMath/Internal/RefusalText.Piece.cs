@@ -31,6 +31,7 @@ internal sealed partial class RefusalText
 
         /// <summary>The amount with as many digits as tell it apart from others.</summary>
         internal string Finer(string[] others) =>
-            NumberEcho.Finer.Select(f => Amount!.Value.Text(f)).FirstOrDefault(t => !others.Contains(t)) ?? Text;
+            Array.Find(Array.ConvertAll(NumberEcho.Finer, f => Amount!.Value.Text(f)), t => !others.Contains(t))
+            ?? Text;
     }
 }

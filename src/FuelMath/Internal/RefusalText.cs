@@ -62,7 +62,7 @@ internal sealed partial class RefusalText
 
     /// <summary>Called by the compiler.</summary>
     public void AppendFormatted(IEnumerable<int> numbers, string format) =>
-        Listed(numbers.Select(n => NumberEcho.Of(n)), format, AppendFormatted);
+        Listed(numbers, format, (number, role) => AppendFormatted(NumberEcho.Of(number), role));
 
     /// <summary>Called by the compiler.</summary>
     public void AppendFormatted(IEnumerable<Amount> amounts, string format) => Listed(amounts, format, AppendFormatted);
@@ -74,7 +74,7 @@ internal sealed partial class RefusalText
     /// <summary>The words. A value that would read as its limit is shown with the digits that tell them apart.</summary>
     public override string ToString()
     {
-        string[] limits = [.. pieces.Where(p => IsLimit(p.Role)).Select(p => p.Text)];
+        string[] limits = [.. pieces.FindAll(p => IsLimit(p.Role)).ConvertAll(p => p.Text)];
         var text = new StringBuilder();
         foreach (Piece piece in pieces)
         {
@@ -92,7 +92,7 @@ internal sealed partial class RefusalText
     /// <summary>The same with its amounts changed.</summary>
     internal RefusalText Select(Func<Amount, Amount> change) =>
         new(
-            pieces.Select(p =>
+            pieces.ConvertAll(p =>
                 p.Amount is not { } amount || p.IsWritten ? p
                 : p.Text.Length == 0 ? new(change(amount), p.Role!, "")
                 : new Piece(change(amount), p.Role!)
@@ -113,7 +113,7 @@ internal sealed partial class RefusalText
     /// </summary>
     internal RefusalText AsWritten(string unit, Func<double, double> convert, string newUnit, string written) =>
         new(
-            pieces.Select(p =>
+            pieces.ConvertAll(p =>
                 p.Amount is not { } amount || amount.Unit != unit ? p
                 : p.Role == "value" ? new(new Amount(convert(amount.Number), newUnit), p.Role!, written)
                 : p.Text.Length == 0 ? new(new Amount(convert(amount.Number), newUnit), p.Role!, "")
@@ -134,7 +134,7 @@ internal sealed partial class RefusalText
         Piece? value = Last("value");
         Piece? least = Last("least") ?? Last("above") ?? Last("exactly");
         Piece? most = Last("most") ?? Last("below") ?? Last("exactly");
-        string[] parts = [.. Texts("part")];
+        (string[] parts, string[] given, string[] other) = (Texts("part"), Texts("given"), Texts("other"));
         string unit = (value ?? least ?? most)?.Amount?.Unit ?? "";
         return new(kind, code, what, message)
         {
@@ -147,16 +147,16 @@ internal sealed partial class RefusalText
             IsMinimumExcluded = Last("above") is not null,
             IsMaximumExcluded = Last("below") is not null,
             Unit = unit,
-            Given = Texts("given").Any() ? string.Join(", ", Texts("given")) : null,
-            Other = Texts("other").Any() ? string.Join(", ", Texts("other")) : null,
+            Given = given.Length > 0 ? string.Join(", ", given) : null,
+            Other = other.Length > 0 ? string.Join(", ", other) : null,
             Allowed = [.. Texts("allowed")],
             Index = (int?)Last("index")?.Amount?.Number,
             Cause = cause is null ? null : Refusal.Of(cause),
             Facts =
             [
                 .. pieces
-                    .Where(p => p.Role is { } role && !Roles.Contains(role))
-                    .Select(p => new Refusal.Fact(p.Role!, p.Data, p.Amount?.Number, p.Amount?.Unit ?? "")),
+                    .FindAll(p => p.Role is { } role && !Roles.Contains(role))
+                    .ConvertAll(p => new Refusal.Fact(p.Role!, p.Data, p.Amount?.Number, p.Amount?.Unit ?? "")),
             ],
         };
     }
@@ -170,7 +170,7 @@ internal sealed partial class RefusalText
 
     private static bool IsLimit(string? role) => role is "least" or "most" or "above" or "below" or "exactly";
 
-    private IEnumerable<string> Texts(string role) => pieces.Where(p => p.Role == role).Select(p => p.Data.Trim('"'));
+    private string[] Texts(string role) => [.. pieces.FindAll(p => p.Role == role).ConvertAll(p => p.Data.Trim('"'))];
 
     private Piece? Last(string role) => pieces.FindLast(p => p.Role == role);
 

@@ -153,12 +153,12 @@ internal static class Latex
     private static string Index(string index) =>
         string.Join(
             ",",
-            index
-                .Split(',')
-                .Select(i =>
+            Array.ConvertAll(
+                index.Split(','),
+                i =>
                     Array.Find(Greek, g => g == i) is { } greek ? $@"\{greek}"
                     : i.Length > 1 && i.Any(char.IsAsciiLetter) ? $@"\mathrm{{{i}}}"
                     : i
-                )
+            )
         );
 }

@@ -10,7 +10,7 @@ internal sealed class UnitKind
         Name = name;
         NeverNegative = neverNegative;
         Units = units;
-        Allowed = string.Join(", ", units.Select(u => u.Symbol));
+        Allowed = string.Join(", ", Symbols);
     }
 
     internal string Name { get; }
@@ -37,7 +37,7 @@ internal sealed class UnitKind
     internal string Allowed { get; }
 
     /// <summary>The symbols of all units.</summary>
-    internal IEnumerable<string> Symbols => Units.Select(u => u.Symbol);
+    internal IEnumerable<string> Symbols => Units.Each(u => u.Symbol);
 
     internal Unit? Find(ReadOnlySpan<char> symbol)
     {

@@ -29,10 +29,10 @@ internal static class UnitTable
     internal static UnitKind PressureDifference { get; } = new("pressure difference", false, PressureUnits);
 
     internal static UnitKind GaugePressure { get; } =
-        new("gauge pressure", false, [.. PressureUnits.Select(u => u.With(" gauge"))]);
+        new("gauge pressure", false, [.. PressureUnits.Each(u => u.With(" gauge"))]);
 
     internal static UnitKind AbsolutePressure { get; } =
-        new("absolute pressure", true, [.. PressureUnits.Select(u => u.With(" absolute"))]);
+        new("absolute pressure", true, [.. PressureUnits.Each(u => u.With(" absolute"))]);
 
     internal static UnitKind VolumeFlow { get; } =
         new(
