@@ -40,7 +40,7 @@ internal static class Child
                 id,
                 type,
                 milliseconds.ToString("0", CultureInfo.InvariantCulture),
-                failed is null ? string.Join(' ', reached) : test.DisplayName
+                failed ?? string.Join(' ', reached)
             );
             if (kept.Length > 0)
             {

@@ -68,7 +68,7 @@ internal sealed class Suite : IDisposable
         }
     }
 
-    /// <summary>Runs some tests until one fails; the milliseconds, and the name of the one that failed.</summary>
+    /// <summary>Runs some tests until one fails; the milliseconds, and the name of the one that failed with what it says.</summary>
     internal (double Milliseconds, string? Failed) Run(IEnumerable<ITestCase> cases)
     {
         using var done = new ManualResetEventSlim();
@@ -78,7 +78,7 @@ internal sealed class Suite : IDisposable
             switch (message)
             {
                 case ITestFailed test:
-                    failed ??= test.TestCase.DisplayName;
+                    failed ??= $"{test.TestCase.DisplayName}: {string.Join(" ", test.Messages)}";
                     break;
                 case ITestAssemblyFinished:
                     done.Set();
