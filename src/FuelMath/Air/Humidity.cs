@@ -17,6 +17,7 @@ namespace FuelMath;
 public sealed class Humidity
 {
     /// <summary>Highest temperature of the formula for the vapor pressure of water, K.</summary>
+    private static readonly double Coldest = SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius);
     private static readonly double Highest = SiUnits.KelvinsFromCelsius(100);
 
     private readonly double water;
@@ -31,7 +32,7 @@ public sealed class Humidity
         double kelvins = Guard.InRange(
             airTemperature,
             airTemperature.InSi(),
-            SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius),
+            Coldest,
             SiUnits.KelvinsFromCelsius(AirState.HighestHumidCelsius),
             SiUnits.Temperature
         );
@@ -101,11 +102,11 @@ public sealed class Humidity
         Temperature charge,
         [CallerArgumentExpression(nameof(charge))] string paramName = ""
     ) =>
-        charge.InSi() >= SiUnits.KelvinsFromCelsius(AirState.LowestHumidCelsius) && double.IsFinite(charge.InSi())
-            ? charge.InSi()
+        charge.InSi() >= Coldest * (1 - Guard.EdgeTolerance) && double.IsFinite(charge.InSi())
+            ? Math.Max(charge.InSi(), Coldest)
             : throw Guard.OutOfRange(
                 charge,
-                $"{Amount.Celsius(273.15):least} or more where the air is humid",
+                $"{SiUnits.Temperature(Coldest):least} or more where the air is humid",
                 paramName
             );
 

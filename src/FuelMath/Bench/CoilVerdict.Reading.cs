@@ -21,9 +21,8 @@ public sealed partial class CoilVerdict
         public Reading(CoilResistance coil, ElectricResistance resolution)
         {
             ArgumentNullException.ThrowIfNull(coil);
-            double step = Guard.Positive(resolution, resolution.InSi());
             double ohms = coil.Measured.InSi();
-            StepShare = Guard.InRange(resolution, step, 0, ohms, SiUnits.ElectricResistance) / ohms;
+            StepShare = Guard.PositiveUpTo(resolution, resolution.InSi(), ohms, SiUnits.ElectricResistance) / ohms;
             (Coil, Resolution) = (coil, resolution);
         }
 

@@ -49,8 +49,7 @@ public readonly struct CollectedFuel
     public static CollectedFuel FromVolume(Volume collected, Volume resolution)
     {
         double amount = Guard.Positive(collected, collected.InSi());
-        double step = Guard.Positive(resolution, resolution.InSi());
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Volume))
+        return new(amount, Guard.PositiveUpTo(resolution, resolution.InSi(), amount, SiUnits.Volume))
         {
             Volume = collected,
             VolumeResolution = resolution,
@@ -65,8 +64,7 @@ public readonly struct CollectedFuel
     public static CollectedFuel FromMass(Mass collected, Mass resolution)
     {
         double amount = Guard.Positive(collected, collected.InSi());
-        double step = Guard.Positive(resolution, resolution.InSi());
-        return new(amount, Guard.InRange(resolution, step, 0, amount, SiUnits.Mass))
+        return new(amount, Guard.PositiveUpTo(resolution, resolution.InSi(), amount, SiUnits.Mass))
         {
             Mass = collected,
             MassResolution = resolution,

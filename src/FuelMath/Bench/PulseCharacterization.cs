@@ -73,8 +73,7 @@ public sealed partial class PulseCharacterization
     {
         ArgumentNullException.ThrowIfNull(scatter);
         Readings = ReadingChecks.OneLine(readings, nameof(readings));
-        double tolerance = Guard.Positive(linearityTolerance, linearityTolerance.InSi());
-        Guard.InRange(linearityTolerance, tolerance, 0, 0.5, SiUnits.Ratio);
+        double tolerance = Guard.PositiveUpTo(linearityTolerance, linearityTolerance.InSi(), 0.5, SiUnits.Ratio);
         (Scatter, LinearityTolerance, Confidence) = (scatter, linearityTolerance, confidence);
         (Line, int first, int end, worst) =
             LinearRange.Find(Readings, tolerance, scatter)

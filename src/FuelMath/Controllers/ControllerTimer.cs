@@ -52,8 +52,7 @@ public sealed class ControllerTimer
     /// <exception cref="ArgumentOutOfRangeException">The error is outside its range.</exception>
     public Duration ShortestWidthFor(Ratio error)
     {
-        Guard.Positive(error, error.InSi());
-        return SiUnits.Duration(step / (2 * Guard.InRange(error, error.InSi(), 0, 1, SiUnits.Ratio)));
+        return SiUnits.Duration(step / (2 * Guard.PositiveUpTo(error, error.InSi(), 1, SiUnits.Ratio)));
     }
 
     /// <inheritdoc />

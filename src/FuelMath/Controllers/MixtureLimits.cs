@@ -19,8 +19,7 @@ public sealed class MixtureLimits
     public MixtureLimits(Ratio lowestCorrection, Ratio highestCorrection, Ratio leanDeviation, DataSource source)
     {
         ArgumentNullException.ThrowIfNull(source);
-        Guard.Positive(lowestCorrection, lowestCorrection.InSi());
-        Guard.InRange(lowestCorrection, lowestCorrection.InSi(), 0, 1, SiUnits.Ratio);
+        Guard.PositiveUpTo(lowestCorrection, lowestCorrection.InSi(), 1, SiUnits.Ratio);
         Guard.InRange(highestCorrection, highestCorrection.InSi(), 1, 10, SiUnits.Ratio);
         Guard.Positive(leanDeviation, leanDeviation.InSi());
         (LowestCorrection, HighestCorrection) = (lowestCorrection, highestCorrection);

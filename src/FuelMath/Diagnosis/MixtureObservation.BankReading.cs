@@ -128,8 +128,7 @@ public sealed partial class MixtureObservation
             [CallerArgumentExpression(nameof(uncertainty))] string paramName = ""
         )
         {
-            Guard.Positive(uncertainty, uncertainty.InSi(), paramName);
-            return Guard.InRange(uncertainty, uncertainty.InSi(), 0, 0.5, SiUnits.Ratio, paramName);
+            return Guard.PositiveUpTo(uncertainty, uncertainty.InSi(), 0.5, SiUnits.Ratio, paramName);
         }
     }
 }

@@ -241,8 +241,7 @@ public sealed partial class Engine
         [CallerArgumentExpression(nameof(value))] string paramName = ""
     )
     {
-        Guard.Positive(value, value.InSi(), paramName, engine);
-        return Guard.InRange(value, value.InSi(), 0, 1, SiUnits.Ratio, paramName, engine);
+        return Guard.PositiveUpTo(value, value.InSi(), 1, SiUnits.Ratio, paramName, engine);
     }
 
     private double Cycles(RotationalSpeed speed) =>

@@ -238,8 +238,7 @@ public sealed class VolumetricEfficiency
 
     private static double Efficiency(Ratio value, [CallerArgumentExpression(nameof(value))] string paramName = "")
     {
-        Guard.Positive(value, value.InSi(), paramName);
-        return Guard.InRange(value, value.InSi(), 0, Most, SiUnits.Ratio, paramName);
+        return Guard.PositiveUpTo(value, value.InSi(), Most, SiUnits.Ratio, paramName);
     }
 
     private static double Rpm(RotationalSpeed speed) => speed.InSi() * RpmPerRadian;

@@ -22,7 +22,7 @@ public sealed partial class FiltrationRating
             Guard.Positive(size, size.InSi());
             if (!(Guard.Finite(betaRatio, betaRatio.InSi()) >= 1))
             {
-                throw Guard.OutOfRange(betaRatio, $"{1:least} or more: no filter adds particles");
+                throw Guard.OutOfRange(betaRatio, $"{SiUnits.Ratio(1):least} or more: no filter adds particles");
             }
 
             (Size, BetaRatio) = (size, betaRatio);

@@ -50,8 +50,7 @@ public sealed class Strainer : FlowPart
         Name = Guard.Name(name);
         ArgumentNullException.ThrowIfNull(source);
         double width = Guard.InRange(opening, opening.InSi(), 1e-5, 5e-3, SiUnits.Length, part: Name);
-        double wire = Guard.Positive(wireDiameter, wireDiameter.InSi(), part: Name);
-        Guard.InRange(wireDiameter, wire, 0, 2 * width, SiUnits.Length, part: Name);
+        double wire = Guard.PositiveUpTo(wireDiameter, wireDiameter.InSi(), 2 * width, SiUnits.Length, part: Name);
         double square = Guard.Positive(area, area.InSi(), part: Name);
         (Opening, WireDiameter, Area, Source) = (opening, wireDiameter, area, source);
 

@@ -34,9 +34,18 @@ public sealed partial class FormulaInfo
             Name = name;
             Quantity = quantity;
             Minimum = Guard.Finite(minimum);
-            Maximum = Guard.InRange(maximum, Math.BitIncrement(minimum), double.MaxValue);
-            UsualMinimum = Guard.InRange(usualMinimum, minimum, maximum);
-            UsualMaximum = Guard.InRange(usualMaximum, Math.BitIncrement(usualMinimum), maximum);
+            Maximum =
+                maximum > minimum && double.IsFinite(maximum)
+                    ? maximum
+                    : throw Guard.OutOfRange(maximum, $"finite and above {minimum:above}");
+            UsualMinimum =
+                usualMinimum >= minimum && usualMinimum < maximum
+                    ? usualMinimum
+                    : throw Guard.OutOfRange(usualMinimum, $"from {minimum:least} to below {maximum:below}");
+            UsualMaximum =
+                usualMaximum > usualMinimum && usualMaximum <= maximum
+                    ? usualMaximum
+                    : throw Guard.OutOfRange(usualMaximum, $"above {usualMinimum:above} and at most {maximum:most}");
         }
 
         /// <summary>Its name in a call.</summary>

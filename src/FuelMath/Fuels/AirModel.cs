@@ -21,8 +21,13 @@ public sealed class AirModel
     {
         ArgumentNullException.ThrowIfNull(source);
         Name = Guard.Name(name);
-        Guard.Positive(oxygenMassFraction, oxygenMassFraction.InSi(), part: name);
-        OxygenFraction = Guard.InRange(oxygenMassFraction, oxygenMassFraction.InSi(), 0, 1, SiUnits.Ratio, part: name);
+        OxygenFraction = Guard.PositiveUpTo(
+            oxygenMassFraction,
+            oxygenMassFraction.InSi(),
+            1,
+            SiUnits.Ratio,
+            part: name
+        );
         Source = source;
     }
 

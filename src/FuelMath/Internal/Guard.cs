@@ -63,6 +63,25 @@ internal static partial class Guard
             ? si
             : throw OutOfRange(value, Sized(si, AboveZero(value)), paramName, part);
 
+    /// <summary>Greater than zero, and at most a limit, with a tolerance there; the returned number lies inside.</summary>
+    internal static double PositiveUpTo<T>(
+        T value,
+        double si,
+        double max,
+        Func<double, T> fromSi,
+        [CallerArgumentExpression(nameof(value))] string paramName = "",
+        string? part = null
+    )
+        where T : struct, IQuantity =>
+        si > 0 && si <= max + Slack(max, max)
+            ? Math.Min(Positive(value, si, paramName, part), max)
+            : throw OutOfRange(
+                value,
+                $"greater than {fromSi(0):above} and at most {fromSi(max):most}",
+                paramName,
+                part
+            );
+
     /// <summary>A closed range with a tolerance at its edges; the returned number lies inside.</summary>
     internal static double InRange<T>(
         T value,

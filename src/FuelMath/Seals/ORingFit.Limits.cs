@@ -37,8 +37,7 @@ public sealed partial class ORingFit
             }
 
             Guard.InRange(greatestStretch, greatestStretch.InSi(), 0, 0.25, SiUnits.Ratio);
-            double fill = Guard.Positive(greatestFill, greatestFill.InSi());
-            Guard.InRange(greatestFill, fill, 0, 1, SiUnits.Ratio);
+            double fill = Guard.PositiveUpTo(greatestFill, greatestFill.InSi(), 1, SiUnits.Ratio);
             (LeastSqueeze, GreatestSqueeze, GreatestStretch, GreatestFill, Source) = (
                 leastSqueeze,
                 greatestSqueeze,

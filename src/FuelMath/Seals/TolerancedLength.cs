@@ -51,10 +51,8 @@ public sealed partial class TolerancedLength
     public static TolerancedLength FromLimits(Length least, Length greatest)
     {
         double low = OfAPart(least);
-        double high = OfAPart(greatest);
-        return high >= low
-            ? new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2))
-            : throw Guard.OutOfRange(greatest, $"at least {least:least}");
+        double high = Guard.InRange(greatest, greatest.InSi(), low, Longest, SiUnits.Length);
+        return new(SiUnits.Length((low + high) / 2), SiUnits.Length((high - low) / 2));
     }
 
     /// <summary>A length as measured on the part, without tolerance.</summary>
@@ -64,13 +62,7 @@ public sealed partial class TolerancedLength
     public static TolerancedLength FromMeasured(Length length) => new(length, SiUnits.Length(0));
 
     private static double OfAPart(Length length, [CallerArgumentExpression(nameof(length))] string paramName = "") =>
-        length.InSi() is >= Shortest and <= Longest and double meters
-            ? meters
-            : throw Guard.OutOfRange(
-                length,
-                $"from {Length.FromNanometers(1):least} to {Length.FromKilometers(1):most}",
-                paramName
-            );
+        Guard.InRange(length, length.InSi(), Shortest, Longest, SiUnits.Length, paramName);
 
     /// <summary>Formats length and tolerance in millimeters.</summary>
     /// <returns>The text.</returns>

@@ -236,8 +236,7 @@ public sealed class InjectorTiming
 
     private static double Limit(Ratio limit)
     {
-        Guard.Positive(limit, limit.InSi());
-        return Guard.InRange(limit, limit.InSi(), 0, 1, SiUnits.Ratio);
+        return Guard.PositiveUpTo(limit, limit.InSi(), 1, SiUnits.Ratio);
     }
 
     /// <summary>Fuel for one chamber in one cycle, kg.</summary>

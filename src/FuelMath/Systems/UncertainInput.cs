@@ -185,8 +185,7 @@ public sealed class UncertainInput
 
     private static double Share(Ratio standardDeviation)
     {
-        Guard.Positive(standardDeviation, standardDeviation.InSi());
-        return Guard.InRange(standardDeviation, standardDeviation.InSi(), 0, Most, SiUnits.Ratio);
+        return Guard.PositiveUpTo(standardDeviation, standardDeviation.InSi(), Most, SiUnits.Ratio);
     }
 
     private static void ScaleAll(InputShifts shifts, double by)

@@ -34,8 +34,7 @@ public sealed partial class EthanolSensor
             throw Guard.OutOfRange(atAll, $"another frequency than without ethanol, {atNone:other}");
         }
 
-        Guard.Positive(standardUncertainty, standardUncertainty.InSi());
-        uncertainty = Guard.InRange(standardUncertainty, standardUncertainty.InSi(), 0, 0.5, SiUnits.Ratio);
+        uncertainty = Guard.PositiveUpTo(standardUncertainty, standardUncertainty.InSi(), 0.5, SiUnits.Ratio);
         Source = source;
     }
 

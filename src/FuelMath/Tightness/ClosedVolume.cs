@@ -184,8 +184,8 @@ public sealed partial class ClosedVolume
 
         double stiff = Liquid * ((1 / Modulus) + Swells) * (first - last);
         double gas = (volume - stiff) * first * last / (first - last);
-        return gas >= 0
-            ? new(Fuel, Temperature, FuelVolume, Walls, SiUnits.Volume(gas / Outside), Ambient)
+        return volume >= stiff * (1 - Guard.EdgeTolerance)
+            ? new(Fuel, Temperature, FuelVolume, Walls, SiUnits.Volume(Math.Max(gas, 0) / Outside), Ambient)
             : throw Guard.OutOfRange(
                 drawn,
                 $"at least {SiUnits.Volume(stiff):least}, which fuel and walls give back without any gas"

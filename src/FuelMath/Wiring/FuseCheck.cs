@@ -41,8 +41,7 @@ public static class FuseCheck
         double fuse = Guard.Positive(rating, rating.InSi());
         double wire = Guard.Positive(ampacity, ampacity.InSi());
         double steady = Guard.NotNegative(steadyCurrent, steadyCurrent.InSi());
-        Guard.Positive(share, share.InSi());
-        double part = Guard.InRange(share, share.InSi(), 0, 1, SiUnits.Ratio);
+        double part = Guard.PositiveUpTo(share, share.InSi(), 1, SiUnits.Ratio);
         var found = ImmutableArray.CreateBuilder<Finding>();
         if (steady > wire)
         {

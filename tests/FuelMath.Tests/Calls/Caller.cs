@@ -188,22 +188,13 @@ internal sealed partial class Caller(int seed)
             }
         }
 
-        try
+        CallOutcome outcome = CallOutcome.Of(method, closed, target, arguments);
+        if (outcome.Result is { } result && result.GetType().Assembly == House.PublicApi.Library)
         {
-            object? result = closed is ConstructorInfo constructor
-                ? constructor.Invoke(BindingFlags.DoNotWrapExceptions, null, arguments, null)
-                : closed.Invoke(target, BindingFlags.DoNotWrapExceptions, null, arguments, null);
-            if (result is not null && result.GetType().Assembly == House.PublicApi.Library)
-            {
-                Add(result);
-            }
+            Add(result);
+        }
 
-            return new(method, arguments, result, null) { Target = target };
-        }
-        catch (Exception thrown)
-        {
-            return new(method, arguments, null, thrown) { Target = target };
-        }
+        return outcome;
     }
 
     /// <summary>A list of an object, where one can be made, and a null.</summary>
