@@ -36,7 +36,7 @@ public sealed class ExerciseSheet
     /// <param name="count">Number of exercises, 1 to 1000.</param>
     /// <param name="seed">Any number.</param>
     /// <returns>The sheet.</returns>
-    /// <exception cref="ArgumentException">The title is blank, or there is no template.</exception>
+    /// <exception cref="ArgumentException">The title is blank, there is no template, or one is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException"><paramref name="count"/> is out of its range.</exception>
     /// <exception cref="InvalidOperationException">
     /// A template gives no exercise: its grids are too narrow, or its digits too few.
@@ -66,6 +66,7 @@ public sealed class ExerciseSheet
             );
         }
 
+        ExerciseLists.NoNulls(templates);
         SplitMix64 seeds = SplitMix64.For(seed, "sheet", 1, 0);
         return new(
             title,

@@ -24,7 +24,7 @@ public sealed class GivenGrid
     /// <param name="high">The last number; a whole number of steps above the first.</param>
     /// <param name="step">The step; greater than zero. Numbers are written with its decimals.</param>
     /// <returns>The grid.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">The step is not positive, or the grid has fewer than 2 or more than 10000 numbers.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The step is not positive, the grid has fewer than 2 or more than 10000 numbers, or its ends are further apart than a decimal number reaches.</exception>
     /// <exception cref="ArgumentException"><paramref name="high"/> is not a whole number of steps above <paramref name="low"/>.</exception>
     public static GivenGrid From(decimal low, decimal high, decimal step)
     {
@@ -40,20 +40,33 @@ public sealed class GivenGrid
             );
         }
 
+        // Decimal numbers throw where they overflow: first roughly, then exactly.
+        double span = (double)high - (double)low;
+        double roughly = span / (double)step;
+        if (!(roughly is > 0.5 and < 2 * MostNumbers))
+        {
+            throw NotAsMany(low, high, step, Math.Truncate(roughly) + 1);
+        }
+
+        if (span >= (double)decimal.MaxValue)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Must be less than {(double)decimal.MaxValue:G6} above {low}; it was {high}."
+                ),
+                nameof(high),
+                (double)high,
+                (double)low,
+                (double)low + (double)decimal.MaxValue
+            );
+        }
+
         decimal steps = (high - low) / step;
         if (steps is < 1 or > MostNumbers - 1)
         {
-            throw new RefusedValueException(
-                RefusalCode.Count,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {decimal.Truncate(steps) + 1}."
-                ),
-                nameof(high),
-                (double)(decimal.Truncate(steps) + 1),
-                2,
-                MostNumbers
-            );
+            throw NotAsMany(low, high, step, (double)(decimal.Truncate(steps) + 1));
         }
 
         return steps == decimal.Truncate(steps)
@@ -91,6 +104,19 @@ public sealed class GivenGrid
 
     /// <inheritdoc />
     public override string ToString() => FormattableString.Invariant($"{Numbers.Length} numbers");
+
+    private static RefusedValueException NotAsMany(decimal low, decimal high, decimal step, double numbers) =>
+        new(
+            RefusalCode.Count,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Must give 2 to {MostNumbers} numbers; {low} to {high} by {step} gives {numbers:G6}."
+            ),
+            nameof(high),
+            numbers,
+            2,
+            MostNumbers
+        );
 
     private static string Written(ImmutableArray<decimal> numbers) =>
         numbers.IsEmpty ? "none" : string.Join(", ", numbers.Select(n => n.ToString(CultureInfo.InvariantCulture)));

@@ -20,7 +20,7 @@ internal static class AssessmentSheets
         [
             .. states.Select(
                 (s, i) =>
-                    s.State.State is { } state
+                    s.State.State is { } state && HasRails(state)
                         ? new StateSheet(Of(assessment, s.State.Basis), state, s.State.Basis, names[i + 1])
                         : null
             ),
@@ -31,6 +31,10 @@ internal static class AssessmentSheets
             Findings(assessment, names[^1]),
         ]);
     }
+
+    /// <summary>Whether the pressure at each injector is known: with every way to a rail shut nothing follows from cells.</summary>
+    private static bool HasRails(SystemState state) =>
+        state.Injectors.All(i => state.Network.TryPressureAt(i.Seat.Node, out _));
 
     internal static string Words(SystemAssessment.StateBasis basis) =>
         basis switch

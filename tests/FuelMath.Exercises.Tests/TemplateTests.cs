@@ -74,6 +74,23 @@ public sealed class TemplateTests
         Refused<RefusedValueException>(RefusalCode.Count, "high", 0, () => GivenGrid.From(2, 1, 1));
         Refused<RefusedValueException>(RefusalCode.Count, "high", 10_001, () => GivenGrid.From(0, 10_000, 1));
         Refused<RefusedValueException>(RefusalCode.NotAsWanted, "high", 2, () => GivenGrid.From(1, 2, 0.3m));
+        const decimal Most = decimal.MaxValue;
+        Refused<RefusedValueException>(
+            RefusalCode.OutOfRange,
+            "high",
+            (double)Most,
+            () => GivenGrid.From(-Most, Most, Most / 4)
+        );
+        foreach (
+            (decimal low, decimal high, decimal step) in new[] { (0m, Most, 1e-28m), (Most, -Most, 1m), (0m, Most, 1m) }
+        )
+        {
+            Assert.Equal(
+                RefusalCode.Count,
+                Refusal.Of(Assert.Throws<RefusedValueException>(() => GivenGrid.From(low, high, step)))!.Code
+            );
+        }
+
         Refused<RefusedArgumentException>(RefusalCode.Duplicate, "numbers", null, () => GivenGrid.Of(1, 1));
         Refused<RefusedArgumentException>(RefusalCode.Count, "numbers", null, () => GivenGrid.Of(1));
         Refused<RefusedArgumentException>(RefusalCode.Count, "numbers", null, () => GivenGrid.Of());
@@ -99,6 +116,15 @@ public sealed class TemplateTests
             Assert.Equal((2, 6), (refusal.Minimum, refusal.Maximum));
         }
     }
+
+    [Fact]
+    public void Draw_RefusesANullAmongTheTemplates() =>
+        Refused<RefusedArgumentException>(
+            RefusalCode.Null,
+            "templates",
+            null,
+            () => ExerciseSheet.Draw("sheet", [ExerciseTemplates.All[0], null!], 3, 1)
+        );
 
     private static Refusal Refused<TException>(RefusalCode code, string what, double? value, Func<object> call)
         where TException : Exception

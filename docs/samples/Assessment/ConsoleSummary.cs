@@ -8,7 +8,7 @@ internal sealed class ConsoleSummary(TuningSheet sheet, IReadOnlyList<string> fi
     internal const int Lines = 60;
     internal const int Width = 100;
 
-    /// <summary>How much is said of a finding: all, what and what to do, what.</summary>
+    /// <summary>How much is said of a finding: all; what, how much and what to do; what and how much.</summary>
     private const int Full = 0;
     private const int Short = 1;
     private const int Title = 2;
@@ -171,8 +171,8 @@ internal sealed class ConsoleSummary(TuningSheet sheet, IReadOnlyList<string> fi
                         Width,
                         4
                     )
-                : forms[i] == Short ? Wrapping.Wrap($"{title}. Do: {one.Action}", Width, 4)
-                : Wrapping.Fit(title, Width, 1)
+                : forms[i] == Short ? Wrapping.Wrap($"{title}: {worst.Finding.Value}. Do: {one.Action}", Width, 4)
+                : Wrapping.Wrap($"{title}: {worst.Finding.Value}", Width, 4)
             );
         }
 

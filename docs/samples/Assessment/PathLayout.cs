@@ -5,6 +5,7 @@ internal sealed class PathBox(string name, double bars)
 {
     internal string Name => name;
 
+    /// <summary>Gauge pressure; not a number where every way to the node is shut.</summary>
     internal double Bars => bars;
 
     internal int Depth { get; set; }
@@ -56,7 +57,7 @@ internal sealed class PathLayout
                     line.Name,
                     start,
                     end,
-                    $"{Say.Number(end.Bars - start.Bars, "+0.00;-0.00;0.00")} bar, {Say.Number(Math.Abs(flow), "0.0")} L/h",
+                    $"{Difference(start, end)}{Say.Number(Math.Abs(flow), "0.0")} L/h",
                     1 + (3 * Math.Abs(flow) / most)
                 )
             );
@@ -77,11 +78,15 @@ internal sealed class PathLayout
     {
         if (!boxes.TryGetValue(key, out PathBox? box))
         {
-            boxes.Add(key, box = new(name, state.PressureAt(node ?? name).AboveAmbient.Bars));
+            bool known = state.Network.TryPressureAt(node ?? name, out GaugePressure pressure);
+            boxes.Add(key, box = new(name, known ? pressure.AboveAmbient.Bars : double.NaN));
         }
 
         return box;
     }
+
+    private static string Difference(PathBox start, PathBox end) =>
+        double.IsNaN(end.Bars - start.Bars) ? "" : $"{Say.Number(end.Bars - start.Bars, "+0.00;-0.00;0.00")} bar, ";
 
     private void MarkBack()
     {

@@ -126,7 +126,9 @@ internal sealed class PathPicture
     private void Box(PathBox box)
     {
         double wide = Math.Min((width / box.Lanes) - 10, 236);
-        double dark = 0.08 + (0.4 * Math.Clamp(box.Bars / highest, 0, 1));
+        bool known = !double.IsNaN(box.Bars);
+        double dark = 0.08 + (known ? 0.4 * Math.Clamp(box.Bars / highest, 0, 1) : 0);
+        string words = known ? $"{box.Name}  {Say.Number(box.Bars, "0.00")} bar" : $"{box.Name}  shut off";
         Add(
             $"<rect x=\"{X(box) - (wide / 2):0}\" y=\"{Y(box):0}\" width=\"{wide:0}\" height=\"{BoxHeight}\" rx=\"4\" fill=\"var(--page)\"/>"
         );
@@ -134,7 +136,7 @@ internal sealed class PathPicture
             $"<rect x=\"{X(box) - (wide / 2):0}\" y=\"{Y(box):0}\" width=\"{wide:0}\" height=\"{BoxHeight}\" rx=\"4\" fill=\"var(--c1)\" fill-opacity=\"{dark:0.00}\" stroke=\"currentColor\"/>"
         );
         Add(
-            $"<text x=\"{X(box):0}\" y=\"{Y(box) + 15:0}\" text-anchor=\"middle\" font-weight=\"600\">{Html.Escape($"{box.Name}  {Say.Number(box.Bars, "0.00")} bar")}</text>"
+            $"<text x=\"{X(box):0}\" y=\"{Y(box) + 15:0}\" text-anchor=\"middle\" font-weight=\"600\">{Html.Escape(words)}</text>"
         );
     }
 

@@ -11,7 +11,7 @@ internal static class TableReach
         if (injector.DeadTime is { DependsOnPressure: true, Outside: OutsideRange.Refuse } table)
         {
             (double low, double high) = (table.DifferentialPressures[0].InSi(), table.DifferentialPressures[^1].InSi());
-            if (IsBeyond(pressure, low, high))
+            if (!Guard.IsWithin(pressure, low, high))
             {
                 return $"The dead-time table of '{injector.Name}' reaches from {Show.Bar(low)} to {Show.Bar(high)} and was held at its end for {Show.Bar(pressure)}.";
             }
@@ -23,18 +23,12 @@ internal static class TableReach
                 exponent.LowestDifferentialPressure.InSi(),
                 exponent.HighestDifferentialPressure.InSi()
             );
-            if (IsBeyond(pressure, low, high))
+            if (!Guard.IsWithin(pressure, low, high))
             {
                 return $"The power of pressure of '{injector.Name}' was measured from {Show.Bar(low)} to {Show.Bar(high)} and carried on to {Show.Bar(pressure)}.";
             }
         }
 
         return null;
-    }
-
-    private static bool IsBeyond(double value, double low, double high)
-    {
-        double slack = Guard.EdgeTolerance * (high - low);
-        return value < low - slack || value > high + slack;
     }
 }

@@ -154,8 +154,7 @@ public sealed class LiquidVaporPressure : LiquidProperty
         IEnumerable<string> estimates
     )
     {
-        double slack = Guard.EdgeTolerance * (MostReid - LeastReid);
-        if (!(reid.Si >= LeastReid - slack && reid.Si <= MostReid + slack))
+        if (!Guard.IsWithin(reid.Si, LeastReid, MostReid))
         {
             throw Guard.Outside(
                 reid,

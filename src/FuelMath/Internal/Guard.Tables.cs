@@ -20,10 +20,8 @@ internal static partial class Guard
         Func<double, T> fromSi,
         [CallerArgumentExpression(nameof(value))] string paramName = ""
     )
-        where T : struct, IQuantity
-    {
-        double slack = EdgeTolerance * (max - min);
-        return si >= min - slack && si <= max + slack
+        where T : struct, IQuantity =>
+        IsWithin(si, min, max)
             ? Math.Clamp(si, min, max)
             : throw OffTable(
                 table,
@@ -33,7 +31,6 @@ internal static partial class Guard
                 fromSi(max).NumberIn(TradeUnit.Of(value)),
                 paramName
             );
-    }
 
     /// <summary>The same for a gauge or an absolute pressure, in the unit that these are shown in.</summary>
     internal static double PressureInTable<T>(
@@ -46,10 +43,8 @@ internal static partial class Guard
         Func<double, T> fromSi,
         [CallerArgumentExpression(nameof(value))] string paramName = ""
     )
-        where T : struct, IAmount
-    {
-        double slack = EdgeTolerance * (max - min);
-        return si >= min - slack && si <= max + slack
+        where T : struct, IAmount =>
+        IsWithin(si, min, max)
             ? Math.Clamp(si, min, max)
             : throw OffTable(
                 table,
@@ -59,7 +54,6 @@ internal static partial class Guard
                 fromSi(max).Amount.Number,
                 paramName
             );
-    }
 
     private static OutsideTableException OffTable(
         TableLabel table,

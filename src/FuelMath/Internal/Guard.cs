@@ -31,8 +31,15 @@ internal static partial class Guard
     /// How far beyond an edge of a range a value still counts as the edge: by the span, or by the edge itself where that is
     /// smaller, so that a wide range does not take values far below a small least one for it.
     /// </summary>
-    internal static double Slack(double edge, double span) =>
+    private static double Slack(double edge, double span) =>
         EdgeTolerance * (edge == 0 ? span : Math.Min(span, Math.Abs(edge)));
+
+    /// <summary>Whether a value lies in a closed range, with that slack at its edges; false for what is not a number.</summary>
+    internal static bool IsWithin(double value, double least, double most)
+    {
+        double span = most - least;
+        return value >= least - Slack(least, span) && value <= most + Slack(most, span);
+    }
 
     internal static double Finite<T>(
         T value,
@@ -92,13 +99,10 @@ internal static partial class Guard
         [CallerArgumentExpression(nameof(value))] string paramName = "",
         string? part = null
     )
-        where T : struct, IQuantity
-    {
-        double span = max - min;
-        return si >= min - Slack(min, span) && si <= max + Slack(max, span)
+        where T : struct, IQuantity =>
+        IsWithin(si, min, max)
             ? Math.Clamp(si, min, max)
             : throw OutOfRange(value, $"from {fromSi(min):least} to {fromSi(max):most}", paramName, part);
-    }
 
     /// <summary>A pure number in a closed range.</summary>
     internal static double InRange(

@@ -71,9 +71,12 @@ internal struct PumpTableLaw<T> : ILinkLaw<PumpTableLaw<T>, T>
             return none;
         }
 
-        T slack = Guard.EdgeTolerance * (law.End - law.Begin);
-        T outside = T.Max(flow - law.End, law.Begin - flow);
-        return T.Select(T.Less(flow, none) | T.Less(outside, slack), none, outside);
+        // The slack of Guard.IsWithin; below a curve that begins at no flow the valve is shut.
+        T span = law.End - law.Begin;
+        Mask<T> near =
+            T.Less(flow - law.End, Guard.EdgeTolerance * T.Min(span, law.End))
+            & T.Less(law.Begin - flow, Guard.EdgeTolerance * T.Min(span, law.Begin));
+        return T.Select(T.Less(flow, none) | near, none, T.Max(flow - law.End, law.Begin - flow));
     }
 
     /// <summary>Computes the scales from the new pieces.</summary>

@@ -1,4 +1,5 @@
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FuelMath;
 
@@ -31,6 +32,15 @@ internal static class ScatterTable
             assessment.Shares.SelectMany(Rows)
         );
 
+    /// <summary>In the units of the other tables of a sheet.</summary>
+    private static string Words(IQuantity deviation) =>
+        deviation switch
+        {
+            Duration time => LogText.Of($"{time.ToUnit(DurationUnit.Millisecond)}"),
+            Pressure pressure => LogText.Of($"{pressure.ToUnit(PressureUnit.Bar)}"),
+            _ => LogText.Of($"{deviation}"),
+        };
+
     private static IEnumerable<object?[]> Rows(SystemAssessment.PointShares point)
     {
         if (point.Shares is not { } shares)
@@ -39,7 +49,14 @@ internal static class ScatterTable
             yield break;
         }
 
-        ScatterShares<GaugePressure, Pressure> rail = shares.PressureAt(shares.BestEstimate.Injectors[0].Seat.Node);
+        string first = shares.BestEstimate.Injectors[0].Seat.Node;
+        if (!shares.BestEstimate.Network.TryPressureAt(first, out _))
+        {
+            yield return [point.Point.Name, "no pressure: every way to the rail is shut", "", null, null, null, null];
+            yield break;
+        }
+
+        ScatterShares<GaugePressure, Pressure> rail = shares.PressureAt(first);
         ScatterShares<Lambda, Ratio>? lambda = shares.BestEstimate.Chambers.All(c => c.Lambda is not null)
             ? shares
                 .BestEstimate.Chambers.Select(c => shares.LambdaOf(c.Chamber))
@@ -61,7 +78,7 @@ internal static class ScatterTable
             [
                 point.Point.Name,
                 ofRail.IsBent || ofLambda is { IsBent: true } ? $"{input.Kind} (bent)" : input.Kind,
-                LogText.Of($"{input.StandardDeviation}"),
+                Words(input.StandardDeviation),
                 ofLambda?.StandardDeviation.InSi(),
                 scatters ? 100 * ofLambda?.Share.InSi() : null,
                 ofRail.StandardDeviation.InSi() / Bar,

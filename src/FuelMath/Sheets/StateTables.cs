@@ -78,12 +78,19 @@ internal static class StateTables
             SiUnits.CelsiusFromKelvins(at.Fuel.InSi()),
             at.Supply.InSi(),
             Words(at.Command),
-            state is null
-                ? null
-                : state.PressureAt(state.Injectors.MinBy(i => i.DifferentialPressure.InSi())!.Seat.Node).Si / Bar,
+            state is null ? null : Rail(state),
             state is null ? "no state" : string.Join(", ", state.Regulators.Select(r => Words(r.State)).Distinct()),
         ];
     }
+
+    /// <summary>In bar gauge; null where every way to it is shut.</summary>
+    private static double? Rail(SystemState state) =>
+        state.Network.TryPressureAt(
+            state.Injectors.MinBy(i => i.DifferentialPressure.InSi())!.Seat.Node,
+            out GaugePressure rail
+        )
+            ? rail.Si / Bar
+            : null;
 
     private static string Words(FuelCommand command) =>
         command.Kind switch

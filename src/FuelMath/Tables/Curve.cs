@@ -139,9 +139,7 @@ public sealed class Curve
 
         double low = Math.Min(this.y[0], this.y[^1]);
         double high = Math.Max(this.y[0], this.y[^1]);
-        double span = high - low;
-        bool near = y >= low - Guard.Slack(low, span) && y <= high + Guard.Slack(high, span);
-        double target = near ? Math.Clamp(y, low, high) : y;
+        double target = Guard.IsWithin(y, low, high) ? Math.Clamp(y, low, high) : y;
         int piece = MonotoneCubic.PieceOfValue(this.y, target, rising);
         bool outside = piece == 0 || piece == x.Length;
         if (!outside && target == this.y[piece])

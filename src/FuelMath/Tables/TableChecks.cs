@@ -107,9 +107,7 @@ internal static class TableChecks
             return value;
         }
 
-        double span = last - first;
-        bool near = value >= first - Guard.Slack(first, span) && value <= last + Guard.Slack(last, span);
-        if (near || outside == OutsideRange.HoldEnds)
+        if (outside == OutsideRange.HoldEnds || Guard.IsWithin(value, first, last))
         {
             return Math.Clamp(value, first, last);
         }

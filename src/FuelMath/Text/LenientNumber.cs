@@ -34,7 +34,7 @@ internal static partial class LenientNumber
             double below = Whole(fraction, "below");
             rest = text[fraction.Length..];
             digits = (NumberText.MaximumDigits, NumberText.MaximumDigits);
-            value = (Whole(fraction, "whole") + (Whole(fraction, "above") / below)) * Sign(fraction);
+            value = ((Whole(fraction, "whole") + (Whole(fraction, "above") / below)) * Sign(fraction)) + 0.0;
             return below > 0;
         }
 

@@ -23,11 +23,11 @@ internal static class NumberText
             && double.TryParse(text, Style, format, out value);
     }
 
-    /// <summary>Whether a number that was read as zero has a nonzero digit.</summary>
+    /// <summary>Whether a number that was read as zero has a nonzero digit; the lower number of a fraction may be anything.</summary>
     internal static bool Vanished(ReadOnlySpan<char> text)
     {
-        int exponent = text.IndexOfAny('e', 'E');
-        return (exponent < 0 ? text : text[..exponent]).IndexOfAnyInRange('1', '9') >= 0;
+        int digits = text.IndexOfAny("eE/:");
+        return (digits < 0 ? text : text[..digits]).IndexOfAnyInRange('1', '9') >= 0;
     }
 
     /// <summary>How many characters at the start belong to a number.</summary>

@@ -22,7 +22,14 @@ public sealed class ConsoleTests
         Assert.All(assessment.Points, p => Assert.Contains(p.Point.Name, all, StringComparison.Ordinal));
         Assert.All(
             assessment.Findings.Where(f => f.Severity >= Severity.Warning),
-            f => Assert.Contains(f.What, all, StringComparison.Ordinal)
+            f =>
+            {
+                Assert.Contains(f.What, all, StringComparison.Ordinal);
+                Assert.Contains(
+                    f.Occurrences,
+                    o => all.Contains($"{f.What}: {o.Finding.Value}", StringComparison.Ordinal)
+                );
+            }
         );
         Assert.All(
             assessed.Sheet.Stages,

@@ -1,4 +1,7 @@
+using FuelMath.Samples.Assessment;
+using FuelMath.Statistics;
 using FuelMath.Tests.Assessments;
+using FuelMath.Workbooks;
 using UnitsNet;
 
 namespace FuelMath.Tests.Systems;
@@ -35,7 +38,14 @@ public sealed class WholeResultTests
         Assert.Contains("not determined", regulator.ToString());
         Assert.DoesNotContain(state.Findings, f => f.Severity > Severity.Note);
         Assert.Equal(Verdict.Outcome.Holds, new SystemAssessment(system, [Cut]).Verdict.Kind);
-        Assert.NotEmpty(new TuningSheet(new SystemAssessment(system, [Cut, Held])).Tables);
+
+        // What is made of it says what it can, and refuses nothing.
+        UncertainInput pump = UncertainInput.PumpFlow(Ratio.FromPercent(3), SpreadShape.Normal, Workshop.Invented);
+        SystemAssessment whole = new(system.WithUncertainInputs([pump]), [Cut, Held]);
+        Assert.NotEmpty(new AssessmentTables(whole).All);
+        Assert.NotEmpty(new TuningSheet(whole).ToLines(TuningSheet.PageWidth));
+        Assert.NotEmpty(Workbook.FromAssessment(whole).SheetNames);
+        Assert.Contains("shut off", PathPicture.Of(system, state));
     }
 
     private static FuelSystem WithoutReturn() =>

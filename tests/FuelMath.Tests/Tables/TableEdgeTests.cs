@@ -63,6 +63,35 @@ public sealed class TableEdgeTests
         }
     }
 
+    /// <summary>The same for the tables of parts, in quantities: here those of a pump from 0.0001 L/h to 300 L/h.</summary>
+    [Theory]
+    [InlineData(1e-4 * (1 - 1e-10), true)]
+    [InlineData(0.999e-4, false)]
+    [InlineData(0, false)]
+    [InlineData(300 * (1 + 1e-10), true)]
+    [InlineData(300.001, false)]
+    public void PumpCurve_NearASmallEdge_TakesWhatRoundingMoved(double litersPerHour, bool counts)
+    {
+        var curve = new PumpCurve(
+            ElectricPotential.FromVolts(12),
+            [
+                new(Pressure.FromBars(1), VolumeFlow.FromLitersPerHour(300), ElectricCurrent.FromAmperes(8)),
+                new(Pressure.FromBars(5), VolumeFlow.FromLitersPerHour(1e-4), ElectricCurrent.FromAmperes(12)),
+            ],
+            new DataSource("Workshop-class", "invented")
+        );
+        VolumeFlow flow = VolumeFlow.FromLitersPerHour(litersPerHour);
+
+        if (counts)
+        {
+            Close.Within(1e-9, litersPerHour < 1 ? 5 : 1, curve.RiseAt(flow).Bars);
+        }
+        else
+        {
+            Assert.Throws<OutsideTableException>(() => curve.RiseAt(flow));
+        }
+    }
+
     /// <summary>A wide table does not take a value for its edge that lies a thousandth of the edge beyond it.</summary>
     [Theory]
     [InlineData(0)]

@@ -48,6 +48,9 @@ public sealed class LenientReadingTests
     [InlineData("-0 1")]
     [InlineData("–0 ")]
     [InlineData("-0 %")]
+    [InlineData("0/8")]
+    [InlineData("-0/8 ")]
+    [InlineData("0:16 %")]
     public void ANegativeZero_IsZeroInEveryReading(string text)
     {
         if (text != "–0 " && QuantityKinds.Ratio.TryParse(text, null, out Ratio strict))
