@@ -18,6 +18,6 @@ internal interface ISwitchedStates<T>
     /// <exception cref="NoSolutionException">That is not determined.</exception>
     double ValueIn(T state, SwitchedPump pump);
 
-    /// <summary>The state with a sentence on how it was chosen.</summary>
-    T With(T state, string remark);
+    /// <summary>The state with sentences on how it was chosen, which are made when they are read: of many points few are.</summary>
+    T With(T state, IEnumerable<string> remarks);
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 
 namespace FuelMath;
 
@@ -8,6 +9,8 @@ internal sealed class SwitchCase<T>
     private readonly ImmutableArray<SwitchedPump> pumps;
     private readonly ISwitchedStates<T> states;
     private readonly int running;
+    private readonly ImmutableArray<T> all = [];
+    private readonly string none = "";
 
     /// <summary>Solves the case.</summary>
     /// <param name="pumps">The switched pumps.</param>
@@ -17,27 +20,26 @@ internal sealed class SwitchCase<T>
     internal SwitchCase(ImmutableArray<SwitchedPump> pumps, int running, ISwitchedStates<T> states)
     {
         (this.pumps, this.running, this.states) = (pumps, running, states);
-        ImmutableArray<T> all;
         try
         {
             all = states.Solve(running);
         }
-        catch (NoSolutionException none)
+        catch (NoSolutionException refusal)
         {
-            Reason = $"there is no state: {none.Reason.TrimEnd('.')}";
+            none = $"there is no state: {refusal.Reason.TrimEnd('.')}";
             return;
         }
 
-        Lasting = [.. all.Where(s => Against(s).Length == 0).Select(Explained)];
-        Next = all.Length == 1 ? After(all[0]) : null;
-        Reason = string.Join("; or ", all.Select(Against).Where(a => a.Length > 0));
+        Lasting = [.. all.Where(s => Acting(s) == 0).Select(s => states.With(s, Words(s)))];
+        Next = all is [T only] && BitOperations.IsPow2(Acting(only)) ? running ^ Acting(only) : null;
     }
 
     /// <summary>The consistent states: no switch would change.</summary>
     internal ImmutableArray<T> Lasting { get; } = [];
 
     /// <summary>Why there are none, as a clause after <see cref="Label"/>.</summary>
-    internal string Reason { get; }
+    internal string Reason =>
+        none.Length > 0 ? none : string.Join("; or ", all.Select(Against).Where(a => a.Length > 0));
 
     /// <summary>The set of running pumps after a switch acts; null where none or several act at once.</summary>
     internal int? Next { get; }
@@ -48,19 +50,23 @@ internal sealed class SwitchCase<T>
 
     private bool Runs(int pump) => SwitchedPump.Runs(running, pump);
 
-    private T Explained(T state) =>
-        pumps
-            .Select((p, i) => p.Words(states.ValueIn(state, p), Runs(i)))
-            .Aggregate(state, (s, words) => states.With(s, words));
-
-    private string Against(T state, int pump) => pumps[pump].Against(states.ValueIn(state, pumps[pump]), Runs(pump));
+    private IEnumerable<string> Words(T state) => pumps.Select((p, i) => p.Words(states.ValueIn(state, p), Runs(i)));
 
     private string Against(T state) =>
-        string.Join(" and ", pumps.Select((_, i) => Against(state, i)).Where(a => a.Length > 0));
+        string.Join(
+            " and ",
+            pumps.Select((p, i) => p.Against(states.ValueIn(state, p), Runs(i))).Where(a => a.Length > 0)
+        );
 
-    private int? After(T state)
+    /// <summary>The switches that act in a state, a bit for each.</summary>
+    private int Acting(T state)
     {
-        int[] acting = [.. Enumerable.Range(0, pumps.Length).Where(i => Against(state, i).Length > 0)];
-        return acting.Length == 1 ? running ^ (1 << acting[0]) : null;
+        int acting = 0;
+        for (int i = 0; i < pumps.Length; i++)
+        {
+            acting |= pumps[i].By.Agrees(Runs(i), states.ValueIn(state, pumps[i])) ? 0 : 1 << i;
+        }
+
+        return acting;
     }
 }

@@ -30,10 +30,9 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
         SwitchCase<T> asWas = Case(before);
         if (asWas.Lasting is [T stays])
         {
-            return Others().Aggregate(stays, states.With);
+            return states.With(stays, Others());
         }
 
-        string why = $"With {asWas.Label}, as it was, {asWas.Reason}.";
         SwitchCase<T> reached = asWas;
         for (int i = 0; i < sets && reached.Next is { } next; i++)
         {
@@ -42,24 +41,29 @@ internal sealed class SwitchChoice<T>(ImmutableArray<SwitchedPump> pumps, ISwitc
 
         if (reached.Lasting is [T comes])
         {
-            return states.With(comes, why);
+            return states.With(comes, Why(asWas));
         }
 
         SwitchCase<T>[] cases = [asWas, .. Enumerable.Range(0, sets).Where(r => r != before).Select(Case)];
         SwitchCase<T>[] lasting = [.. cases.Where(c => !c.Lasting.IsEmpty)];
         return lasting switch
         {
-            [SwitchCase<T> only] => states.With(only.Lasting[0], why),
+            [SwitchCase<T> only] => states.With(only.Lasting[0], Why(asWas)),
             [] => throw Refused(cases),
             _ => throw new NoSolutionException(
                 RefusalCode.SeveralStates,
                 $"{states.Sought:explanation}",
-                $"{why:explanation} It would last with {string.Join(", or with ", lasting.Select(c => c.Label)):explanation}: which one comes about depends on what switches first.",
+                $"{string.Concat(Why(asWas)):explanation} It would last with {string.Join(", or with ", lasting.Select(c => c.Label)):explanation}: which one comes about depends on what switches first.",
                 pumps[0].Name,
                 double.NaN,
                 0
             ),
         };
+    }
+
+    private static IEnumerable<string> Why(SwitchCase<T> asWas)
+    {
+        yield return $"With {asWas.Label}, as it was, {asWas.Reason}.";
     }
 
     private SwitchCase<T> Case(int running) => known[running] ??= new(pumps, running, states);

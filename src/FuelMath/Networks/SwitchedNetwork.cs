@@ -98,7 +98,7 @@ internal sealed class SwitchedNetwork
         public double ValueIn(Network.Solution state, SwitchedPump pump) => pump.ValueIn(state.State, network.manifold);
 
         /// <inheritdoc />
-        public Network.Solution With(Network.Solution state, string remark) =>
-            new(state.State.With(remark), state.IsStable);
+        public Network.Solution With(Network.Solution state, IEnumerable<string> remarks) =>
+            new(remarks.Aggregate(state.State, (s, remark) => s.With(remark)), state.IsStable);
     }
 }

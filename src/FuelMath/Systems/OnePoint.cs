@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Runtime.ExceptionServices;
 
 namespace FuelMath;
@@ -30,6 +29,6 @@ internal sealed class OnePoint(OperatingPoint at) : IChosenPoints<OnePoint>
     public void Refused(int point, Exception why) => refusal = why;
 
     /// <inheritdoc />
-    public void Take(int point, OnePoint from, ImmutableArray<string> remarks) =>
+    public void Take(int point, OnePoint from, IEnumerable<string> remarks) =>
         (state, refusal) = (from.state!.With(remarks), null);
 }

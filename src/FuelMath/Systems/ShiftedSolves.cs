@@ -105,17 +105,19 @@ internal sealed class ShiftedSolves : IChosenPoints<ShiftedSolves>
     public void Refused(int solve, Exception why) => Refusals[solve] = why;
 
     /// <inheritdoc />
-    public void Take(int solve, ShiftedSolves from, ImmutableArray<string> remarks)
+    public void Take(int solve, ShiftedSolves from, IEnumerable<string> remarks)
     {
         Refusals[solve] = null;
-        foreach (
-            (double[] row, double[] other) in Pressures
-                .Zip(from.Pressures)
-                .Concat(Lambdas.Zip(from.Lambdas))
-                .Concat(DutyCycles.Zip(from.DutyCycles))
-        )
+        Copy(from.Pressures, Pressures, solve);
+        Copy(from.Lambdas, Lambdas, solve);
+        Copy(from.DutyCycles, DutyCycles, solve);
+    }
+
+    private static void Copy(double[][] from, double[][] to, int solve)
+    {
+        for (int row = 0; row < to.Length; row++)
         {
-            row[solve] = other[solve];
+            to[row][solve] = from[row][solve];
         }
     }
 

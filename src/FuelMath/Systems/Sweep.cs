@@ -153,7 +153,7 @@ public sealed partial class Sweep
         internal Point[] Points { get; } = new Point[count];
 
         /// <inheritdoc />
-        public void Take(int point, Grid from, ImmutableArray<string> remarks) =>
+        public void Take(int point, Grid from, IEnumerable<string> remarks) =>
             Put(point, from.Points[point].State!.With(remarks), null);
 
         /// <inheritdoc />

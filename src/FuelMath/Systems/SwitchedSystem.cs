@@ -82,7 +82,7 @@ internal sealed class SwitchedSystem
     /// <summary>A state, with what the switches see in it and what is to be said of its choice.</summary>
     private readonly record struct Seen<T>(T State, double[] Values)
     {
-        internal ImmutableArray<string> Remarks { get; init; } = [];
+        internal IEnumerable<string> Remarks { get; init; } = [];
     }
 
     private sealed class States<T>(string name, ImmutableArray<SwitchedPump> pumps, Func<int, Seen<T>> solve)
@@ -98,7 +98,11 @@ internal sealed class SwitchedSystem
         public double ValueIn(Seen<T> state, SwitchedPump pump) => state.Values[pumps.IndexOf(pump)];
 
         /// <inheritdoc />
-        public Seen<T> With(Seen<T> state, string remark) => state with { Remarks = state.Remarks.Add(remark) };
+        public Seen<T> With(Seen<T> state, IEnumerable<string> remarks) =>
+            state with
+            {
+                Remarks = state.Remarks.Concat(remarks),
+            };
     }
 
     /// <summary>Points with some set of pumps running, and what the switches see at each.</summary>

@@ -102,7 +102,7 @@ public sealed partial class SystemState
     public Verdict Verdict => report.Verdict;
 
     /// <summary>The same state with more to be said of it.</summary>
-    internal SystemState With(ImmutableArray<string> remarks)
+    internal SystemState With(IEnumerable<string> remarks)
     {
         var state = (SystemState)MemberwiseClone();
         state.Remarks = Remarks.AddRange(remarks);
