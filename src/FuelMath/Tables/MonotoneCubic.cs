@@ -58,15 +58,25 @@ internal static class MonotoneCubic
     /// </summary>
     internal static void KeepDirection(ReadOnlySpan<double> x, ReadOnlySpan<double> y, Span<double> slope)
     {
-        for (int i = 1; i < x.Length; i++)
+        int i = 1;
+        while (i < x.Length)
         {
             double chord = (y[i] - y[i - 1]) / (x[i] - x[i - 1]);
-            if (!KeepsDirection(slope[i - 1] / chord, slope[i] / chord))
-            {
-                slope[i - 1] = chord * Math.Min(slope[i - 1] / chord, Steepest);
-                slope[i] = chord * Math.Min(slope[i] / chord, Steepest);
-            }
+            bool changes =
+                !KeepsDirection(slope[i - 1] / chord, slope[i] / chord)
+                && (Lower(ref slope[i - 1], chord) | Lower(ref slope[i], chord));
+
+            // A lower slope at its end can make the piece before turn: that one is looked at again. A piece whose slopes are both
+            // at most three times its chord's never turns, however they are lowered, so that each is changed only once.
+            i = changes ? Math.Max(1, i - 1) : i + 1;
         }
+    }
+
+    private static bool Lower(ref double slope, double chord)
+    {
+        bool steep = slope / chord > Steepest;
+        slope = steep ? Steepest * chord : slope;
+        return steep;
     }
 
     /// <summary>From the slopes at both ends over that of the chord, neither below zero.</summary>

@@ -52,9 +52,11 @@ public sealed class NullElementTests(ITestOutputHelper output)
                 arguments++;
                 Exception? seen = null;
                 bool taken = false;
+                bool stumbles = false;
                 foreach (CallOutcome outcome in caller.CallWithNull(method, parameter.Position, Few))
                 {
                     taken |= outcome.Thrown is null;
+                    stumbles |= outcome.Thrown is NullReferenceException;
                     seen = outcome.Thrown;
                     if (outcome.Thrown is ArgumentException refused && refused.ParamName == parameter.Name)
                     {
@@ -64,10 +66,11 @@ public sealed class NullElementTests(ITestOutputHelper output)
                     }
                 }
 
-                if (taken || seen is NullReferenceException || IsNamedWrongly(method, seen))
+                // Whatever another argument was refused for in other calls, none may stumble over the null.
+                if (taken || stumbles || IsNamedWrongly(method, seen))
                 {
                     against.Add(
-                        $"{DocumentationId.Of(method)} {parameter.Name}: {(taken ? "takes it" : $"{seen!.GetType().Name} {seen.Message}")}"
+                        $"{DocumentationId.Of(method)} {parameter.Name}: {(taken ? "takes it" : stumbles ? "stumbles over it" : $"{seen!.GetType().Name} {seen.Message}")}"
                     );
                 }
             }

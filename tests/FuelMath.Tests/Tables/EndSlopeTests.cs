@@ -12,6 +12,10 @@ public sealed class EndSlopeTests
     [InlineData(1, -1, 2)]
     [InlineData(1, -8, 3)]
     [InlineData(0, 4, 0)]
+    [InlineData(2, -2, 4)]
+    [InlineData(2, -16, 6)]
+    [InlineData(0.5, -0.5, 1)]
+    [InlineData(0.5, -4, 1.5)]
     [Trait("Source", "Moler-2004")]
     public void Slope_AtAnEnd_FollowsTheRuleInBothDirections(double near, double far, double expected)
     {

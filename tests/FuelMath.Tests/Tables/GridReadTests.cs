@@ -23,6 +23,7 @@ public sealed class GridReadTests
             {
                 double expected = grid.At(first, second);
                 Assert.Equal(expected, grid.Read(new Real(first), new Real(second)).Value);
+                Assert.Equal(expected, grid.Read(first, new Real(second)).Value);
                 grid.Read(Lane.Of(first), Lane.Of(second)).CopyTo(lanes);
                 Assert.Equal(expected, lanes[0]);
             }

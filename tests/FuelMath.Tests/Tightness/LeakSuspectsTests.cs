@@ -149,6 +149,48 @@ public sealed class LeakSuspectsTests
                     .After(LeakSuspects.SuspectKind.CheckValve, LeakSuspects.Outcome.StandsStill)
         );
 
+    /// <summary>With one kind left, its step must stop the fall: slower or as before contradicts, standing still does not.</summary>
+    [Theory]
+    [InlineData(LeakSuspects.Outcome.StandsStill, false)]
+    [InlineData(LeakSuspects.Outcome.FallsMoreSlowly, true)]
+    [InlineData(LeakSuspects.Outcome.FallsAsBefore, true)]
+    public void After_TheOnlyKindLeft_StandsStillOrContradicts(LeakSuspects.Outcome outcome, bool refused)
+    {
+        LeakSuspects left = All.After(LeakSuspects.SuspectKind.RegulatorSeat, LeakSuspects.Outcome.StandsStill);
+        Assert.True(left.IsOneKind);
+        LeakSuspects Next() => left.After(LeakSuspects.SuspectKind.RegulatorSeat, outcome);
+
+        if (refused)
+        {
+            var error = Words.Refused<RefusedArgumentException>("outcome", () => Next());
+            Assert.Equal(RefusalCode.Contradiction, error.Refusal.Code);
+        }
+        else
+        {
+            Assert.Equal(left.All.AsEnumerable(), Next().All);
+        }
+    }
+
+    /// <summary>Between two pumps in line the pressure is shut in too, and what leaks there is seen from outside.</summary>
+    [Fact]
+    public void Of_ASystemWithTwoPumpsInLine_NamesWhatLiesBetween()
+    {
+        LeakSuspects all = LeakSuspects.Of(
+            PlumbingRig.With([
+                new("lift pump", "tank", "lifted", Workshop.Pump(1)),
+                new("between", "lifted", "before", Workshop.Hose("between", 1, 8)),
+                .. PlumbingRig
+                    .Usual()
+                    .Select(l => l.Name == "pump" ? new Line("pump", "before", "pump outlet", l.Part) : l),
+            ])
+        );
+
+        Assert.Equal(
+            ["lift pump", "between", "pump", "filter", "feed", "rail", "regulator"],
+            all.All.Where(s => s.Kind == LeakSuspects.SuspectKind.Outside).Select(s => s.Part)
+        );
+    }
+
     [Fact]
     public void After_AContradiction_IsRefused() =>
         Words.Refused<ArgumentException>(
