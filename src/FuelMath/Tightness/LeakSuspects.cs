@@ -38,13 +38,13 @@ public sealed partial class LeakSuspects
                 line.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve) ? ClampSide.Pump
                 : outlets.Contains(line.From) || outlets.Contains(line.To) ? ClampSide.Both
                 : ClampSide.Gauge;
-            found.AddRange(Inside(line, side));
             if (!shut.Contains(line.From) && !shut.Contains(line.To))
             {
-                // Suction and return hoses hold no pressure.
+                // Suction and return hoses hold no pressure, nor does what fills a surge tank.
                 continue;
             }
 
+            found.AddRange(Inside(line, side));
             found.Add(
                 new(
                     SuspectKind.Outside,
@@ -71,22 +71,37 @@ public sealed partial class LeakSuspects
     }
 
     /// <summary>
-    /// The nodes under pressure: those connected to injectors and pump outlets without passing a pump, a bypass or a
-    /// relief valve.
+    /// The nodes whose pressure a gauge at the injectors shows: those connected to injectors and pump outlets without passing a
+    /// tank, a pump, a bypass or a relief valve. What a pump sends to a tank openly, as into a surge tank, holds no pressure.
     /// </summary>
     private static HashSet<string> ShutIn(FuelSystem system)
     {
-        var reached = system.Stages.SelectMany(s => s.Seats).Select(s => s.Node).ToHashSet(StringComparer.Ordinal);
-        reached.UnionWith(
-            system.Network.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)).Select(l => l.To)
-        );
-        reached.ExceptWith(system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name));
+        var tanks = system.Network.Nodes.Where(n => n.IsFixed).Select(n => n.Name).ToHashSet(StringComparer.Ordinal);
         Line[] open = [.. system.Network.Lines.Where(l => !l.Part.ShutsIn)];
+        HashSet<string> shut = Reached(system.Stages.SelectMany(s => s.Seats).Select(s => s.Node), open, tanks);
+        foreach (Line line in system.Network.Lines.Where(l => l.Part.LeakPlaces.HasFlag(LeakPlaces.CheckValve)))
+        {
+            HashSet<string> behind = Reached([line.To], open, tanks);
+            if (!behind.Overlaps(tanks))
+            {
+                shut.UnionWith(behind);
+            }
+        }
+
+        shut.ExceptWith(tanks);
+        return shut;
+    }
+
+    /// <summary>The nodes that open lines lead to, and no farther where one is a tank.</summary>
+    private static HashSet<string> Reached(IEnumerable<string> from, Line[] open, HashSet<string> tanks)
+    {
+        var reached = from.ToHashSet(StringComparer.Ordinal);
+        bool IsPassed(string node) => reached.Contains(node) && !tanks.Contains(node);
         int before;
         do
         {
             before = reached.Count;
-            foreach (Line line in open.Where(l => reached.Contains(l.From) || reached.Contains(l.To)))
+            foreach (Line line in open.Where(l => IsPassed(l.From) || IsPassed(l.To)))
             {
                 reached.UnionWith([line.From, line.To]);
             }

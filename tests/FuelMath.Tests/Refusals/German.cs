@@ -49,7 +49,7 @@ internal static partial class German
                 .Where(shown => !german.Contains(shown, StringComparison.Ordinal))
                 .Where(shown => !numbers.Any(n => Math.Abs(n - Read(shown)) <= (tolerance * Math.Abs(n)) + 1e-12)),
             .. Names()
-                .Matches(refusal.Message)
+                .Matches(words)
                 .Select(m => m.Groups[1].Value)
                 .Where(n => !german.Contains(n, StringComparison.Ordinal)),
         ];

@@ -35,6 +35,22 @@ public sealed class GridShapeTests
         Assert.Equal([RefusalCode.Count, RefusalCode.Count], new[] { places.Refusal.Code, values.Refusal.Code });
     }
 
+    /// <summary>One place on the first axis makes no table, whatever the second has.</summary>
+    [Fact]
+    public void Constructor_OfOnePlaceOnTheFirstAxis_IsRefused()
+    {
+        Words.Refused<ArgumentException>(
+            "first",
+            "2, 1",
+            () => _ = new Grid("grid", new("u", [1]), new("v", Columns), new double[1, 3], OutsideRange.Refuse)
+        );
+        Words.Refused<ArgumentException>(
+            "first",
+            "2, 1",
+            () => Grid.FromFirstAxis("grid", new("u", [1]), new("v", [10]), [5], OutsideRange.Refuse)
+        );
+    }
+
     /// <summary>A grid reaches from its first place to its last on both axes, those included.</summary>
     [Theory]
     [InlineData(1, 10, true)]

@@ -64,4 +64,46 @@ public sealed class PieceTests
         RefusedOperationException error = Assert.Throws<RefusedOperationException>(() => curve.Inverse(first));
         Assert.Equal(RefusalCode.NotMonotone, error.Refusal.Code);
     }
+
+    /// <summary>
+    /// A wide piece between two narrow steep ones is nearly level in its middle, where Newton's step leads far out: it is solved
+    /// all the same, to the rounding of the values.
+    /// </summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(-1)]
+    public void Inverse_OfAPieceThatIsNearlyLevel_IsWhereItTakesTheValue(int sign)
+    {
+        var curve = new Curve(
+            "curve",
+            "x",
+            [0, 1e-5, 1 + 1e-5, 1 + 2e-5],
+            [0, sign * 1, sign * 2, sign * 3],
+            OutsideRange.Refuse
+        );
+        Assert.InRange(Math.Abs(curve.Slope(0.5)), 0, 1e-3);
+        for (int i = 1; i < 400; i++)
+        {
+            double y = sign * (1 + (i / 400.0));
+            double x = curve.Inverse(y);
+            Assert.InRange(x, 1e-5, 1 + 1e-5);
+            Close.Within(1e-14, y, curve.At(x));
+        }
+    }
+
+    /// <summary>A curve of very many points does not need a large stack.</summary>
+    [Fact]
+    public void Curve_OfManyPoints_IsMadeOnASmallStack()
+    {
+        double[] places = [.. Enumerable.Range(0, 100_000).Select(i => (double)i)];
+        double last = 0;
+        var thread = new Thread(
+            () => last = new Curve("long", "x", places, places, OutsideRange.Refuse).At(places[^1]),
+            256 * 1024
+        );
+        thread.Start();
+        thread.Join();
+
+        Assert.Equal(places[^1], last);
+    }
 }

@@ -171,6 +171,23 @@ public sealed class LeakSuspectsTests
         }
     }
 
+    /// <summary>
+    /// Behind a surge tank that a second pump fills, the rail's pressure is lost only between its own pump and its regulator: what
+    /// lies before, and what returns, is open to the surge tank.
+    /// </summary>
+    [Fact]
+    public void Of_ASystemWithASurgeTank_LeavesTheOpenCircuitOut()
+    {
+        LeakSuspects all = LeakSuspects.Of(SurgeTankSystemTests.With(1));
+
+        Assert.Equal(
+            ["pump", "filter", "feed", "rail", "regulator"],
+            all.All.Where(s => s.Kind == LeakSuspects.SuspectKind.Outside).Select(s => s.Part)
+        );
+        Assert.Equal(["pump"], all.All.Where(s => s.Kind == LeakSuspects.SuspectKind.CheckValve).Select(s => s.Part));
+        Assert.Equal(12, all.All.Length);
+    }
+
     /// <summary>Between two pumps in line the pressure is shut in too, and what leaks there is seen from outside.</summary>
     [Fact]
     public void Of_ASystemWithTwoPumpsInLine_NamesWhatLiesBetween()

@@ -23,11 +23,12 @@ public sealed class TightnessLimitTests
     [Fact]
     public void Released_BelowVacuum_SaysWhereVacuumIs()
     {
-        Words.Refused<ArgumentOutOfRangeException>(
+        var error = Words.Refused<ArgumentOutOfRangeException>(
             "before",
             "-100 kPa, -150 kPa",
             () => Line.Volume.ReleasedBetween(new(Pressure.FromKilopascals(-150)), default)
         );
+        Assert.Equal((-100, "kPa"), (Refusal.Of(error)!.Minimum!.Value, Refusal.Of(error)!.Unit));
     }
 
     /// <summary>
