@@ -60,7 +60,7 @@ public readonly partial struct PremixRatio
         {
             double least = Guard.NotNegative(leastRemaining, leastRemaining.InSi());
             double most = mostRemaining.InSi();
-            if (!(most >= least && double.IsFinite(most)))
+            if (!(most >= least * (1 - Guard.EdgeTolerance) && double.IsFinite(most)))
             {
                 throw Guard.OutOfRange(mostRemaining, $"at least the least, {leastRemaining:least}");
             }

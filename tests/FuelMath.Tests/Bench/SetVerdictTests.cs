@@ -35,8 +35,8 @@ public sealed class SetVerdictTests
         Assert.False(report.IsAccepted);
         Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal(
-            (Severity.Danger, "Injector 'B' leaks", "5 drops/min at 3.00 bar", "1 drops/min"),
-            (finding.Severity, finding.What, finding.Value, finding.Limit)
+            (FindingCode.InjectorLeaks, false, Severity.Danger, "5 drops/min at 3.00 bar", "1 drops/min"),
+            (finding.Code, finding.IsNotKnown, finding.Severity, finding.Value, finding.Limit)
         );
     }
 
@@ -56,8 +56,8 @@ public sealed class SetVerdictTests
         Assert.Equal(BenchVerdict.Undecided, report.Verdict);
         Finding finding = Assert.Single(report.Findings, f => f.Code != FindingCode.LeakageNotRead);
         Assert.Equal(
-            (Severity.Warning, "The leakage of injector 'B' was not watched for long enough to accept it"),
-            (finding.Severity, finding.What)
+            (FindingCode.LeakageUndecided, true, Severity.Warning),
+            (finding.Code, finding.IsNotKnown, finding.Severity)
         );
     }
 
@@ -105,13 +105,25 @@ public sealed class SetVerdictTests
         Assert.Equal(("1.00 bar", "3.00 bar or more"), (finding.Value, finding.Limit));
     }
 
-    /// <summary>A meter too coarse to place a coil in its band decides nothing either.</summary>
-    [Fact]
-    public void Report_CoilUndecided_IsUndecided() =>
-        Assert.Equal(
-            BenchVerdict.Undecided,
-            Of(AcceptanceLimits.CommonPractice.WithCoil(Band), Good("A"), With("B", [], [Coil(12.97, 20, 0.1)])).Verdict
+    /// <summary>A meter too coarse to place a coil in its band decides nothing either; one outside is outside.</summary>
+    [Theory]
+    [InlineData(12.97, BenchVerdict.Undecided, FindingCode.CoilUndecided, 13)]
+    [InlineData(14.5, BenchVerdict.Rejected, FindingCode.CoilOutsideBand, 13)]
+    [InlineData(10.5, BenchVerdict.Rejected, FindingCode.CoilOutsideBand, 12)]
+    public void Report_CoilNotInItsBand_IsAFinding(double ohms, BenchVerdict verdict, FindingCode code, double limit)
+    {
+        SetReport report = Of(
+            AcceptanceLimits.CommonPractice.WithCoil(Band),
+            Good("A"),
+            With("B", [], [Coil(ohms, 20, 0.1)])
         );
+
+        Assert.Equal(verdict, report.Verdict);
+        Finding finding = Assert.Single(report.Findings, f => f.Code == code);
+        Assert.Equal(verdict == BenchVerdict.Undecided, finding.IsNotKnown);
+        Assert.Equal(ElectricResistance.FromOhms(limit), finding.LimitQuantity);
+        Assert.Equal(ohms, ((ElectricResistance)finding.ValueQuantity!).Ohms, 1e-9);
+    }
 
     /// <summary>By hand: of 12.5, 12.6, 12.4 and 11.2 the median is 12.45; 11.2 lies 10.04 % below.</summary>
     [Fact]

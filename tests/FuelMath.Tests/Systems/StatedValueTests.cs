@@ -64,6 +64,16 @@ public sealed class StatedValueTests
         }
     }
 
+    /// <summary>The findings of a point with one kind of limit as strict as it can be; none where there is no state.</summary>
+    internal static IEnumerable<Finding> AtItsStrictest(FuelSystem system, OperatingPoint point, Limits.Kind kind) =>
+        Solved(
+            system.WithLimits(
+                Limits.CommonPractice.With(new Limits.OwnLimit(kind, Strictest(kind), "stated in this test"))
+            ),
+            point
+        )?.Findings
+        ?? [];
+
     private static IEnumerable<Finding> Resting(
         FuelSystem system,
         OperatingPoint point,
