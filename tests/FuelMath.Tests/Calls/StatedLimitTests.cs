@@ -41,8 +41,8 @@ public sealed class StatedLimitTests(ITestOutputHelper output)
             }
         }
 
-        int held = tallies.Values.Count(t => t.Calls >= Agreeing);
-        output.WriteLine($"{held} of {tallies.Count} limits met often enough");
+        int held = tallies.Values.Count(t => t.IsHeld);
+        output.WriteLine($"{held} of {tallies.Count} limits held");
         Assert.True(held > 300, $"only {held} limits");
         Offenders.None(tallies.Values.SelectMany(t => t.Against()));
 
@@ -56,6 +56,7 @@ public sealed class StatedLimitTests(ITestOutputHelper output)
                 // A scale that falls while it gets warmer.
                 || refusal.Unit.Contains("De", StringComparison.Ordinal)
                 || outcome.Arguments[place] is not { } given
+                || tallies.GetValueOrDefault(id).IsHeld
                 || With(given, limit, refusal.Unit) is not { } at
             )
             {
@@ -95,6 +96,9 @@ public sealed class StatedLimitTests(ITestOutputHelper output)
     /// <summary>How often a limit was met, and how often it was not what its words said.</summary>
     private readonly record struct Tally(int Calls, int At, int Outside, string? WordsAt, string? WordsOutside)
     {
+        /// <summary>Whether a call took the limit, and a call nothing beyond it.</summary>
+        internal bool IsHeld => Calls > At && Calls > Outside;
+
         internal Tally With(string? at, string? outside) =>
             new(
                 Calls + 1,

@@ -56,7 +56,10 @@ public sealed class SealVerdictTests
         Ratio stretch = fit.Stretch.WorstGreatest;
         if (fill < Ratio.FromPercent(100) && stretch > Ratio.Zero && stretch < Ratio.FromPercent(25))
         {
-            Assert.Empty(Codes(fill, stretch).Where(c => c is FindingCode.SealFillHigh or FindingCode.SealStretchHigh));
+            Assert.DoesNotContain(
+                Codes(fill, stretch),
+                c => c is FindingCode.SealFillHigh or FindingCode.SealStretchHigh
+            );
             Assert.Equal(
                 2,
                 Codes(fill * (1 - 1e-9), stretch * (1 - 1e-9))

@@ -162,7 +162,7 @@ public sealed class LeakSuspectsTests
 
         if (refused)
         {
-            var error = Words.Refused<RefusedArgumentException>("outcome", () => Next());
+            var error = Words.Refused<RefusedArgumentException>(nameof(outcome), () => Next());
             Assert.Equal(RefusalCode.Contradiction, error.Refusal.Code);
         }
         else

@@ -28,7 +28,7 @@ public sealed class TightnessLimitTests
             "-100 kPa, -150 kPa",
             () => Line.Volume.ReleasedBetween(new(Pressure.FromKilopascals(-150)), default)
         );
-        Assert.Equal((-100, "kPa"), (Refusal.Of(error)!.Minimum!.Value, Refusal.Of(error)!.Unit));
+        Assert.Equal((-100, "kPa gauge"), (Refusal.Of(error)!.Minimum!.Value, Refusal.Of(error)!.Unit));
     }
 
     /// <summary>
