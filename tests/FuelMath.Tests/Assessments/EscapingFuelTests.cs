@@ -113,6 +113,45 @@ public sealed class EscapingFuelTests
         );
     }
 
+    /// <summary>A leak is said in liters an hour from one on, and in a smaller unit below, so that it never reads as nothing.</summary>
+    [Theory]
+    [InlineData(0.9, "cm³/min")]
+    [InlineData(1.2, "L/h")]
+    [InlineData(40, "L/h")]
+    public void Escape_IsSaidInAUnitOfItsSize(double litersPerHour, string unit)
+    {
+        SystemState state = Leaking(PlumbingRig.Usual(), "rail end", Jet(litersPerHour)).Solve(Load);
+
+        Finding found = Assert.Single(state.Findings, f => f.Code == FindingCode.FuelEscapes);
+        Assert.InRange(((VolumeFlow)found.ValueQuantity!).LitersPerHour / litersPerHour, 0.9, 1.1);
+        Assert.EndsWith(unit, found.Value);
+        Assert.Equal(VolumeFlow.Zero, found.LimitQuantity);
+    }
+
+    /// <summary>
+    /// Only a pump that would draw from a place, once it runs, makes it a tank. A shut valve that leads away does not, nor does a
+    /// pump that stands still and would deliver there, though another one draws from where that one does.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Escape_WithSomethingStillBeside_IsFound(bool isPump)
+    {
+        Line[] beside = isPump
+            ? [Still("second pump", "second tank", "outside"), Still("third pump", "second tank", "pump outlet")]
+            : [new("valve", "outside", "tank", PlumbingRig.Relief(3))];
+        SystemState state = Leaking([.. PlumbingRig.Usual(), .. beside], "rail end", Jet(20), "second tank")
+            .Solve(Load);
+
+        Assert.All(beside, l => Assert.Equal(0, state.FlowThrough(l.Name).LitersPerHour, 1e-9));
+        Assert.Equal("outside", Assert.Single(state.Findings, f => f.Code == FindingCode.FuelEscapes).Part);
+    }
+
+    private static Line Still(string name, string from, string to) =>
+        new Line(name, from, to, Workshop.Pump(1)).SwitchedBy(
+            PumpSwitch.ManifoldAbove(PlumbingRig.Bar(0.5), PlumbingRig.Bar(0.4), false)
+        );
+
     /// <summary>
     /// What a pump could still give beside a leak, from its own curve: where it meets the pressure of the rail, 0.6 bar of the
     /// open regulator at 150 L/h, which grow with the square of the flow, and the filter; less what it delivers now.
@@ -165,7 +204,10 @@ public sealed class EscapingFuelTests
         SystemState little = Bled((delivered / 1.08) - drawn).Solve(Load);
 
         Assert.True(little.PumpReserve!.Value.LitersPerHour > 0.15 * drawn);
-        Assert.Contains(little.Findings, f => f.Code == FindingCode.PumpReserveLow);
+        Finding low = Assert.Single(little.Findings, f => f.Code == FindingCode.PumpReserveLow);
+        double held = 0.15 * (delivered / 1.08);
+        Assert.Equal(little.PumpReserve!.Value, low.ValueQuantity);
+        Close.Within(0.05, held, ((VolumeFlow)low.LimitQuantity!).LitersPerHour);
         Assert.DoesNotContain(enough.Findings, f => f.Code == FindingCode.PumpReserveLow);
     }
 

@@ -42,6 +42,11 @@ public sealed class AlternatorFindingTests
         Finding finding = Assert.Single(state.Findings, f => f.What == GivesAll);
         Assert.Equal(severity, finding.Severity);
         Assert.EndsWith(way, finding.Value);
+        Assert.Equal(
+            severity == Severity.Warning,
+            finding.Action.Contains("larger alternator", StringComparison.Ordinal)
+        );
+        Assert.Equal(severity == Severity.Note, finding.Action.Contains("still charged", StringComparison.Ordinal));
     }
 
     private static (SystemState State, double BatteryAmperes) Solve(double limit, double fan)

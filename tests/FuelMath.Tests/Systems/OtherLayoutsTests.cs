@@ -134,6 +134,13 @@ public sealed class OtherLayoutsTests
             weak.SurgeTanks[0].OverflowFlow.LitersPerHour,
             ((VolumeFlow)found.ValueQuantity!).LitersPerHour
         );
+        // By common practice 15 % of what the tank loses, which is what is burned.
+        Close.Within(1e-6, 0.15 * drawn, ((VolumeFlow)found.LimitQuantity!).LitersPerHour);
+        Assert.Contains(
+            FormattableString.Invariant($"at least {0.15 * drawn:0.0} L/h"),
+            found.Limit,
+            StringComparison.Ordinal
+        );
         Assert.DoesNotContain(
             TwoSwitched(0.8 * share).Solve(Hard).Findings,
             f => Lifted(f) && f.Severity == Severity.Warning
