@@ -14,6 +14,10 @@ public sealed partial class BriefAssessment
     /// <summary>Assesses a brief: one solve for each point, and one for each end of each estimate's range.</summary>
     /// <param name="brief">The brief.</param>
     /// <exception cref="ArgumentNullException"><paramref name="brief"/> is null.</exception>
+    /// <exception cref="ArgumentException">
+    /// At an end of an estimate's range its parts contradict each other, such as a regulator whose pressure would be below its
+    /// reference at no flow.
+    /// </exception>
     public BriefAssessment(SystemBrief brief)
     {
         ArgumentNullException.ThrowIfNull(brief);

@@ -115,6 +115,9 @@ public sealed partial class LinePlan : ILineOrigin
     /// <param name="source">Where it comes from, for the hose.</param>
     /// <returns>The hose.</returns>
     /// <exception cref="InvalidOperationException">It has no hose, or hoses of different bores or walls.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// The sum of its lengths or coefficients is of a size that no hose can have: fittings far narrower than the hose.
+    /// </exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
     public Hose ToHose(DataSource source)
     {
@@ -189,6 +192,7 @@ public sealed partial class LinePlan : ILineOrigin
     /// <param name="to">The node it goes to; not blank, a different one.</param>
     /// <returns>The line, named after this one.</returns>
     /// <exception cref="InvalidOperationException">It has hoses of different bores or walls, or no loss.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The sum of its lengths or coefficients is of a size that no part can have.</exception>
     /// <exception cref="ArgumentException">A node is blank, or both are the same.</exception>
     public Line ToLine(string from, string to)
     {
