@@ -151,6 +151,28 @@ public sealed class FindingEdgeTests
             Workshop.Hold(1)
         );
 
+    /// <summary>
+    /// With widths given no lambda is asked for, which is said while one stage sprays; with both shut there is no mixture to
+    /// speak of.
+    /// </summary>
+    [Theory]
+    [InlineData(2, true)]
+    [InlineData(0, false)]
+    public void Mixture_OfGivenWidths_IsSaidWhileAStageSprays(double milliseconds, bool isSaid)
+    {
+        SystemState state = Workshop
+            .Four(secondaries: (Workshop.Injector("second", 500), 0.5))
+            .Solve(
+                VerdictCases.At(
+                    FuelCommand.FromPulseWidths([Duration.FromMilliseconds(milliseconds), Duration.Zero]),
+                    3000,
+                    100
+                )
+            );
+
+        Assert.Equal(isSaid, state.Findings.Any(f => f is { Code: FindingCode.MixtureNotJudged, IsNotKnown: true }));
+    }
+
     private static Fuel Volatile(LiquidVaporPressure vapor) => Workshop.Gasoline.WithVaporPressure("invented", vapor);
 
     /// <summary>From 30 °C to 60 °C, where it is twice as much.</summary>
