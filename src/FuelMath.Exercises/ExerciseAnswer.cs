@@ -13,17 +13,7 @@ public sealed class ExerciseAnswer
 
     private ExerciseAnswer(FormulaQuantity quantity, string unit, int digits)
     {
-        if (digits is < LeastDigits or > MostDigits)
-        {
-            throw new RefusedValueException(
-                RefusalCode.OutOfRange,
-                FormattableString.Invariant($"Must be from {LeastDigits} to {MostDigits}; it was {digits}."),
-                nameof(digits),
-                digits,
-                LeastDigits,
-                MostDigits
-            );
-        }
+        ExerciseChecks.InRange(digits, LeastDigits, MostDigits);
 
         quantity.ToSi(0, unit);
         (Quantity, Unit, Digits) = (quantity, unit, digits);

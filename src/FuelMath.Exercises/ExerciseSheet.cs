@@ -45,17 +45,7 @@ public sealed class ExerciseSheet
     {
         ArgumentException.ThrowIfNullOrWhiteSpace(title);
         ArgumentNullException.ThrowIfNull(templates);
-        if (count is < 1 or > MostExercises)
-        {
-            throw new RefusedValueException(
-                RefusalCode.OutOfRange,
-                FormattableString.Invariant($"Must be from 1 to {MostExercises}; it was {count}."),
-                nameof(count),
-                count,
-                1,
-                MostExercises
-            );
-        }
+        ExerciseChecks.InRange(count, 1, MostExercises);
 
         if (templates.Count == 0)
         {
@@ -66,7 +56,7 @@ public sealed class ExerciseSheet
             );
         }
 
-        ExerciseLists.NoNulls(templates);
+        ExerciseChecks.NoNulls(templates);
         SplitMix64 seeds = SplitMix64.For(seed, "sheet", 1, 0);
         return new(
             title,

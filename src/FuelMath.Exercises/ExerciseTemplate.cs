@@ -112,8 +112,8 @@ public sealed class ExerciseTemplate
             );
         }
 
-        ExerciseLists.NoNulls(givens.IsDefault ? [] : givens, nameof(givens));
-        ExerciseLists.NoNulls(mistakes.IsDefault ? [] : mistakes, nameof(mistakes));
+        ExerciseChecks.NoNulls(givens.IsDefault ? [] : givens, nameof(givens));
+        ExerciseChecks.NoNulls(mistakes.IsDefault ? [] : mistakes, nameof(mistakes));
         string[] symbols = givens.IsDefault ? [] : [.. givens.Select(g => g.Quantity.Symbol.Name)];
         if (symbols.Length == 0 || symbols.Distinct(StringComparer.Ordinal).Count() < symbols.Length)
         {

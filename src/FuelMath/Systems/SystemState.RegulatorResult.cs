@@ -63,8 +63,6 @@ public sealed partial class SystemState
         public VolumeFlow BypassedFlow => IsReducing ? SiUnits.VolumeFlow(0) : Flow;
 
         /// <inheritdoc />
-        public override string ToString() => LogText.Of($"{Line}: {State}, {Words(Inlet)} to {Words(Outlet)}");
-
-        private static string Words(GaugePressure? pressure) => pressure?.ToString() ?? "not determined";
+        public override string ToString() => LogText.Of($"{Line}: {State}, {Inlet} to {Outlet}");
     }
 }

@@ -35,7 +35,7 @@ public sealed class WholeResultTests
         SystemState.RegulatorResult regulator = Assert.Single(state.Regulators);
         Assert.Equal((RegulatorCondition.Seated, null), (regulator.State, regulator.Inlet));
         Assert.Equal(0, regulator.Flow.LitersPerHour);
-        Assert.Contains("not determined", regulator.ToString());
+        Assert.Contains("unknown", regulator.ToString());
         Assert.DoesNotContain(state.Findings, f => f.Severity > Severity.Note);
         Assert.Equal(Verdict.Outcome.Holds, new SystemAssessment(system, [Cut]).Verdict.Kind);
 

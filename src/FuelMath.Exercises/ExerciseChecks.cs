@@ -2,9 +2,30 @@ using System.Runtime.CompilerServices;
 
 namespace FuelMath.Exercises;
 
-/// <summary>Checks of lists from callers.</summary>
-internal static class ExerciseLists
+/// <summary>Checks of arguments.</summary>
+internal static class ExerciseChecks
 {
+    /// <summary>Refuses a number outside a closed range.</summary>
+    internal static void InRange(
+        int value,
+        int least,
+        int most,
+        [CallerArgumentExpression(nameof(value))] string paramName = ""
+    )
+    {
+        if (value < least || value > most)
+        {
+            throw new RefusedValueException(
+                RefusalCode.OutOfRange,
+                FormattableString.Invariant($"Must be from {least} to {most}; it was {value}."),
+                paramName,
+                value,
+                least,
+                most
+            );
+        }
+    }
+
     /// <summary>Refuses a list with a null in it.</summary>
     internal static void NoNulls<T>(
         IEnumerable<T> items,
