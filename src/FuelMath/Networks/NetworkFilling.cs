@@ -47,6 +47,21 @@ internal sealed class NetworkFilling(NetworkPlan plan)
             return true;
         }
 
+        bool settled = Shift(work, noFlow);
+        bool holds = JudgeAgain(work, noFlow);
+        if (settled && !holds)
+        {
+            // A region that stood at a huge pressure takes its rounding along; from near its level it is moved exactly.
+            settled = Shift(work, noFlow);
+            holds = JudgeAgain(work, noFlow);
+        }
+
+        return settled && holds;
+    }
+
+    /// <summary>Shifts each region that is filled; returns whether the shifts settled.</summary>
+    private bool Shift(NetworkWork<Real> work, double noFlow)
+    {
         bool settled = FindShifts(work, noFlow);
         for (int r = 1; r < reach.Count; r++)
         {
@@ -55,12 +70,12 @@ internal sealed class NetworkFilling(NetworkPlan plan)
                 foreach (int node in reach.Members(r))
                 {
                     work.Pressure[node] += new Real(shifts[r]);
-                    known[node] = true;
+                    work.Notes.Known[node] = true;
                 }
             }
         }
 
-        return JudgeAgain(work, noFlow) && settled;
+        return settled;
     }
 
     /// <summary>The shift of each region; minus infinity where nothing fills it.</summary>

@@ -66,7 +66,7 @@ internal static class NetworkVerdict
         double flowTolerance = (work.NoFlow() + (drained ? work.Drained() : default)).Value;
         if (!solved)
         {
-            Refuse(work, "The iteration did not settle.", plan.Links[errorLink].Name, error, iterations);
+            Refuse("The iteration did not settle.", plan.Links[errorLink].Name, error, iterations);
         }
 
         OneWayPartsHold(work, flowTolerance, iterations);
@@ -91,7 +91,7 @@ internal static class NetworkVerdict
 
         if (imbalance > flowTolerance)
         {
-            Refuse(work, "Mass does not balance.", plan.Nodes[imbalanceNode].Name, imbalance, iterations);
+            Refuse("Mass does not balance.", plan.Nodes[imbalanceNode].Name, imbalance, iterations);
         }
 
         for (int e = 0; e < plan.Links.Length; e++)
@@ -127,7 +127,7 @@ internal static class NetworkVerdict
             {
                 int link = WorstLink(work, out double error);
                 string name = work.Plan.Links[link].Name;
-                Refuse(work, "The pressures where nothing flows did not settle.", name, error, iterations);
+                Refuse("The pressures where nothing flows did not settle.", name, error, iterations);
             }
         }
     }
@@ -147,7 +147,6 @@ internal static class NetworkVerdict
             if (excess > tolerance)
             {
                 Refuse(
-                    work,
                     $"Draws need {DrawSum(work):draws}, which could only be met by {Amount.LitersPerHour(excess):flow} through '{work.Plan.Links[i].Name:part}' that it does not let through.",
                     work.Plan.Links[i].Name,
                     excess,
@@ -229,15 +228,8 @@ internal static class NetworkVerdict
         return link;
     }
 
-    private static void Refuse(
-        NetworkWork<Real> work,
-        RefusalText reason,
-        string where,
-        double residual,
-        int iterations
-    )
+    private static void Refuse(RefusalText reason, string where, double residual, int iterations)
     {
-        _ = work;
         throw new NoSolutionException(RefusalCode.NotConverged, Sought, reason, where, residual, iterations);
     }
 

@@ -37,6 +37,7 @@ public sealed partial class DecayTest
     /// The second reading is not later, or the first temperature is not that of the volume.
     /// </exception>
     /// <exception cref="ArgumentOutOfRangeException">A pressure is not above vacuum.</exception>
+    /// <exception cref="NoSolutionException">The numbers are so far apart that the rate or its uncertainty is not finite.</exception>
     public DecayTest(ClosedVolume volume, Reading before, Reading after, Uncertainty uncertainty)
     {
         ArgumentNullException.ThrowIfNull(volume);
