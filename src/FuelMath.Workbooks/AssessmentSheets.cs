@@ -39,13 +39,16 @@ internal static class AssessmentSheets
     internal static string Words(SystemAssessment.StateBasis basis) =>
         basis switch
         {
+            SystemAssessment.StateBasis.AsDescribedUncorrected => " (no sensor)",
             SystemAssessment.StateBasis.AsMeasured => " (measured)",
-            SystemAssessment.StateBasis.AsMeasuredUncorrected => " (no sensor)",
+            SystemAssessment.StateBasis.AsMeasuredUncorrected => " (measured, no sensor)",
             _ => "",
         };
 
     private static FuelSystem Of(SystemAssessment assessment, SystemAssessment.StateBasis basis) =>
-        basis == SystemAssessment.StateBasis.AsDescribed ? assessment.System : assessment.Measured!;
+        basis is SystemAssessment.StateBasis.AsMeasured or SystemAssessment.StateBasis.AsMeasuredUncorrected
+            ? assessment.Measured!
+            : assessment.System;
 
     private static Sheet Whole(
         SystemAssessment assessment,
@@ -182,6 +185,7 @@ internal static class AssessmentSheets
     private static string Basis(SystemAssessment.StateBasis basis) =>
         basis switch
         {
+            SystemAssessment.StateBasis.AsDescribedUncorrected => "as described, no sensor",
             SystemAssessment.StateBasis.AsMeasured => "as measured",
             SystemAssessment.StateBasis.AsMeasuredUncorrected => "as measured, no sensor",
             _ => "as described",

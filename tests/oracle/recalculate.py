@@ -50,7 +50,7 @@ def as_measured(document, measured):
 
 
 class States:
-    """Each point as described, as measured, and as measured with nobody correcting."""
+    """Each point as described and as measured, and both with nobody correcting where a sensor holds the mixture."""
 
     def __init__(self, document, points, measured):
         self.described = System(document)
@@ -59,12 +59,12 @@ class States:
         self.all = {}
         for point in points:
             name, kind = point["name"], point["command"]["kind"]
-            self.all[name, "as described"] = self.described.solve(point)
-            if self.measured:
-                self.all[name, "as measured"] = self.measured.solve(point)
-                if kind == "hold lambda":
-                    free = {**point, "command": {"kind": "open loop", "lambda": point["command"]["lambda"]}}
-                    self.all[name, "as measured, if the sensor fails"] = self.measured.solve(free)
+            for basis, system in (("as described", self.described), ("as measured", self.measured)):
+                if system:
+                    self.all[name, basis] = system.solve(point)
+                    if kind == "hold lambda":
+                        free = {**point, "command": {"kind": "open loop", "lambda": point["command"]["lambda"]}}
+                        self.all[name, f"{basis}, if the sensor fails"] = system.solve(free)
 
     def of(self, name, basis="as described"):
         return self.all[name, basis]
@@ -266,7 +266,7 @@ def finding_checks(p, document, states, bench):
         state = states.of(row["at"], row["seen"]) if point and row["seen"] else None
         asked = point["command"].get("lambda") if point else None
         if "leaner than asked for" in what:
-            one = re.match(r"Chamber (\d+)", what)
+            one = re.search(r"Chamber (\d+)", what)
             mine = state["chambers"][int(one[1]) - 1]["lambda"] if one else state["lambda"]
             numbers = [mine, 100 * (mine / asked - 1), asked]
             if "the mean of all chambers" in text:
@@ -334,7 +334,7 @@ def figure_checks(p, document, states, bench):
                 said = re.search(rf"[ .;]{re.escape(line['name'])} from [^:;]*: ([^;]*)", text)[1]
                 p.words(f"path, {line['name']}", said, [(rise if flow >= 0 else -rise) / BAR, abs(flow) * LITERS])
         elif text.startswith("Lambda by chamber"):
-            basis = "as measured, if the sensor fails" if "nobody corrects" in text else measured
+            basis = f"{measured}, if the sensor fails" if "nobody corrects" in text else measured
             for point in states.points:
                 said = re.search(rf"{re.escape(point['name'])}: leanest chamber (\d+), ([+-]?[\d.]+) %", text)
                 if said:

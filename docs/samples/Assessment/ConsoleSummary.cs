@@ -88,13 +88,9 @@ internal sealed class ConsoleSummary(TuningSheet sheet, IReadOnlyList<string> fi
     private static string At(string[] lines, int i) => i < lines.Length ? lines[i] : "";
 
     private string Because(SystemAssessment.PointAssessment point) =>
-        point.Deciding.Basis switch
-        {
-            _ when point.Verdict.Kind == Verdict.Outcome.Holds => "",
-            SystemAssessment.StateBasis.AsDescribed => Because(point.Verdict, point.Point.Name),
-            SystemAssessment.StateBasis.AsMeasured => $"as measured: {Because(point.Verdict, point.Point.Name)}",
-            _ => $"if the sensor fails: {Because(point.Verdict, point.Point.Name)}",
-        };
+        point.Verdict.Kind == Verdict.Outcome.Holds
+            ? ""
+            : $"{Say.Injectors(point.Deciding.Basis)}{Because(point.Verdict, point.Point.Name)}";
 
     private string Because(Verdict verdict, string place) =>
         verdict.Reasons.FirstOrDefault() is { } reason ? $"{NumberOf(reason, place)}{reason.What}" : "";
@@ -193,16 +189,7 @@ internal sealed class ConsoleSummary(TuningSheet sheet, IReadOnlyList<string> fi
 
     private string Places(SystemAssessment.GroupedFinding one)
     {
-        string[] places =
-        [
-            .. one
-                .Occurrences.Select(o =>
-                    o.Basis == SystemAssessment.StateBasis.AsMeasuredUncorrected
-                        ? $"{o.Place} (if the sensor fails)"
-                        : o.Place
-                )
-                .Distinct(),
-        ];
+        string[] places = [.. one.Occurrences.Select(o => o.Place).Distinct()];
         return places.Length > 1 && assessment.Points.All(p => places.Contains(p.Point.Name))
             ? "every point"
             : string.Join("; ", places);

@@ -42,7 +42,7 @@ internal sealed class HtmlPage(Assessed assessed)
         );
         foreach (SystemAssessment.PointAssessment point in assessment.Points)
         {
-            Row(page, point.Point.Name, point.Verdict, Basis(point));
+            Row(page, point.Point.Name, point.Verdict, Say.Injectors(point.Deciding.Basis));
         }
 
         foreach (SystemAssessment.StageSet set in assessment.Sets)
@@ -61,14 +61,6 @@ internal sealed class HtmlPage(Assessed assessed)
             $"<tr class=\"{verdict.Kind}\"><td>{Html.Escape(name)}</td><td><b>{Html.Escape(Say.Verdict(verdict.Kind))}</b></td><td>{Html.Escape(because)}</td><td>{Html.Escape(open)}</td></tr>"
         );
     }
-
-    private static string Basis(SystemAssessment.PointAssessment point) =>
-        point.Deciding.Basis switch
-        {
-            SystemAssessment.StateBasis.AsMeasured => "as measured: ",
-            SystemAssessment.StateBasis.AsMeasuredUncorrected => "if the sensor fails: ",
-            _ => "",
-        };
 
     private void Findings(TextWriter page)
     {

@@ -24,10 +24,9 @@ internal static class MixtureChart
         SystemState[] held = [.. assessment.Points.Select(p => State(p, measured, false)).OfType<SystemState>()];
         SystemState[] open = [.. assessment.Points.Select(p => State(p, measured, true)).OfType<SystemState>()];
         string corrected = Draw(assessment, held, $"Lambda by chamber, {injectors}, with the sensor");
-        string uncorrected =
-            measured && open.Any(s => !held.Contains(s))
-                ? Draw(assessment, open, $"Lambda by chamber, {injectors}, nobody corrects")
-                : "";
+        string uncorrected = open.Any(s => !held.Contains(s))
+            ? Draw(assessment, open, $"Lambda by chamber, {injectors}, nobody corrects")
+            : "";
         return uncorrected + corrected;
     }
 
@@ -46,10 +45,13 @@ internal static class MixtureChart
             .Select(c => (c.Chamber, c.Lambda!.Value.ToRatio() / state.TargetLambda!.Value.ToRatio()))
             .MaxBy(c => c.Item2);
 
-    private static SystemState? State(SystemAssessment.PointAssessment point, bool measured, bool uncorrected) =>
-        !measured ? point.Of(SystemAssessment.StateBasis.AsDescribed)?.State
-        : uncorrected && point.Of(SystemAssessment.StateBasis.AsMeasuredUncorrected) is { } open ? open.State
-        : point.Of(SystemAssessment.StateBasis.AsMeasured)?.State;
+    private static SystemState? State(SystemAssessment.PointAssessment point, bool measured, bool uncorrected)
+    {
+        (SystemAssessment.StateBasis held, SystemAssessment.StateBasis open) = measured
+            ? (SystemAssessment.StateBasis.AsMeasured, SystemAssessment.StateBasis.AsMeasuredUncorrected)
+            : (SystemAssessment.StateBasis.AsDescribed, SystemAssessment.StateBasis.AsDescribedUncorrected);
+        return (uncorrected ? point.Of(open) ?? point.Of(held) : point.Of(held))?.State;
+    }
 
     private static string Draw(SystemAssessment assessment, SystemState[] all, string title)
     {

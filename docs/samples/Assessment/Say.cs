@@ -15,6 +15,12 @@ internal static class Say
             _ => "not known",
         };
 
+    /// <summary>Which injectors a verdict is about; that a sensor fails, its findings say.</summary>
+    internal static string Injectors(SystemAssessment.StateBasis basis) =>
+        basis is SystemAssessment.StateBasis.AsMeasured or SystemAssessment.StateBasis.AsMeasuredUncorrected
+            ? "as measured: "
+            : "";
+
     internal static string Bar(GaugePressure pressure) => Bar(pressure.AboveAmbient);
 
     internal static string Bar(Pressure pressure) => Number(pressure.Bars, "0.00");

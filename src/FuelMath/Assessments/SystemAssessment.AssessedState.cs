@@ -5,7 +5,10 @@ namespace FuelMath;
 public sealed partial class SystemAssessment
 {
     /// <summary>A state of a system at a point, or its refusal, and the verdict.</summary>
-    /// <remarks>A refusal gives the verdict "not known": missing data never give "holds".</remarks>
+    /// <remarks>
+    /// A refusal gives the verdict "not known": missing data never give "holds". What happens when a sensor fails is not known
+    /// either where nobody said what the controller was told; a note says so.
+    /// </remarks>
     public sealed class AssessedState
     {
         private static readonly DataSource Rule = new("Definition", "only a state that was found can be judged");
@@ -30,6 +33,11 @@ public sealed partial class SystemAssessment
 
         internal static AssessedState Of(FuelSystem system, OperatingPoint point, StateBasis basis)
         {
+            if (IsUncorrected(basis) && system.MissingBelief(nameof(system)) is { } missing)
+            {
+                return new(basis, null, missing, Verdict.Of([NotTold(missing)]));
+            }
+
             try
             {
                 SystemState state = system.Solve(point);
@@ -43,6 +51,19 @@ public sealed partial class SystemAssessment
                 return new(basis, null, refusal, Verdict.Of([Refused(refusal, basis)]));
             }
         }
+
+        /// <summary>Only a note: while the sensor works the mixture is known.</summary>
+        private static Finding NotTold(Exception missing) =>
+            new Finding(
+                FindingCode.SensorFailureNotJudged,
+                Severity.Note,
+                "mixture",
+                "The mixture is not judged: nobody said what the controller was told",
+                ExceptionText.Sentence(missing).Trim().TrimEnd('.'),
+                "what the controller was told of every stage",
+                Rule,
+                "Describe what the controller was told, so that a lean engine behind the correction shows."
+            ).AsNotKnown();
 
         private static Finding Refused(Exception refusal, StateBasis basis)
         {
@@ -95,12 +116,6 @@ public sealed partial class SystemAssessment
         }
 
         /// <summary>The words that a text adds to name the injectors.</summary>
-        internal static string Words(StateBasis basis) =>
-            basis switch
-            {
-                StateBasis.AsMeasured => " with the injectors as measured",
-                StateBasis.AsMeasuredUncorrected => " with the injectors as measured and no sensor",
-                _ => "",
-            };
+        internal static string Words(StateBasis basis) => IsMeasured(basis) ? " with the injectors as measured" : "";
     }
 }

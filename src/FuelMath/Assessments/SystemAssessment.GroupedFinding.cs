@@ -8,8 +8,7 @@ public sealed partial class SystemAssessment
     /// <remarks>
     /// A danger that exists only while a sensor fails is a warning, as in the verdict, and is omitted where the same is
     /// found with the sensor. A finding with the measured injectors is added to the same finding with the described
-    /// ones
-    /// only where it is a danger with another value.
+    /// ones only where its value differs and it is a danger, or was one before the sensor counted.
     /// </remarks>
     public sealed class GroupedFinding
     {
@@ -51,8 +50,7 @@ public sealed partial class SystemAssessment
 
         internal static ImmutableArray<GroupedFinding> Of(IReadOnlyCollection<Occurrence> all) =>
             [
-                .. all.Where(o => !IsKnownWithSensor(o, all))
-                    .GroupBy(o =>
+                .. all.GroupBy(o =>
                         (o.Finding.Code, o.Finding.Severity, o.Finding.IsNotKnown, o.Finding.Part, o.Finding.What)
                     )
                     .Select(g => new GroupedFinding([.. g.GroupBy(o => o.Place).SelectMany(Told)]))
@@ -60,21 +58,13 @@ public sealed partial class SystemAssessment
                     .ThenByDescending(f => f.Severity),
             ];
 
-        private static bool IsKnownWithSensor(Occurrence one, IEnumerable<Occurrence> all) =>
-            one.Basis == StateBasis.AsMeasuredUncorrected
-            && all.Any(o =>
-                o.Basis is StateBasis.AsDescribed or StateBasis.AsMeasured
-                && o.Place == one.Place
-                && o.Finding.Code == one.Finding.Code
-                && o.Finding.Part == one.Finding.Part
-                && o.Finding.Severity >= one.Finding.Severity
-            );
-
         /// <summary>The occurrences to list at one place: the first, and further dangers with another value.</summary>
         private static IEnumerable<Occurrence> Told(IEnumerable<Occurrence> atOnePlace)
         {
             Occurrence[] all = [.. atOnePlace];
-            return all[0].Finding.Severity == Severity.Danger ? all.DistinctBy(o => o.Finding.Value) : all.Take(1);
+            return all[0].Finding.Severity == Severity.Danger || all[0].Basis is { } basis && IsUncorrected(basis)
+                ? all.DistinctBy(o => o.Finding.Value)
+                : all.Take(1);
         }
     }
 }

@@ -5,15 +5,19 @@ namespace FuelMath;
 public sealed partial class SystemAssessment
 {
     /// <summary>
-    /// The assessment of one operating point: as described, and as measured where the injectors were measured.
+    /// The assessment of one operating point: as described, and as measured where the injectors were measured; where a sensor
+    /// holds the mixture, each with the sensor and if it fails.
     /// </summary>
     public sealed class PointAssessment
     {
+        private readonly ImmutableArray<(AssessedState State, Verdict Verdict)> counted;
+
         private PointAssessment(OperatingPoint point, ImmutableArray<AssessedState> states)
         {
             (Point, States) = (point, states);
-            Verdict = Verdict.Together(states.Select(Counted));
-            Deciding = states.MaxBy(s => Counted(s).Kind)!;
+            counted = [.. states.Select(s => (s, Counted(s)))];
+            Verdict = Verdict.Together(counted.Select(c => c.Verdict));
+            Deciding = counted.MaxBy(c => c.Verdict.Kind).State;
         }
 
         /// <summary>The operating point.</summary>
@@ -32,6 +36,10 @@ public sealed partial class SystemAssessment
         /// <summary>The state that determines the verdict; the first of equals.</summary>
         public AssessedState Deciding { get; }
 
+        /// <summary>Its findings as they count in the verdict, each with its state.</summary>
+        internal IEnumerable<Occurrence> Occurrences =>
+            counted.SelectMany(c => c.Verdict.Findings.Select(f => new Occurrence(Point.Name, c.State.Basis, f)));
+
         /// <summary>The state with given injectors.</summary>
         /// <param name="basis">The basis.</param>
         /// <returns>The state; null when there is none with this basis.</returns>
@@ -42,36 +50,48 @@ public sealed partial class SystemAssessment
         public override string ToString() =>
             $"{Point.Name}{(Verdict.Kind == Verdict.Outcome.Holds ? "" : AssessedState.Words(Deciding.Basis))}: {Verdict}";
 
-        internal static PointAssessment Of(FuelSystem system, OperatingPoint point, FuelSystem? measured)
-        {
-            var states = ImmutableArray.CreateBuilder<AssessedState>();
-            states.Add(AssessedState.Of(system, point, StateBasis.AsDescribed));
-            if (measured is not null)
-            {
-                states.Add(AssessedState.Of(measured, point, StateBasis.AsMeasured));
-                if (point.Command is { Kind: FuelCommand.CommandKind.HoldLambda, Lambda: { } lambda })
-                {
-                    states.Add(
-                        AssessedState.Of(
-                            measured,
-                            point.WithCommand(FuelCommand.OpenLoop(lambda)),
-                            StateBasis.AsMeasuredUncorrected
-                        )
-                    );
-                }
-            }
+        internal static PointAssessment Of(FuelSystem system, OperatingPoint point, FuelSystem? measured) =>
+            new(
+                point,
+                [
+                    .. StatesOf(system, point, StateBasis.AsDescribed, StateBasis.AsDescribedUncorrected),
+                    .. measured is null
+                        ? []
+                        : StatesOf(measured, point, StateBasis.AsMeasured, StateBasis.AsMeasuredUncorrected),
+                ]
+            );
 
-            return new(point, states.ToImmutable());
+        /// <summary>
+        /// The state of a system and, where a sensor holds the mixture, the one if the sensor fails: the controller then gives
+        /// what it was told to be right for the same lambda, with its own air, fuel and injectors.
+        /// </summary>
+        private static IEnumerable<AssessedState> StatesOf(
+            FuelSystem system,
+            OperatingPoint point,
+            StateBasis basis,
+            StateBasis uncorrected
+        )
+        {
+            yield return AssessedState.Of(system, point, basis);
+            if (point.Command is { Kind: FuelCommand.CommandKind.HoldLambda, Lambda: { } lambda })
+            {
+                yield return AssessedState.Of(system, point.WithCommand(FuelCommand.OpenLoop(lambda)), uncorrected);
+            }
         }
 
-        /// <summary>The verdict of a state in its point: a danger that needs a failed sensor is a warning.</summary>
-        internal static Verdict Counted(AssessedState state) =>
-            state.Basis == StateBasis.AsMeasuredUncorrected
-                ? Verdict.Of(
-                    state.Verdict.Findings.Select(f =>
-                        f.Severity == Severity.Danger ? f.WithSeverity(Severity.Warning) : f
-                    )
-                )
+        /// <summary>
+        /// The verdict of a state in its point. Of one that a failed sensor leaves only what is not found with the sensor
+        /// counts, and a danger as a warning.
+        /// </summary>
+        private Verdict Counted(AssessedState state) =>
+            IsUncorrected(state.Basis)
+                ? Verdict.Of(state.Verdict.Findings.Select(f => f.IfSensorFails()).Where(f => !IsFoundWithSensor(f)))
                 : state.Verdict;
+
+        private bool IsFoundWithSensor(Finding one) =>
+            States.Any(s =>
+                !IsUncorrected(s.Basis)
+                && s.Verdict.Findings.Any(f => f.Code == one.Code && f.Part == one.Part && f.Severity >= one.Severity)
+            );
     }
 }

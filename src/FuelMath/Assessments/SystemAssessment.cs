@@ -4,7 +4,8 @@ namespace FuelMath;
 
 /// <summary>
 /// The assessment of a fuel system at its operating points, as described and, where its injectors were measured on a
-/// bench, as measured: a verdict for each point, for each set of injectors, and for the whole.
+/// bench, as measured, with the sensor that holds a mixture and if it fails: a verdict for each point, for each set of
+/// injectors, and for the whole.
 /// </summary>
 /// <remarks>
 /// Missing data never give "holds": a refused state, a set that is not accepted and an unknown vapor pressure all enter
@@ -99,11 +100,7 @@ public sealed partial class SystemAssessment
         ];
         Verdict = Verdict.Together(own);
         Findings = GroupedFinding.Of([
-            .. Points.SelectMany(p =>
-                p.States.SelectMany(s =>
-                    PointAssessment.Counted(s).Findings.Select(f => new Occurrence(p.Point.Name, s.Basis, f))
-                )
-            ),
+            .. Points.SelectMany(p => p.Occurrences),
             .. Sets.SelectMany(s => s.Verdict.Findings.Select(f => new Occurrence(s.Stage, null, f))),
             .. notMeasured.Select(f => new Occurrence(f.Part, null, f)),
         ]);

@@ -122,9 +122,22 @@ public sealed class Finding
     /// <returns>A new finding.</returns>
     public Finding AsNotKnown() => new(this, true, ValueQuantity, LimitQuantity);
 
-    internal Finding WithSeverity(Severity severity) =>
+    /// <summary>
+    /// The same finding of a state that a failed sensor would leave: a danger is a warning, because the sensor corrects it
+    /// while it works.
+    /// </summary>
+    internal Finding IfSensorFails() =>
         new(
-            new(Code, severity, Part, What, Value, Limit, LimitSource, Action),
+            new(
+                Code,
+                Severity == Severity.Danger ? Severity.Warning : Severity,
+                Part,
+                $"If the sensor fails: {What}",
+                Value,
+                Limit,
+                LimitSource,
+                Action
+            ),
             IsNotKnown,
             ValueQuantity,
             LimitQuantity

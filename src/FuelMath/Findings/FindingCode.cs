@@ -35,6 +35,9 @@ public enum FindingCode
     /// <summary>No lambda was requested, so the mixture is not judged.</summary>
     MixtureNotJudged,
 
+    /// <summary>What the mixture is without the sensor that holds it is not judged, because the controller's belief is not described.</summary>
+    SensorFailureNotJudged,
+
     /// <summary>Premix: how lean the mixture is depends on how much of the oil burns.</summary>
     PremixMixture,
 

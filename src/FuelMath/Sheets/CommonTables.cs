@@ -135,7 +135,7 @@ internal static class CommonTables
             assessment.Shares.IsEmpty
                 ? "Operating points: predicted, steady (no uncertainty computed: verify with a gauge)"
                 : "Operating points: predicted, steady (uncertainty in a table of its own: verify with a gauge)",
-            $"Lambda reached: as one sensor sees it with the injectors as described. Leanest: of all chambers and of all injectors looked at, if no oil of a premix burns. Told and across: pressure across the injectors as told to stage 1, and the least of all. Stages: {string.Join(", ", Numbered(assessment.System).Select(s => $"{s.Number} {s.Name}"))}; one without a width is shut. Reserve: what the pumps could still give at the pressure that must hold.",
+            $"Lambda reached: as one sensor sees it with the injectors as described. Leanest: of all chambers and of all injectors looked at, also if a sensor that holds the mixture fails, and if no oil of a premix burns. Told and across: pressure across the injectors as told to stage 1, and the least of all. Stages: {string.Join(", ", Numbered(assessment.System).Select(s => $"{s.Number} {s.Name}"))}; one without a width is shut. Reserve: what the pumps could still give at the pressure that must hold.",
             [
                 SheetTable.Column.Words("point"),
                 SheetTable.Column.Words("verdict"),

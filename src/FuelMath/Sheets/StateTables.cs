@@ -40,6 +40,7 @@ internal static class StateTables
         basis switch
         {
             SystemAssessment.StateBasis.AsDescribed => "as described",
+            SystemAssessment.StateBasis.AsDescribedUncorrected => "as described, if the sensor fails",
             SystemAssessment.StateBasis.AsMeasured => "as measured",
             _ => "as measured, if the sensor fails",
         };

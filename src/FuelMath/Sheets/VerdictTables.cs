@@ -62,6 +62,7 @@ internal static class VerdictTables
             string.Join("; ", verdict.NotJudged.Select(f => f.What).Distinct()),
         ];
 
+    /// <summary>The injectors; that a sensor fails, the finding says itself.</summary>
     private static string Seen(SystemAssessment.StateBasis basis) =>
-        basis == SystemAssessment.StateBasis.AsDescribed ? "" : $"{StateTables.Words(basis)}: ";
+        SystemAssessment.IsMeasured(basis) ? "as measured: " : "";
 }

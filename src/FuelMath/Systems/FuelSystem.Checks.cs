@@ -19,15 +19,21 @@ public sealed partial class FuelSystem
     /// <summary>Refuses a system of which nobody said what the controller was told.</summary>
     internal void CheckBeliefs(string paramName)
     {
-        if (Stages.FirstOrDefault(s => s.Belief is null) is { } untold)
+        if (MissingBelief(paramName) is { } missing)
         {
-            throw new RefusedArgumentException(
+            throw missing;
+        }
+    }
+
+    /// <summary>The refusal of a system of which nobody said what the controller was told; null where it was said.</summary>
+    internal RefusedArgumentException? MissingBelief(string paramName) =>
+        Stages.FirstOrDefault(s => s.Belief is null) is { } untold
+            ? new(
                 RefusalCode.Missing,
                 $"Stage '{untold.Name:part}' must have what the controller was told of it (WithBelief, \"{"belief":missing}\" in a document); it has none.",
                 paramName
-            );
-        }
-    }
+            )
+            : null;
 
     private void CheckPower()
     {

@@ -36,8 +36,15 @@ internal static class VerdictCases
                 Verdict.Outcome.DoNotRun,
                 FindingCode.MixtureLean
             ),
-            // A sensor that holds the mean corrects what all have in common.
-            ["all 6 % weak, held"] = Holds(Fitted(0.94, 0.94, 0.94, 0.94), Cruise),
+            // A sensor that holds the mean corrects what all have in common, until it fails.
+            ["all 6 % weak, held"] = Is(
+                Fitted(0.94, 0.94, 0.94, 0.94),
+                Cruise,
+                Verdict.Outcome.ActFirst,
+                FindingCode.MixtureLean
+            ),
+            // 1/0.97 is 3.1 % lean without it.
+            ["all 3 % weak, held"] = Holds(Fitted(0.97, 0.97, 0.97, 0.97), Cruise),
             // 3 x 0.975 + 0.94: the mean is 3.5 % lean, chamber 2 6.4 %: 2.8 % against the mean. Each step is inside 5 %.
             ["one 6 % weak among weak ones"] = Is(
                 Fitted(0.975, 0.94, 0.975, 0.975),
@@ -45,8 +52,13 @@ internal static class VerdictCases
                 Verdict.Outcome.DoNotRun,
                 FindingCode.ChamberLean
             ),
-            // The same under a sensor: 2.8 % is all that is left.
-            ["one 6 % weak among weak ones, held"] = Holds(Fitted(0.975, 0.94, 0.975, 0.975), Cruise),
+            // The same under a sensor: 2.8 % is all that is left, and 6.4 % again if it fails.
+            ["one 6 % weak among weak ones, held"] = Is(
+                Fitted(0.975, 0.94, 0.975, 0.975),
+                Cruise,
+                Verdict.Outcome.ActFirst,
+                FindingCode.ChamberLean
+            ),
             // 1/0.93 = 7.5 %, and the sensor gives back a quarter of 7 %: 5.6 % are left.
             ["one 7 % weak, held"] = Is(
                 Fitted(1, 0.93, 1, 1),
@@ -130,7 +142,17 @@ internal static class VerdictCases
                 FindingCode.VaporNotChecked
             ),
             // Methanol in gasoline: nobody knows, and at 20 °C it is a note, at 45 °C it matters.
-            ["no vapor pressure, cool"] = Holds(Rig().WithFuel(Blend), Cruise),
+            ["no vapor pressure, cool"] = Holds(
+                Told(Rig().WithFuel(Blend), RailPressure.Reference.Manifold, fuel: Blend),
+                Cruise
+            ),
+            // 10 % methanol by volume are 10.6 % by mass: 0.894 x 14.6 + 0.106 x 6.5 = 13.7 in place of 14.6, 6 % lean.
+            ["another fuel than told, held"] = Is(
+                Rig().WithFuel(Blend),
+                Cruise,
+                Verdict.Outcome.ActFirst,
+                FindingCode.MixtureLean
+            ),
             ["no vapor pressure, warm"] = Is(
                 Rig().WithFuel(Blend),
                 At(Workshop.Hold(1), fuelCelsius: 45),
@@ -261,7 +283,12 @@ internal static class VerdictCases
     }
 
     /// <summary>The same system whose controller was told another reference of the rail.</summary>
-    internal static FuelSystem Told(FuelSystem system, RailPressure.Reference reference, double bars = 3) =>
+    internal static FuelSystem Told(
+        FuelSystem system,
+        RailPressure.Reference reference,
+        double bars = 3,
+        Fuel? fuel = null
+    ) =>
         new(
             system.Name,
             system.Fuel,
@@ -272,7 +299,7 @@ internal static class VerdictCases
                     new ControllerBelief(
                         s.Belief!.Injector,
                         Pressure.FromBars(bars),
-                        s.Belief!.Fuel,
+                        fuel ?? s.Belief!.Fuel,
                         s.Belief!.FuelTemperature
                     ).WithRailReference(reference)
                 )

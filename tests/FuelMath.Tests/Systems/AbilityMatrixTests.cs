@@ -186,10 +186,11 @@ public sealed class AbilityMatrixTests
             Assessed assessed = Assessed.Of(new SystemAssessment(s, [Point]), null, null, null);
             string page = new HtmlPage(assessed).ToText();
             Assert.All(s.Network.Lines, l => Assert.Contains($"{l.Name} from ", page, StringComparison.Ordinal));
-            // Each pump that works, the path, lambda by chamber, duty over speed; a surge tank its balance.
+            // Each pump that works, the path, lambda by chamber with the sensor and without, duty over speed; a surge tank
+            // its balance.
             int pumps = assessed.Sheet.Assessment.Points[0].Deciding.State!.Pumps.Length;
             int tanks = assessed.Sheet.Assessment.Points[0].Deciding.State!.SurgeTanks.Length;
-            Assert.Equal(pumps + tanks + 3, page.Split("<figure ").Length - 1);
+            Assert.Equal(pumps + tanks + 4, page.Split("<figure ").Length - 1);
             Assert.DoesNotContain("NaN", page, StringComparison.Ordinal);
         },
         ["table files"] = s =>
