@@ -167,6 +167,28 @@ public sealed class DeadTimeSeriesTests
         );
     }
 
+    /// <summary>A table of characterizations holds one for each voltage: of two nobody says which counts.</summary>
+    [Fact]
+    public void ToTable_OnePairTwice_IsRefused()
+    {
+        static PulseCharacterization At(double volts, double dead) =>
+            new(
+                new[] { 3.0, 5, 8 }.Select(w => TestBench.Pulse(w, 4 * (w - dead), volts, TestBench.Conditions)),
+                Ratio.FromPercent(2),
+                TestBench.NinetyFive
+            );
+
+        Words.Refused<RefusedArgumentException>(
+            "series",
+            "1, 2, 12 V, 300 kPa",
+            () =>
+                DeadTimeSeries.ToTable([At(12, 1.4), At(12, 1.41), At(14, 1.1)], OutsideRange.Refuse, TestBench.Source)
+        );
+        DeadTimeTable table = DeadTimeSeries.ToTable([At(14, 1.1), At(12, 1.4)], OutsideRange.Refuse, TestBench.Source);
+        Close.Within(1e-9, 1.4, table.ValueAt(0, 0).Milliseconds);
+        Close.Within(1e-9, 1.1, table.ValueAt(1, 0).Milliseconds);
+    }
+
     [Fact]
     public void FromReadings_TwoDrivers_AreRefused()
     {

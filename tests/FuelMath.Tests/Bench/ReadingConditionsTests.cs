@@ -80,6 +80,12 @@ public sealed class ReadingConditionsTests
         PulseCharacterization found = Of(Widths.Select(w => TestBench.Pulse(w, 4 * (w - 1.2), 13.5, held)));
 
         Assert.Equal(what, found.FindingsFor(controller)[0].What);
+        Assert.Equal(
+            readings == WidthCorrections.None
+                ? "driver not stated, plain widths"
+                : $"driver not stated, widths corrected for {readings.ToString().ToLowerInvariant()}",
+            found.FindingsFor(controller)[0].Value
+        );
     }
 
     [Fact]

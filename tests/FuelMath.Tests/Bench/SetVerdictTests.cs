@@ -83,6 +83,21 @@ public sealed class SetVerdictTests
         );
     }
 
+    /// <summary>Where each was watched, shut and for long enough, nothing is left to say.</summary>
+    [Fact]
+    public void Report_LeakageOfAllRead_SaysNothing()
+    {
+        LeakageVerdict.Reading tight = LeakageVerdict.Reading.FromDrops(
+            0,
+            Duration.FromMinutes(10),
+            TestBench.Conditions
+        );
+        SetReport report = Of(With("A", [tight], []), With("B", [tight], []));
+
+        Assert.Empty(report.Findings);
+        Assert.True(report.IsAccepted);
+    }
+
     /// <summary>Tight at 1 bar, rated at 3 bar: what it does at 3 bar was not read.</summary>
     [Fact]
     public void Report_LeakageWatchedBelowTheRating_IsUndecided()

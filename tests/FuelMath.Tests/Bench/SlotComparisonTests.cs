@@ -20,6 +20,7 @@ public sealed class SlotComparisonTests
         Close.Within(3e-4, 1000 * mean, found.InjectorFlow("A").CubicCentimetersPerMinute);
         Close.Within(3e-4, 0.9, found.InjectorFlow("C") / found.InjectorFlow("A"));
         Assert.False(found.AreSlotsAlike);
+        Assert.Equal("3 injectors in 3 slots: not alike", found.ToString());
         Assert.Equal("Slots of the bench differ: '2' reads most, '3' least", Assert.Single(found.Findings).What);
         Assert.True(found.InjectorTest.PValue.DecimalFractions < 1e-4);
     }
@@ -30,6 +31,7 @@ public sealed class SlotComparisonTests
         SlotComparison found = Of(Square([1, 1, 1], 0.01));
 
         Assert.True(found.AreSlotsAlike);
+        Assert.Equal("3 injectors in 3 slots: alike", found.ToString());
         Assert.Empty(found.Findings);
         Assert.True(found.Repeatability.DecimalFractions is > 0.001 and < 0.02);
     }
