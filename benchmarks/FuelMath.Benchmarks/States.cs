@@ -5,7 +5,7 @@ using UnitsNet;
 namespace FuelMath.Benchmarks;
 
 /// <summary>
-/// Writes what the library finds for the systems of a folder, in full digits and SI units, so that an independent model can
+/// Writes what the library finds and concludes for the systems of a folder, in full digits and SI units, so that an independent model can
 /// be held beside it: for each NAME.json with its NAME-points.json, NAME-states.json.
 /// </summary>
 internal static class States
@@ -21,8 +21,9 @@ internal static class States
             using FileStream file = File.Create(stem + StatesEnd);
             using Utf8JsonWriter json = new(file, new JsonWriterOptions { Indented = true });
             FuelSystem system = SystemDocument.ReadFile(stem + ".json");
+            SystemAssessment assessment = new(system, OperatingListDocument.ReadFile(points));
             json.WriteStartArray();
-            foreach (OperatingPoint point in OperatingListDocument.ReadFile(points))
+            foreach (SystemAssessment.PointAssessment point in assessment.Points)
             {
                 Write(json, system, point);
             }
@@ -32,10 +33,13 @@ internal static class States
         }
     }
 
-    private static void Write(Utf8JsonWriter json, FuelSystem system, OperatingPoint point)
+    private static void Write(Utf8JsonWriter json, FuelSystem system, SystemAssessment.PointAssessment assessed)
     {
+        OperatingPoint point = assessed.Point;
         json.WriteStartObject();
         json.WriteString("point", point.Name);
+        json.WriteString("verdict", assessed.Verdict.Kind.ToString());
+        Each(json, "findings", assessed.Verdict.Findings, f => Write(json, f));
         try
         {
             SystemState state = system.Solve(point);
@@ -117,6 +121,29 @@ internal static class States
         );
         Each(json, "chambers", state.Chambers, c => Write(json, "lambda", c.Lambda));
         Write(json, "lambda", state.Lambda);
+        Write(json, "pumpReserve", state.PumpReserve);
+    }
+
+    private static void Write(Utf8JsonWriter json, Finding finding)
+    {
+        json.WriteString("code", finding.Code.ToString());
+        json.WriteString("severity", finding.Severity.ToString());
+        json.WriteString("part", finding.Part);
+        json.WriteBoolean("notKnown", finding.IsNotKnown);
+        Write(json, "value", finding.ValueQuantity);
+        Write(json, "limit", finding.LimitQuantity);
+    }
+
+    private static void Write(Utf8JsonWriter json, string name, IQuantity? quantity)
+    {
+        if (quantity is null)
+        {
+            json.WriteNull(name);
+        }
+        else
+        {
+            json.WriteNumber(name, quantity.As(quantity.QuantityInfo.BaseUnitInfo.Value));
+        }
     }
 
     private static void Write(Utf8JsonWriter json, string name, Lambda? lambda)

@@ -247,6 +247,10 @@ def fuels(document):
             at = si(item["mixedAt"])
             parts = [(si(p["fraction"]), read(p["fuel"])) for p in item["parts"]]
             return blend([(v * f.density(at), f) for v, f in parts])
+        if item["kind"] == "E85":
+            at, share = 288.15, si(item["ethanol"])
+            parts = [(1 - share, read(item["gasoline"])), (share, found["ethanol"])]
+            return blend([(v * f.density(at), f) for v, f in parts])
         if item["kind"] == "premix":
             at, fuel, oil = si(item["mixedAt"]), read(item["fuel"]), read(item["oil"])
             return blend([(fuel.density(at), fuel), (si(item["oilPerFuel"]) * oil.density(at), oil)])

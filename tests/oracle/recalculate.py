@@ -17,7 +17,7 @@ import sys
 
 from fluid import si
 from printed import Printed
-from recalculate_bench import bench_checks, measured_injectors, pulse_checks, trims, vapor_pressure
+from recalculate_bench import bench_checks, measured_injectors, pulse_checks, trims
 from systems_model import Pump
 from systems_solve import NoState, Solve, System
 

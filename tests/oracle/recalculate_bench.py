@@ -1,4 +1,4 @@
-"""The bench and the vapor of fuels for recalculate.py: means with intervals, trims, lines through pulses. Standard library only."""
+"""The bench for recalculate.py: means with intervals, trims, lines through pulses. Standard library only."""
 
 import csv
 import json
@@ -12,38 +12,6 @@ from systems_model import Injector, root
 # Two-sided, 95 %, by degrees of freedom; from memory, printed in any table of Student's distribution.
 STUDENT_95 = {1: 12.7062, 2: 4.30265, 3: 3.18245, 4: 2.77645, 5: 2.57058, 6: 2.44691, 7: 2.36462, 8: 2.30600, 9: 2.26216,
               10: 2.22814, 11: 2.20099, 12: 2.17881, 14: 2.14479, 16: 2.11991, 18: 2.10092, 20: 2.08596}
-
-
-def vapor_pressure(document, name, t):
-    """[EPA-AP42] gasoline from its Reid vapor pressure; ethanol after Wagner [Poling-2001]; both together after Wilson, constants
-    of [ChemSep-IPD], gasoline of 92 g/mol [EPA-AP42]. A little oil changes nothing."""
-    fuel = next((f for f in document["fuels"] if f["name"] == name), {"kind": "gasoline", "reidVaporPressure": "60 kPa absolute"})
-    if fuel["kind"] == "premix":
-        return vapor_pressure(document, fuel["fuel"], t)
-    if fuel["kind"] == "gasoline":
-        return of_gasoline(si(fuel["reidVaporPressure"]), t)
-    parts = {("ethanol" if p["fuel"] == "ethanol" else "gasoline"): p for p in fuel["parts"]}
-    known = __import__("fluid").fuels(document | {"fuels": [p["fuel"] for p in fuel["parts"] if isinstance(p["fuel"], dict)]})
-    at = si(fuel["mixedAt"])
-    moles = {k: si(p["fraction"]) * known[p["fuel"] if isinstance(p["fuel"], str) else p["fuel"]["name"]].density(at) / (46.069 if k == "ethanol" else 92.0)
-             for k, p in parts.items()}
-    x = moles["ethanol"] / sum(moles.values())
-    y = 1 - x
-    one, two = math.exp(0.691974 - 1013.459 / t), math.exp(-0.691974 - 165.729 / t)
-    a, b = x + one * y, y + two * x
-    gap = one / a - two / b
-    tau = 1 - t / 513.92
-    wagner = (-8.68587 * tau + 1.17831 * tau**1.5 - 4.8762 * tau**2.5 + 1.588 * tau**5) * 513.92 / t
-    ethanol, gasoline = 6132e3 * math.exp(wagner), of_gasoline(si(parts["gasoline"]["fuel"]["reidVaporPressure"]), t)
-    return x * math.exp(y * gap) / a * ethanol + y * math.exp(-x * gap) / b * gasoline
-
-
-def of_gasoline(reid, t):
-    psi, s = 6894.757293168361, math.sqrt(3)
-    r = math.log(reid / psi)
-    a = 15.64 - 1.854 * s - (0.8742 - 0.3280 * s) * r
-    b = 8742 - 1042 * s - (1049 - 179.4 * s) * r
-    return psi * math.exp(a - b / (1.8 * t))
 
 
 def measured_injectors(document, system, stem):

@@ -10,23 +10,33 @@ AIR = 287.05287  # J/(kg K), [ISO-2533]
 
 
 def root(f, low, high, steps=200):
-    """Bisection, with the regula falsi tried first: f rises through zero between low and high."""
-    a, b, fa, fb = low, high, f(low), f(high)
-    if fa >= 0:
-        return a
-    if fb <= 0:
-        return b
-    for step in range(steps):
-        x = a - fa * (b - a) / (fb - fa) if step % 3 else (a + b) / 2
-        x = x if a < x < b else (a + b) / 2
+    """Where f rises through zero between low and high, or the end nearer to it: by the inverse parabola through the last three
+    places while that is safe, else by halves. Chandrupatla's way, from memory."""
+    b, fb = low, f(low)
+    if fb >= 0:
+        return low
+    a, fa = high, f(high)
+    if fa <= 0:
+        return high
+    t = 0.5
+    for _ in range(steps):
+        x = a + t * (b - a)
         fx = f(x)
-        if fx == 0 or b - a <= 1e-14 * max(abs(a), abs(b)):
-            return x
-        if fx < 0:
-            a, fa = x, fx
+        if (fx > 0) == (fa > 0):
+            c, fc = a, fa
         else:
-            b, fb = x, fx
-    return (a + b) / 2
+            c, fc, b, fb = b, fb, a, fa
+        a, fa = x, fx
+        best = a if abs(fa) < abs(fb) else b
+        least = 1e-15 * abs(best) / abs(b - a) if b != a else 1
+        if fx == 0 or least > 0.25:
+            return best
+        xi, phi = (a - b) / (c - b), (fa - fb) / (fc - fb)
+        t = 0.5
+        if phi * phi < xi and (1 - phi) ** 2 < 1 - xi:
+            t = fa / (fb - fa) * fc / (fb - fc) + (c - a) / (b - a) * fa / (fc - fa) * fb / (fc - fb)
+        t = min(max(t, 2 * least), 1 - 2 * least)
+    return a if abs(fa) < abs(fb) else b
 
 
 # ---------------------------------------------------------------- parts: flow from (inlet, outlet), heights counted in
@@ -116,14 +126,21 @@ def regulator(part, rho, reducing):
     open_ = part["fullyOpen"]
     stop = si(open_["pressureLoss"]) / si(open_["density"]) / si(open_["flow"]) ** 2 * rho
 
-    def flow(inlet, outlet, at):
+    def both(inlet, outlet, at):
         # The diaphragm feels the pressures at its ports; what passes an open valve feels the column between them too.
         held, other = (outlet, inlet) if reducing else (inlet, outlet)
         reference = at["manifold"] if part["reference"] == "manifold" else 0.0
         wants = (held - (still + reference * (1 + share) - other * share)) / slope
-        stops = math.sqrt(max(inlet - outlet + at["column"], 0) / stop)
-        return max(0.0, min(wants, stops))
+        return wants, math.sqrt(max(inlet - outlet + at["column"], 0) / stop)
 
+    def flow(inlet, outlet, at):
+        return max(0.0, min(both(inlet, outlet, at)))
+
+    def state(inlet, outlet, at):
+        wants, stops = both(inlet, outlet, at)
+        return "seated" if min(wants, stops) <= 0 else "fully open" if stops <= wants else "regulating"
+
+    flow.state = state
     return flow
 
 
@@ -135,10 +152,9 @@ class Pump:
             (si(c["voltage"]), [tuple(si(p[k]) for k in ("pressureRise", "flow", "current")) for p in c["points"]])
             for c in part["curves"]
         ]
-        ratio = rho / test_density
-        principle = part.get("principle")
+        self.ratio, self.principle = rho / test_density, part.get("principle")
         # Displacement keeps its curve; a rotodynamic pump's rise goes with density; where nobody knows, the lesser.
-        self.factor = ratio if principle == "rotodynamic" else 1 if principle == "displacement" else min(1, ratio)
+        self.factor = {"rotodynamic": self.ratio, "displacement": 1}.get(self.principle, min(1, self.ratio))
         self.set(self.curves[0][0])
 
     def set(self, volts):
@@ -198,7 +214,10 @@ class Pump:
         return root(lambda q: rise - curve(q), points[-1][1], points[0][1])
 
     def flow(self, inlet, outlet, _):
-        rise = (outlet - inlet) / self.factor
+        return self.at((outlet - inlet) / self.factor)
+
+    def at(self, rise):
+        """The flow of the curve at the voltage that was set."""
         c = self.over_flow
         if rise >= c(0):
             return 0.0
@@ -210,7 +229,8 @@ class Pump:
     def judge(self, volts, rise):
         if not self.curves[0][0] * (1 - 1e-9) <= volts <= self.curves[-1][0] * (1 + 1e-9):
             raise Outside(f"pump voltage {volts:.4g}")
-        if not self.rises[0] <= rise / self.factor <= self.rises[-1]:
+        ends = self.over_flow.x[0] == 0  # against more than that it is stalled, docs/guide/pumps.md
+        if rise / self.factor < self.rises[0] or rise / self.factor > self.rises[-1] and not ends:
             raise Outside(f"rise {rise:.5g} Pa")
 
 

@@ -185,21 +185,26 @@ class Solve:
         give = lambda w: per_chamber * sum(i.pulse(w, period, q, d) for i, q, d in zip(injectors, statics, deads)) / len(injectors)
         return give, least, most, period
 
-    def believed(self):
-        models = []
-        for s, stage in enumerate(self.s.stages):
-            told = stage["belief"]
-            injector = self.s.injectors[told["injector"]]
-            difference = si(told["differentialPressure"])
-            if told.get("railReference") == "fixed":
-                difference -= self.against[s]
-            if difference <= 0:
-                raise NoState("the controller makes no pulse")
-            density = self.s.known[told["fuel"]].density(si(told["fuelTemperature"]))
-            dead = injector.dead_time(self.supply, difference, held=False)
-            models.append(self.model(s, [injector], [injector.static(difference, density)], [dead]))
+    def told_difference(self, s):
+        """The pressure that the controller reckons with across the injectors of a stage."""
+        told = self.s.stages[s]["belief"]
+        return si(told["differentialPressure"]) - (self.against[s] if told.get("railReference") == "fixed" else 0.0)
+
+    def believed_model(self, s):
+        told, difference = self.s.stages[s]["belief"], self.told_difference(s)
+        injector = self.s.injectors[told["injector"]]
+        if difference <= 0:
+            raise NoState("the controller makes no pulse")
+        density = self.s.known[told["fuel"]].density(si(told["fuelTemperature"]))
+        dead = injector.dead_time(self.supply, difference, held=False)
+        return self.model(s, [injector], [injector.static(difference, density)], [dead])
+
+    def believed_demand(self):
         fuel = self.s.known[self.s.stages[0]["belief"]["fuel"]]
-        return self.shared(models, self.air / (fuel.stoichiometric * self.command["lambda"]))
+        return self.air / (fuel.stoichiometric * self.command["lambda"])
+
+    def believed(self):
+        return self.shared([self.believed_model(s) for s in range(len(self.s.stages))], self.believed_demand())
 
     def fitted(self):
         models = []
@@ -318,6 +323,17 @@ class Solve:
         """What a pump adds, the column between its ends included."""
         return self.pressure[line["to"]] - self.pressure[line["from"]] + self.rho * (self.head[line["to"]] - self.head[line["from"]])
 
+    def regulator_state(self, line):
+        inlet, outlet = self.pressure[line["from"]], self.pressure[line["to"]]
+        flow = next(f for l, f, _ in self.lines if l is line)
+        return flow.state(inlet, outlet, {"manifold": self.gauge, "column": self.rho * (self.head[line["from"]] - self.head[line["to"]])})
+
+    def open_loss(self, line):
+        """What a regulator would lose at its flow, open to its stop."""
+        opened = line.get("regulator", line.get("reducingRegulator"))["fullyOpen"]
+        flow = next(self.through(k, self.pressure) for k, (l, _, _) in enumerate(self.lines) if l is line)
+        return si(opened["pressureLoss"]) * self.rho / si(opened["density"]) * (flow / si(opened["flow"])) ** 2
+
     def volts_at(self, line):
         return self.volts[self.s.feed.get(line["name"], 0)]
 
@@ -386,6 +402,7 @@ class Solve:
         ratio = self.s.fuel.stoichiometric
         total = sum(chambers)
         return {
+            "solve": self,
             "density": self.rho,
             "viscosity": self.mu,
             "stoichiometricRatio": ratio,

@@ -1,0 +1,100 @@
+"""Findings and verdicts of the library beside those of systems_findings.py. Python 3, standard library only.
+
+    python3 tests/oracle/systems.py write FOLDER
+    dotnet run -c Release --project benchmarks/FuelMath.Benchmarks -- states FOLDER
+    python3 tests/oracle/systems_conclude.py FOLDER > tests/oracle/findings.md
+
+A finding is held by its code and part: severity, whether it says what could not be judged, and value. It ends with 1 when one
+is missing or too many, when anything of it differs, or when a point has another verdict."""
+
+import collections
+import glob
+import json
+import os
+import sys
+
+from fluid import Outside
+from systems_findings import findings, verdict
+from systems_solve import NoState, System
+
+TOLERANCE = 1e-7
+
+
+def each(folder):
+    """System and point by name, the library's conclusions, ours."""
+    for states in sorted(glob.glob(os.path.join(folder, "*-states.json"))):
+        stem = states[: -len("-states.json")]
+        with open(stem + ".json", encoding="utf-8") as a, open(stem + "-points.json", encoding="utf-8") as b, open(states, encoding="utf-8") as c:
+            system, points, found = System(json.load(a)), json.load(b)["points"], json.load(c)
+        name = os.path.basename(stem)
+        for point, theirs in zip(points, found, strict=True):
+            try:
+                mine = findings(system, point, system.solve(point))
+            except (Outside, NoState):
+                mine = [{"code": "StateRefused", "severity": "Warning", "part": None, "value": None, "notKnown": True}]
+            yield f"{name}, {point['name']}", theirs, mine
+        print(name, file=sys.stderr, flush=True)
+
+
+def key(finding):
+    return finding["code"], None if finding["code"] == "StateRefused" else finding["part"]
+
+
+def compare(folder):
+    points, held, verdicts, off = 0, 0, collections.Counter(), []
+    counts = collections.defaultdict(collections.Counter)
+    for where, theirs, mine in each(folder):
+        points += 1
+        named = {key(f) for f in theirs["findings"]}
+        mine = [f for f in mine if not f.get("either") or key(f) in named]
+        conclusion = verdict(mine)
+        verdicts[conclusion] += 1
+        if conclusion != theirs["verdict"]:
+            off.append((f"verdict: library {theirs['verdict']}, here {conclusion}", where))
+        for code in {f["code"] for f in mine}:
+            counts[code]["points"] += 1
+        a, b = collections.defaultdict(list), collections.defaultdict(list)
+        for f in theirs["findings"]:
+            a[key(f)].append(f)
+        for f in mine:
+            b[key(f)].append(f)
+            counts[f["code"]][f["severity"]] += 1
+        for k in sorted({*a, *b}, key=str):
+            if len(a[k]) != len(b[k]):
+                off.append((f"{k[0]}: library {len(a[k])}, here {len(b[k])}", f"{where}: {k[1]} {[(f['value'], f['severity']) for f in a[k] + b[k]]}"))
+                continue
+            for f, g in zip(a[k], b[k]):
+                held += 1
+                if (f["severity"], f["notKnown"]) != (g["severity"], g["notKnown"]):
+                    off.append((f"{k[0]}: library {f['severity']}, here {g['severity']}", f"{where}: {k[1]} {f['value']} {g['value']}"))
+                if (f["value"] is None) != (g["value"] is None):
+                    off.append((f"{k[0]}: value", f"{where}: {k[1]} library {f['value']}, here {g['value']}"))
+                elif f["value"] is not None:
+                    counts[k[0]]["values"] += 1
+                    # Of the limit where there is one, so that a value near zero is not held to its own digits.
+                    if abs(f["value"] - g["value"]) > g.get("within", TOLERANCE * max(abs(g["value"]), abs(f["limit"] or 0))):
+                        off.append((f"{k[0]}: value", f"{where}: {k[1]} library {f['value']}, here {g['value']}"))
+    report(points, held, verdicts, counts, off)
+    return 1 if off else 0
+
+
+def report(points, held, verdicts, counts, off):
+    print("# Findings and verdicts against an independent model\n")
+    print("Made by `systems_conclude.py`; how, its head says.\n")
+    print("| code | points with it | points without | notes | warnings | dangers | values |\n|---|---|---|---|---|---|---|")
+    for code, row in sorted(counts.items()):
+        print(f"| {code} | {row['points']} | {points - row['points']} | {row['Note']} | {row['Warning']} | {row['Danger']} | {row['values']} |")
+    print("\n| verdict | points |\n|---|---|")
+    for kind, count in sorted(verdicts.items()):
+        print(f"| {kind} | {count} |")
+    print(f"\n{points} points, {held} findings, {len(off)} differences.")
+    kinds = collections.Counter(kind for kind, _ in off)
+    shown = collections.Counter()
+    for kind, where in off:
+        shown[kind] += 1
+        if shown[kind] <= 6:
+            print(f"\n- {kind} ({kinds[kind]} such): {where}")
+
+
+if __name__ == "__main__":
+    sys.exit(__doc__ if len(sys.argv) != 2 else compare(sys.argv[1]))
