@@ -26,6 +26,16 @@ internal static class ExerciseChecks
         }
     }
 
+    /// <summary>Refuses a text that is missing or says nothing.</summary>
+    internal static void NotBlank(string? value, [CallerArgumentExpression(nameof(value))] string paramName = "")
+    {
+        ArgumentNullException.ThrowIfNull(value, paramName);
+        if (string.IsNullOrWhiteSpace(value))
+        {
+            throw new RefusedArgumentException(RefusalCode.Blank, "Must not be blank.", paramName);
+        }
+    }
+
     /// <summary>Refuses a list with a null in it.</summary>
     internal static void NoNulls<T>(
         IEnumerable<T> items,

@@ -10,8 +10,8 @@ public sealed class ExerciseMistake
     /// <exception cref="ArgumentException">A text is blank.</exception>
     public ExerciseMistake(string name, string reason)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        ArgumentException.ThrowIfNullOrWhiteSpace(reason);
+        ExerciseChecks.NotBlank(name);
+        ExerciseChecks.NotBlank(reason);
         (Name, Reason) = (name, reason);
     }
 

@@ -43,7 +43,7 @@ public sealed class ExerciseSheet
     /// </exception>
     public static ExerciseSheet Draw(string title, IReadOnlyList<ExerciseTemplate> templates, int count, ulong seed)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(title);
+        ExerciseChecks.NotBlank(title);
         ArgumentNullException.ThrowIfNull(templates);
         ExerciseChecks.InRange(count, 1, MostExercises);
 

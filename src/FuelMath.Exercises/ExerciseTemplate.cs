@@ -95,9 +95,9 @@ public sealed class ExerciseTemplate
     )
         where TWays : struct, IExerciseWays
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
-        ArgumentException.ThrowIfNullOrWhiteSpace(title);
-        ArgumentException.ThrowIfNullOrWhiteSpace(statement);
+        ExerciseChecks.NotBlank(name);
+        ExerciseChecks.NotBlank(title);
+        ExerciseChecks.NotBlank(statement);
         ArgumentNullException.ThrowIfNull(caution);
         ArgumentNullException.ThrowIfNull(answer);
         if (version < 1)

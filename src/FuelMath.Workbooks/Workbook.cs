@@ -188,12 +188,12 @@ public sealed class Workbook
     /// <summary>Writes the workbook to a file; one that exists is replaced.</summary>
     /// <param name="path">The path; it ends in <c>.xlsx</c>.</param>
     /// <exception cref="ArgumentException">
-    /// <paramref name="path"/> is blank or does not end in <c>.xlsx</c>.
+    /// <paramref name="path"/> is null or does not end in <c>.xlsx</c>.
     /// </exception>
     /// <exception cref="IOException">The file can't be written.</exception>
     public void WriteFile(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        ArgumentNullException.ThrowIfNull(path);
         if (!path.EndsWith(".xlsx", StringComparison.OrdinalIgnoreCase))
         {
             throw new RefusedArgumentException(

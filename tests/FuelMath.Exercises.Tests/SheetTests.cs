@@ -75,7 +75,7 @@ public sealed class SheetTests
             Assert.Throws<RefusedValueException>(() => ExerciseSheet.Draw("x", ExerciseTemplates.All, 0, 1))
         )!;
         Assert.Equal((0, 1, 1000, "count"), (refused.Value, refused.Minimum, refused.Maximum, refused.What));
-        Assert.Throws<ArgumentException>(() => ExerciseSheet.Draw(" ", ExerciseTemplates.All, 1, 1));
+        Assert.Throws<RefusedArgumentException>(() => ExerciseSheet.Draw(" ", ExerciseTemplates.All, 1, 1));
     }
 
     /// <summary>

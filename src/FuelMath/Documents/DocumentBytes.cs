@@ -30,7 +30,7 @@ internal static class DocumentBytes
 
     internal static ReadOnlyMemory<byte> OfFile(string path)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(path);
+        _ = Guard.NotBlank(path);
         using FileStream file = File.OpenRead(path);
         if (file.Length > DocumentLimits.Bytes)
         {

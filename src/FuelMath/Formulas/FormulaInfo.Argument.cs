@@ -29,7 +29,7 @@ public sealed partial class FormulaInfo
             double usualMaximum
         )
         {
-            ArgumentException.ThrowIfNullOrWhiteSpace(name);
+            _ = Guard.NotBlank(name);
             ArgumentNullException.ThrowIfNull(quantity);
             Name = name;
             Quantity = quantity;

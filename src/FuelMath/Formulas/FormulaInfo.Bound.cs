@@ -22,7 +22,7 @@ public sealed partial class FormulaInfo
             ImmutableArray<string> dividedBy
         )
         {
-            ArgumentException.ThrowIfNullOrWhiteSpace(argument);
+            _ = Guard.NotBlank(argument);
             Argument = argument;
             IsAbove = isAbove;
             IsStrict = isStrict;

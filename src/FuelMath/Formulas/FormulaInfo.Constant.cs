@@ -16,7 +16,7 @@ public sealed partial class FormulaInfo
         /// <exception cref="ArgumentOutOfRangeException"><paramref name="value"/> is not finite.</exception>
         public Constant(string name, string unit, double value)
         {
-            ArgumentException.ThrowIfNullOrWhiteSpace(name);
+            _ = Guard.NotBlank(name);
             ArgumentNullException.ThrowIfNull(unit);
             Name = name;
             Unit = unit;

@@ -163,30 +163,6 @@ internal static partial class Guard
     )
         where TChoice : struct, Enum => Enum.IsDefined(choice) ? choice : throw NoChoice(choice, paramName, part);
 
-    internal static string Name(
-        string value,
-        [CallerArgumentExpression(nameof(value))] string paramName = "",
-        string? part = null
-    ) =>
-        string.IsNullOrWhiteSpace(value)
-            ? throw new RefusedArgumentException(RefusalCode.Blank, "Must be a name, not blank.", paramName, part)
-            : OneLine(value, paramName, part);
-
-    /// <summary>A text without line breaks: a name with a line feed could forge a line of a report.</summary>
-    internal static string OneLine(
-        string value,
-        [CallerArgumentExpression(nameof(value))] string paramName = "",
-        string? part = null
-    ) =>
-        Echo.ControlAt(value) is >= 0 and int at
-            ? throw new RefusedArgumentException(
-                RefusalCode.ControlCharacter,
-                $"Must have no control characters; at index {at:index} it had {CodePoint(value[at]):given}.",
-                paramName,
-                part
-            )
-            : value;
-
     /// <summary>The exception for a quantity or a pure number outside its range: "Must be ...; it was ...".</summary>
     internal static RefusedValueException OutOfRange<T>(
         T value,
@@ -286,7 +262,4 @@ internal static partial class Guard
             double or int => new(Convert.ToDouble(value, CultureInfo.InvariantCulture), ""),
             _ => new(double.NaN, ""),
         };
-
-    private static string CodePoint(char character) =>
-        string.Create(CultureInfo.InvariantCulture, $"U+{(int)character:X4}");
 }

@@ -33,7 +33,7 @@ public readonly partial struct SpreadsheetText : IScalar<SpreadsheetText>
     /// <exception cref="ArgumentException"><paramref name="reference"/> is blank.</exception>
     public static SpreadsheetText Input(string reference)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(reference);
+        _ = Guard.NotBlank(reference);
         return new(SpreadsheetNode.Input(reference));
     }
 

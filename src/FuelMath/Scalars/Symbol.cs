@@ -16,12 +16,10 @@ public sealed class Symbol
     /// <exception cref="ArgumentNullException"><paramref name="unit"/> is null.</exception>
     public Symbol(string name, string unit, string meaning)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(name);
         ArgumentNullException.ThrowIfNull(unit);
-        ArgumentException.ThrowIfNullOrWhiteSpace(meaning);
-        Name = name;
+        Name = Guard.NotBlank(name);
         Unit = unit;
-        Meaning = meaning;
+        Meaning = Guard.NotBlank(meaning);
     }
 
     /// <summary>The symbol as printed.</summary>

@@ -14,10 +14,8 @@ public sealed class DataSource : IEquatable<DataSource>
     /// <exception cref="ArgumentException">Either is null or blank, or has control characters.</exception>
     public DataSource(string key, string locator)
     {
-        ArgumentException.ThrowIfNullOrWhiteSpace(key);
-        ArgumentException.ThrowIfNullOrWhiteSpace(locator);
-        Key = Guard.OneLine(key);
-        Locator = Guard.OneLine(locator);
+        Key = Guard.OneLine(Guard.NotBlank(key), nameof(key));
+        Locator = Guard.OneLine(Guard.NotBlank(locator), nameof(locator));
     }
 
     /// <summary>The key of the work.</summary>

@@ -30,6 +30,18 @@ public sealed class RefusalFamilyTests
                 .Select(n => $"{SourceCode.Place(n.Node)}: {n.Node}")
         );
 
+    /// <summary>So does its check of blank texts; the exceptions of the library themselves may use it.</summary>
+    [Fact]
+    public void NoCode_ChecksABlankTextByThePlatform() =>
+        Offenders.None(
+            SourceCode
+                .Nodes<MemberAccessExpressionSyntax>()
+                .Concat(InPackages<MemberAccessExpressionSyntax>())
+                .Where(n => n.Node.Name.Identifier.Text.StartsWith("ThrowIfNullOr", StringComparison.Ordinal))
+                .Select(n => $"{SourceCode.Place(n.Node)}: {n.Node}")
+                .Where(n => !n.Contains("RefusalWords", StringComparison.Ordinal))
+        );
+
     private static IEnumerable<(T Node, SemanticModel Model)> InPackages<T>()
         where T : SyntaxNode =>
         SourceBesideTheLibrary
