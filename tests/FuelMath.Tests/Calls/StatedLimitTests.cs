@@ -14,7 +14,7 @@ public sealed class StatedLimitTests(ITestOutputHelper output)
     private const int Times = 24;
 
     /// <summary>A limit that other arguments narrow, as their pages say, is not refused each time: so many calls must agree.</summary>
-    private const int Agreeing = 3;
+    private const int Agreeing = 5;
 
     /// <summary>Far above the tolerance of an edge, 1e-9, and far below what any limit is rounded to.</summary>
     private const double Beyond = 1e-6;
