@@ -13,9 +13,9 @@ internal sealed class BatchNumbers
     {
         Count = count;
         stride = 8 * (((count + 7) / 8) | 1);
-        (pressure, flow) = (new double[plan.Unknown * (long)stride], new double[plan.Links.Length * (long)stride]);
+        (pressure, flow) = (Row<double>(plan.Unknown * (long)stride), Row<double>(plan.Links.Length * (long)stride));
         condition = new byte[flow.Length];
-        (Iterations, Refusal) = (new double[count], new Exception?[count]);
+        (Iterations, Refusal) = (Row<double>(count), new Exception?[count]);
     }
 
     /// <summary>The largest number of points of a network whose pressures and flows fit into one array each.</summary>
@@ -23,6 +23,9 @@ internal sealed class BatchNumbers
         (Array.MaxLength / Math.Max(Math.Max(plan.Unknown, plan.Links.Length), 1)) - 16;
 
     internal int Count { get; }
+
+    /// <summary>Room that is not cleared first: each point writes its own.</summary>
+    private static TItem[] Row<TItem>(long count) => GC.AllocateUninitializedArray<TItem>(checked((int)count));
 
     internal double[] Iterations { get; }
 

@@ -17,11 +17,13 @@ internal sealed class BatchRunner
     private readonly BatchColumn[] columns;
     private readonly NetworkState? start;
     private readonly OpenWays ways;
+    private readonly bool[] isOneWay;
 
     internal BatchRunner(NetworkPlan plan, BatchColumn[] columns, NetworkState? start)
     {
         (this.plan, this.columns, this.start) = (plan, columns, start);
         ways = new OpenWays(plan);
+        isOneWay = [.. plan.Links.Select(l => l.Law.IsOneWay)];
     }
 
     /// <summary>All points.</summary>
@@ -110,7 +112,7 @@ internal sealed class BatchRunner
         for (int e = 0; e < plan.Links.Length; e++)
         {
             T flow = work.Flow[e];
-            if (plan.Links[e].Law.IsOneWay)
+            if (isOneWay[e])
             {
                 T condition = work.Condition(e, noFlow);
                 flow = LinkConditions.Shown(condition, flow);

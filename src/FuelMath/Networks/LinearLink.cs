@@ -34,7 +34,7 @@ internal readonly struct LinearLink<T>
         T residual = (balance.Up * up) - (balance.Down * down) - balance.Loss.Number;
         T size = T.Abs(residual);
         Error = size * T.Min(T.Of(1), Stiff.JudgedByFlow * give);
-        worst = T.Max(worst, Error);
+        worst = T.MaxSize(worst, Error);
         plain = T.Max(plain, size - (Stiff.LastDigit * slope * T.Abs(flow)));
         Free = flow + (give * residual);
         FromUp = give * balance.Up;

@@ -22,10 +22,11 @@ internal abstract class LinkGroup<T>
     /// <summary>The greatest usual flow over usual pressure so far, m³/s per Pa.</summary>
     internal abstract T GreatestYield(T greatest);
 
-    /// <summary>
-    /// Writes the linearized links into the equations and returns the largest pressure residual so far, Pa.
-    /// </summary>
-    internal abstract T Linearize(NetworkWork<T> work, Mask<T> done, T worst);
+    /// <summary>Writes the linearized links into the equations.</summary>
+    /// <param name="work">The workspace.</param>
+    /// <param name="done">What stands still.</param>
+    /// <param name="worst">The largest pressure residual so far, Pa.</param>
+    internal abstract void Linearize(NetworkWork<T> work, in Mask<T> done, ref T worst);
 
     /// <summary>The equation of one link at a flow and two pressures; the workspace is unchanged.</summary>
     internal abstract Balance<T> At(NetworkWork<T> work, int index, T flow, T up, T down);
@@ -60,8 +61,8 @@ internal class LinkGroup<T, TLaw> : LinkGroup<T>
     {
         this.ends = ends;
         this.parts = parts;
-        laws = new TLaw[ends.Length];
-        known = TLaw.IsCostly ? new (Dual<T>, T)[ends.Length] : [];
+        laws = AlignedArrays.Of<TLaw>(ends.Length, Unsafe.SizeOf<T>());
+        known = TLaw.IsCostly ? AlignedArrays.Of<(Dual<T>, T)>(ends.Length, Unsafe.SizeOf<T>()) : [];
     }
 
     private protected ReadOnlySpan<Ends> AllEnds => ends;
@@ -143,17 +144,21 @@ internal class LinkGroup<T, TLaw> : LinkGroup<T>
     /// as long.
     /// </remarks>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal override T Linearize(NetworkWork<T> work, Mask<T> done, T worst)
+    internal override void Linearize(NetworkWork<T> work, in Mask<T> done, ref T worst)
     {
         if (TLaw.IsCostly && work.Origin is { } origin)
         {
             Know(work, origin);
-            return LinearizeKnown(work, worst);
+            LinearizeKnown(work, ref worst);
+            return;
         }
 
+        Mask<T> still = done;
         T[] pressure = work.Pressure;
         T[] flows = work.Flow;
+        T[] memories = work.Memory;
         T reverse = work.Reverse;
+        T error = worst;
         T plain = work.WorstPlain;
         Ends[] all = ends;
         for (int i = 0; i < all.Length; i++)
@@ -162,21 +167,22 @@ internal class LinkGroup<T, TLaw> : LinkGroup<T>
             T flow = flows[e.Link];
             T up = pressure[e.From];
             T down = pressure[e.To];
-            T memory = work.Memory[e.Link];
+            T memory = memories[e.Link];
             Balance<T> balance = laws[i].At(Dual<T>.Variable(flow), up, down, reverse, ref memory);
-            work.Memory[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(done, work.Memory[e.Link], memory);
-            Write(work, in e, laws[i].UsualSlope, flow, up, down, in balance, ref worst, ref plain);
+            memories[e.Link] = typeof(T) == typeof(Real) ? memory : T.Select(still, memories[e.Link], memory);
+            Write(work, in e, laws[i].UsualSlope, flow, up, down, in balance, ref error, ref plain);
         }
 
         work.WorstPlain = plain;
-        return worst;
+        worst = error;
     }
 
     /// <summary>The same at the starting state of the workspace, with the cached values of the laws.</summary>
     /// <remarks>Not inlined: it would take the place of the laws above, whose operators then become calls.</remarks>
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private T LinearizeKnown(NetworkWork<T> work, T worst)
+    private void LinearizeKnown(NetworkWork<T> work, ref T worst)
     {
+        T error = worst;
         T plain = work.WorstPlain;
         for (int i = 0; i < ends.Length; i++)
         {
@@ -191,13 +197,13 @@ internal class LinkGroup<T, TLaw> : LinkGroup<T>
                 work.Pressure[e.From],
                 work.Pressure[e.To],
                 in balance,
-                ref worst,
+                ref error,
                 ref plain
             );
         }
 
         work.WorstPlain = plain;
-        return worst;
+        worst = error;
     }
 
     /// <summary>Computes the values of the laws at the starting state of the workspace, unless cached.</summary>
@@ -259,7 +265,7 @@ internal class LinkGroup<T, TLaw> : LinkGroup<T>
     {
         for (int i = 0; i < laws.Length; i++)
         {
-            worst = T.Max(worst, TrespassOf(work, i));
+            worst = T.MaxSize(worst, TrespassOf(work, i));
         }
 
         return worst;

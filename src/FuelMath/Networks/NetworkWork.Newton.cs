@@ -163,19 +163,23 @@ internal sealed partial class NetworkWork<T>
     /// Writes all links, linearized at the present flows, into the equations; returns the largest pressure residual,
     /// Pa.
     /// </summary>
-    internal T Linearize(Mask<T> done)
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    internal T Linearize(in Mask<T> done)
     {
         Array.Clear(Matrix);
-        for (int i = 0; i < Plan.Unknown; i++)
+        T[] right = Right;
+        T[] draw = Draw;
+        int unknown = Plan.Unknown;
+        for (int i = 0; i < unknown; i++)
         {
-            Right[i] = -Draw[i];
+            right[i] = -draw[i];
         }
 
         T error = T.Of(0);
         WorstPlain = error;
         foreach (LinkGroup<T> group in groups)
         {
-            error = group.Linearize(this, done, error);
+            group.Linearize(this, in done, ref error);
         }
 
         return error;

@@ -26,12 +26,28 @@ internal sealed partial class NetworkWork<T>
             first = Vector512.IsHardwareAccelerated ? NextFlows<WideLane>(ref sizes) : NextFlows<Lane>(ref sizes);
         }
 
+        NextFlows(first, ref sizes);
+    }
+
+    /// <summary>The same from a link on, one by one.</summary>
+    /// <remarks>Not inlined, nor are the other steps: in one method their vectors would not find room in the registers.</remarks>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private void NextFlows(int first, ref StepSizes<T> sizes)
+    {
+        StepSizes<T> all = sizes;
+        T[] free = Free;
+        T[] flow = Flow;
+        T[] fromUp = FromUp;
+        T[] toDown = ToDown;
+        T[] rise = Right;
         int[] from = Plan.From;
         int[] to = Plan.To;
-        for (int e = first; e < Free.Length; e++)
+        for (int e = first; e < free.Length; e++)
         {
-            Free[e] = sizes.Next(Flow[e], Free[e], FromUp[e], Right[from[e]], ToDown[e], Right[to[e]]);
+            free[e] = all.Next(flow[e], free[e], fromUp[e], rise[from[e]], toDown[e], rise[to[e]]);
         }
+
+        sizes = all;
     }
 
     /// <returns>The first link that is left over.</returns>
@@ -69,7 +85,8 @@ internal sealed partial class NetworkWork<T>
     }
 
     /// <summary>Adds the changes to the unknown pressures of what is not done; returns the greatest pressure.</summary>
-    private T MovePressures(Mask<T> done)
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private T MovePressures(in Mask<T> done)
     {
         T greatest = T.Of(0);
         int first = 0;
@@ -80,13 +97,15 @@ internal sealed partial class NetworkWork<T>
                 : MovePressures<Lane>(ref greatest);
         }
 
+        Mask<T> still = done;
         T[] pressure = Pressure;
         T[] rise = Right;
-        for (int i = first; i < Plan.Unknown; i++)
+        int unknown = Plan.Unknown;
+        for (int i = first; i < unknown; i++)
         {
             T next = pressure[i] + rise[i];
-            pressure[i] = T.Select(done, pressure[i], next);
-            greatest = T.Max(greatest, T.Abs(next));
+            pressure[i] = T.Select(still, pressure[i], next);
+            greatest = T.MaxSize(greatest, next);
         }
 
         return greatest;
@@ -105,7 +124,7 @@ internal sealed partial class NetworkWork<T>
         {
             TLane next = TLane.Load(pressure[i..]) + TLane.Load(rise[i..]);
             TLane.Store(next, pressure[i..]);
-            most = TLane.Max(most, TLane.Abs(next));
+            most = TLane.MaxSize(most, next);
         }
 
         greatest = T.Of(TLane.Greatest(most));
@@ -117,7 +136,8 @@ internal sealed partial class NetworkWork<T>
     /// of each flow is limited by its law's scale: it is only the next point of linearization.
     /// </summary>
     /// <returns>Where every flow is the new one.</returns>
-    private Mask<T> Step(Mask<T> done, Mask<T> settled)
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private Mask<T> Step(in Mask<T> done, in Mask<T> settled)
     {
         T missed = T.Of(0);
         int first = 0;
@@ -128,12 +148,17 @@ internal sealed partial class NetworkWork<T>
                 : Step<Lane>(T.All(settled), ref missed);
         }
 
-        for (int e = first; e < Flow.Length; e++)
+        (Mask<T> still, Mask<T> whole) = (done, settled);
+        T[] flow = Flow;
+        T[] free = Free;
+        T[] scale = First;
+        T start = startScale;
+        for (int e = first; e < flow.Length; e++)
         {
-            T next = Free[e];
-            T kept = Kept(next, Flow[e], First[e], startScale);
-            missed = T.Max(missed, T.Abs(next - kept));
-            Flow[e] = T.Select(done, Flow[e], T.Select(settled, next, kept));
+            T next = free[e];
+            T kept = Kept(next, flow[e], scale[e], start);
+            missed = T.MaxSize(missed, next - kept);
+            flow[e] = T.Select(still, flow[e], T.Select(whole, next, kept));
         }
 
         return T.Less(missed, T.Of(double.Epsilon));
@@ -154,7 +179,7 @@ internal sealed partial class NetworkWork<T>
         {
             TLane next = TLane.Load(free[e..]);
             TLane kept = Kept(next, TLane.Load(flow[e..]), TLane.Load(scale[e..]), start);
-            most = TLane.Max(most, TLane.Abs(next - kept));
+            most = TLane.MaxSize(most, next - kept);
             TLane.Store(settled ? next : kept, flow[e..]);
         }
 

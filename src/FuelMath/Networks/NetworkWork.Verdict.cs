@@ -27,7 +27,7 @@ internal sealed partial class NetworkWork<T>
         T greatest = T.Of(0);
         for (int e = 0; e < Flow.Length; e++)
         {
-            greatest = T.Max(greatest, T.Abs(Flow[e]));
+            greatest = T.MaxSize(greatest, Flow[e]);
         }
 
         return FlowTolerance(greatest);
@@ -41,21 +41,28 @@ internal sealed partial class NetworkWork<T>
     /// <summary>Writes the imbalance of each junction into Right and returns the greatest, m³/s.</summary>
     internal T Imbalances()
     {
-        for (int i = 0; i < Right.Length; i++)
+        T[] right = Right;
+        T[] draw = Draw;
+        for (int i = 0; i < right.Length; i++)
         {
-            Right[i] = -Draw[i];
+            right[i] = -draw[i];
         }
 
-        for (int e = 0; e < Flow.Length; e++)
+        T[] flow = Flow;
+        int[] from = Plan.From;
+        int[] to = Plan.To;
+        for (int e = 0; e < flow.Length; e++)
         {
-            Right[Plan.From[e]] -= Flow[e];
-            Right[Plan.To[e]] += Flow[e];
+            T here = flow[e];
+            right[from[e]] -= here;
+            right[to[e]] += here;
         }
 
         T worst = T.Of(0);
-        for (int i = 0; i < Plan.Unknown; i++)
+        int unknown = Plan.Unknown;
+        for (int i = 0; i < unknown; i++)
         {
-            worst = T.Max(worst, T.Abs(Right[i]));
+            worst = T.MaxSize(worst, right[i]);
         }
 
         return worst;

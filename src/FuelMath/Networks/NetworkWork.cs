@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -37,13 +38,13 @@ internal sealed partial class NetworkWork<T> : IDisposable
         int nodes = plan.Nodes.Length;
         int links = plan.Links.Length;
         groups = [.. plan.Groups.Select(g => GroupOf(plan, g, linkByLink))];
-        (Pressure, Right, Draw) = (new T[nodes], new T[nodes], new T[nodes]);
-        (head, given, height) = (new T[nodes], new T[nodes], new T[nodes]);
-        (Flow, Free, FromUp, ToDown, Memory) = (new T[links], new T[links], new T[links], new T[links], new T[links]);
-        (First, Error, lastChange) = (new T[links], new T[links], new T[links]);
-        (pressureBefore, flowBefore, memoryBefore) = (new T[nodes], new T[links], new T[links]);
-        Matrix = new T[plan.Order.Slots + 1];
-        Settings = new T[plan.MostSettings];
+        (Pressure, Right, Draw) = (Room(nodes), Room(nodes), Room(nodes));
+        (head, given, height) = (Room(nodes), Room(nodes), Room(nodes));
+        (Flow, Free, FromUp, ToDown, Memory) = (Room(links), Room(links), Room(links), Room(links), Room(links));
+        (First, Error, lastChange) = (Room(links), Room(links), Room(links));
+        (pressureBefore, flowBefore, memoryBefore) = (Room(nodes), Room(links), Room(links));
+        Matrix = Room(plan.Order.Slots + 1);
+        Settings = Room(plan.MostSettings);
         Notes = new StateNotes(plan);
         set = true;
         Reset();
@@ -156,6 +157,8 @@ internal sealed partial class NetworkWork<T> : IDisposable
         (int group, int index) = Plan.Place[link];
         groups[group].Set(this, index, settings);
     }
+
+    private static T[] Room(int count) => AlignedArrays.Of<T>(count, Unsafe.SizeOf<T>());
 
     private static LinkGroup<T> GroupOf(NetworkPlan plan, int[] links, bool linkByLink)
     {

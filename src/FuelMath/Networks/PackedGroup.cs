@@ -44,7 +44,7 @@ internal sealed class PackedGroup<TOne, TLane, TSeveral> : LinkGroup<Real, TOne>
 
     /// <inheritdoc />
     [MethodImpl(MethodImplOptions.NoInlining)]
-    internal override Real Linearize(NetworkWork<Real> work, Mask<Real> done, Real worst)
+    internal override void Linearize(NetworkWork<Real> work, in Mask<Real> done, ref Real worst)
     {
         if (HasChanged)
         {
@@ -54,7 +54,6 @@ internal sealed class PackedGroup<TOne, TLane, TSeveral> : LinkGroup<Real, TOne>
         Gather(work);
         worst = Evaluate(work, worst);
         Scatter(work);
-        return worst;
     }
 
     private void Gather(NetworkWork<Real> work)

@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using FuelMath.Formulas;
 
 namespace FuelMath;
@@ -58,7 +59,7 @@ internal struct PieceTable<T>
     /// <summary>Loads the pieces of a description.</summary>
     internal void Load(ReadOnlySpan<Piece> pieces)
     {
-        numbers ??= new T[NumbersOfAPiece * pieces.Length];
+        numbers ??= AlignedArrays.Of<T>(NumbersOfAPiece * pieces.Length, Unsafe.SizeOf<T>());
         Span<double> plain = stackalloc double[numbers.Length];
         PieceTable.Write(pieces, plain);
         for (int i = 0; i < plain.Length; i++)

@@ -29,12 +29,12 @@ internal struct StepSizes<T>
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal T Next(T flow, T free, T fromUp, T upRise, T toDown, T downRise)
     {
-        OwnTerm = T.Max(OwnTerm, T.Abs(free));
+        OwnTerm = T.MaxSize(OwnTerm, free);
         T rise = fromUp * upRise;
         T next = free + rise - (toDown * downRise);
-        PressureTerm = T.Max(PressureTerm, T.Abs(rise));
-        Change = T.Max(Change, T.Abs(next - flow));
-        Scale = T.Max(Scale, T.Abs(next));
+        PressureTerm = T.MaxSize(PressureTerm, rise);
+        Change = T.MaxSize(Change, next - flow);
+        Scale = T.MaxSize(Scale, next);
         return next;
     }
 }

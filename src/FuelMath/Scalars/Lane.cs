@@ -208,6 +208,16 @@ public readonly partial struct Lane : ILane<Lane>
     public static Lane Max(Lane a, Lane b) => new(Vector.Max(a.Numbers, b.Numbers));
 
     /// <inheritdoc />
+    /// <remarks>The bits of numbers without a sign stand in the order of the numbers, what is not a number above all.</remarks>
+    [MethodImpl(Inline)]
+    static Lane IScalar<Lane>.MaxSize(Lane size, Lane number) =>
+        new(
+            Vector.AsVectorDouble(
+                Vector.Max(Vector.AsVectorInt64(size.Numbers), Vector.AsVectorInt64(Vector.Abs(number.Numbers)))
+            )
+        );
+
+    /// <inheritdoc />
     [MethodImpl(Inline)]
     public static Mask<Lane> Less(Lane a, Lane b) =>
         new(new(Vector.AsVectorDouble(Vector.LessThan(a.Numbers, b.Numbers))));

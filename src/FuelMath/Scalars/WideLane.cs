@@ -259,6 +259,11 @@ internal readonly struct WideLane : ILane<WideLane>
 
     /// <inheritdoc />
     [MethodImpl(Inline)]
+    public static WideLane MaxSize(WideLane size, WideLane number) =>
+        new(Vector512.Max(size.Numbers.AsInt64(), Vector512.Abs(number.Numbers).AsInt64()).AsDouble());
+
+    /// <inheritdoc />
+    [MethodImpl(Inline)]
     public static Mask<WideLane> Less(WideLane a, WideLane b) => new(new(Vector512.LessThan(a.Numbers, b.Numbers)));
 
     /// <inheritdoc />

@@ -32,6 +32,7 @@ public sealed class LaneTests
         ["abs"] = new Size(),
         ["min"] = new Smaller(),
         ["max"] = new Larger(),
+        ["the greatest size"] = new GreaterSize(),
         ["select"] = new Selection(),
     };
 
@@ -249,6 +250,12 @@ public sealed class LaneTests
     {
         public T Of<T>(T a, T b)
             where T : struct, IScalar<T> => T.Max(a, b);
+    }
+
+    private sealed class GreaterSize : IBinary
+    {
+        public T Of<T>(T a, T b)
+            where T : struct, IScalar<T> => T.MaxSize(T.Abs(a), b);
     }
 
     private sealed class Selection : IBinary
