@@ -6,17 +6,14 @@ namespace FuelMath;
 /// <summary>Arrays of vectors that begin where a line of the cache does, so that no vector lies in two lines.</summary>
 /// <remarks>
 /// An array begins at a multiple of 8 bytes, and the collector may move it. With every vector in two lines, a batch of
-/// networks takes about a quarter longer. A pinned array stays where it is; it is made again, behind a filler, until it
-/// lies well, which is a matter of speed alone.
+/// networks takes about a quarter longer. A pinned array stays where it is; it is made again until it lies
+/// well, which is a matter of speed alone.
 /// </remarks>
 internal static class AlignedArrays
 {
     private const int Line = 64;
     private const int LeastVector = 32;
-    private const int Attempts = 8;
-
-    /// <summary>Head and length of an array, which stand before its items.</summary>
-    private const int Head = 24;
+    private const int Attempts = 40;
 
     /// <summary>An array of items that are made of vectors, or of plain numbers, which lie well anywhere.</summary>
     /// <param name="count">The number of items.</param>
@@ -34,17 +31,20 @@ internal static class AlignedArrays
             return new TItem[count];
         }
 
-        TItem[] array = GC.AllocateArray<TItem>(count, pinned: true);
-        for (int i = 0; i < Attempts && Beyond(array) != 0; i++)
+        // Held while it goes on, so that none is given the place of one before it. Arrays that follow each other lie at
+        // all eight places in turn; where another thread puts its own between them, one in eight lies well.
+        var tried = new TItem[Attempts][];
+        for (int i = 0; i < Attempts; i++)
         {
-            // The next array mostly begins where the filler ends.
-            int end = Beyond(array) + (count * Unsafe.SizeOf<TItem>()) + Head;
-            GC.KeepAlive(GC.AllocateUninitializedArray<byte>((Line - ((end + Head) % Line)) % Line, pinned: true));
-            array = GC.AllocateArray<TItem>(count, pinned: true);
+            tried[i] = GC.AllocateArray<TItem>(count, pinned: true);
+            if (LiesWell(tried[i]))
+            {
+                return tried[i];
+            }
         }
 
-        return array;
+        return tried[0];
     }
 
-    private static int Beyond<TItem>(TItem[] array) => (int)(Marshal.UnsafeAddrOfPinnedArrayElement(array, 0) % Line);
+    private static bool LiesWell<TItem>(TItem[] array) => Marshal.UnsafeAddrOfPinnedArrayElement(array, 0) % Line == 0;
 }

@@ -17,9 +17,9 @@ public sealed class AlignedArraysTests
             .. Enumerable.Range(0, 40).Select(_ => AlignedArrays.Of<WideLane>(count, Unsafe.SizeOf<WideLane>())),
         ];
 
-        // By chance it would be one in eight; another thread may pin something in between.
+        // By chance it would be one in eight. With another thread's arrays between all of them one in two hundred is left.
         Assert.All(arrays, a => Assert.Equal(count, a.Length));
-        Assert.InRange(arrays.Count(a => Marshal.UnsafeAddrOfPinnedArrayElement(a, 0) % 64 == 0), 30, 40);
+        Assert.InRange(arrays.Count(a => Marshal.UnsafeAddrOfPinnedArrayElement(a, 0) % 64 == 0), 36, 40);
     }
 
     [Fact]
