@@ -1,6 +1,7 @@
 """Findings and verdicts of the library beside those of systems_findings.py. Python 3, standard library only.
 
     python3 tests/oracle/systems.py write FOLDER
+    python3 tests/oracle/systems_limits.py FOLDER
     dotnet run -c Release --project benchmarks/FuelMath.Benchmarks -- states FOLDER
     python3 tests/oracle/systems_conclude.py FOLDER > tests/oracle/findings.md
 
@@ -18,6 +19,8 @@ from systems_findings import findings, verdict
 from systems_solve import NoState, System
 
 TOLERANCE = 1e-7
+REFUSED = {"code": "StateRefused", "severity": "Warning", "part": None, "value": None, "notKnown": True}
+SHARES = ("MixtureLean", "MixtureRich", "ChamberLean", "PremixMixture", "PressureNotAsTold", "RailReferenceNotAsTold")
 
 
 def each(folder):
@@ -31,8 +34,8 @@ def each(folder):
             try:
                 mine = findings(system, point, system.solve(point))
             except (Outside, NoState):
-                mine = [{"code": "StateRefused", "severity": "Warning", "part": None, "value": None, "notKnown": True}]
-            yield f"{name}, {point['name']}", theirs, mine
+                mine = [REFUSED]
+            yield f"{name}: {point['name']}", theirs, mine
         print(name, file=sys.stderr, flush=True)
 
 
@@ -41,9 +44,12 @@ def key(finding):
 
 
 def compare(folder):
-    points, held, verdicts, off = 0, 0, collections.Counter(), []
+    points, held, verdicts, off, alone = 0, 0, collections.Counter(), [], []
     counts = collections.defaultdict(collections.Counter)
     for where, theirs, mine in each(folder):
+        if (mine[:1] == [REFUSED]) != ("refused" in theirs):
+            alone.append(f"{where} ({'here' if 'refused' in theirs else 'in the library'})")
+            continue
         points += 1
         named = {key(f) for f in theirs["findings"]}
         mine = [f for f in mine if not f.get("either") or key(f) in named]
@@ -71,14 +77,15 @@ def compare(folder):
                     off.append((f"{k[0]}: value", f"{where}: {k[1]} library {f['value']}, here {g['value']}"))
                 elif f["value"] is not None:
                     counts[k[0]]["values"] += 1
-                    # Of the limit where there is one, so that a value near zero is not held to its own digits.
-                    if abs(f["value"] - g["value"]) > g.get("within", TOLERANCE * max(abs(g["value"]), abs(f["limit"] or 0))):
+                    # Of what it is a share of, or of its limit, so that a value near zero is not held to its own digits.
+                    scale = max(abs(g["value"]), abs(f["limit"] or 0), 1 if k[0] in SHARES else 0)
+                    if abs(f["value"] - g["value"]) > g.get("within", TOLERANCE * scale):
                         off.append((f"{k[0]}: value", f"{where}: {k[1]} library {f['value']}, here {g['value']}"))
-    report(points, held, verdicts, counts, off)
+    report(points, held, verdicts, counts, off, alone)
     return 1 if off else 0
 
 
-def report(points, held, verdicts, counts, off):
+def report(points, held, verdicts, counts, off, alone):
     print("# Findings and verdicts against an independent model\n")
     print("Made by `systems_conclude.py`; how, its head says.\n")
     print("| code | points with it | points without | notes | warnings | dangers | values |\n|---|---|---|---|---|---|---|")
@@ -88,6 +95,8 @@ def report(points, held, verdicts, counts, off):
     for kind, count in sorted(verdicts.items()):
         print(f"| {kind} | {count} |")
     print(f"\n{points} points, {held} findings, {len(off)} differences.")
+    if alone:
+        print(f"\nLeft out are {len(alone)} points that only one of the two has a state for: {'; '.join(alone)}.")
     kinds = collections.Counter(kind for kind, _ in off)
     shown = collections.Counter()
     for kind, where in off:

@@ -6,14 +6,15 @@ import math
 
 from fluid import fuels, si
 from systems_model import root
-from vapor import vapor_pressure
+from vapor import CLASSES, COLDEST, PSI, as_mixed, vapor_pressure
 
 COMMON_PRACTICE = {
     "dutyCycle": 0.85, "pumpReserve": 0.15, "pressureDeviation": 0.03, "mixtureDeviation": 0.05, "voltageDrop": 0.7,
     "feedVelocity": 4.0, "suctionVelocity": 1.2, "vaporMargin": 20e3,
 }
 # Ahead of a reducing regulator the page says of a reserve what it counts, but not by which formula: held no closer than this.
-LOOSE = 0.1
+# At fuel cut, where a bleed takes all, no closer than half of the limit.
+LOOSE = 0.1, 0.5
 NOTE, WARNING, DANGER = "Note", "Warning", "Danger"
 
 
@@ -67,7 +68,7 @@ class Judge:
         self.path()
         self.vapor()
         for limit in self.own:
-            self.say("LimitOfOwner", NOTE, next(k for k in limit if k != "reason"))
+            self.say("LimitOfOwner", NOTE, "limits", next(si(v) for k, v in limit.items() if k != "reason"))
         return self.found
 
     # ---- mixture: assessments.md "The mixture", controllers.md "At a limit", premix.md
@@ -75,7 +76,11 @@ class Judge:
     def mixture(self):
         """Against the lambda asked for; where none is, a chamber against the mean. A chamber no leaner than a mean that is too
         lean is part of that; an engine of one chamber has no mean beside it."""
-        if not self.pulsed or self.state["lambda"] is None:
+        if not self.pulsed:
+            return
+        if self.state["lambda"] is None:
+            for k in range(self.s.chambers if any(self.solve.widths) else 0):
+                self.say("ChamberWithoutFuel", DANGER, f"chamber {k + 1}")
             return
         limit, mean = self.limits["mixtureDeviation"], self.state["lambda"]
         if self.target is None:
@@ -185,20 +190,19 @@ class Judge:
     # ---- pumps.md, systems.md
 
     def pumps(self):
-        flows = self.state["flows"]
-        for line, _, pump in self.solve.lines:
-            if not pump:
-                continue
-            flow = flows[line["name"]]
+        """A stalled pump is a danger; where no pump lifts and nothing is drawn it runs against a closed line, a warning."""
+        flows, running = self.state["flows"], [(l, p) for l, _, p in self.solve.lines if p]
+        closed = all(flows[l["name"]] <= 0 for l, _ in running) and all(i["flow"] <= 0 for i in self.state["injectors"])
+        for line, pump in running:
+            flow, rise = flows[line["name"]], self.solve.rise(line)
             if flow <= 0:
-                self.say("PumpStalled", DANGER, line["name"])
-                continue
+                self.say("PumpStalled", WARNING if closed else DANGER, line["name"])
             if pump.principle is None:
-                rise = self.solve.rise(line)
                 both = [pump.at(rise), pump.at(rise / pump.ratio)]
-                if max(both) > 1.01 * min(both):
+                if max(both) > 1.01 * min(both) or flow <= 0:
                     self.say("PumpPrincipleNotKnown", NOTE, line["name"], min(both))
-
+                    # How far the pressure is above what a stalled pump stops at, a closed line does not say.
+                    self.found[-1]["either"] = flow <= 0
 
     def reserve(self):
         """systems.md: held against what the pumps must deliver, what injectors draw and what no valve shuts."""
@@ -215,10 +219,11 @@ class Judge:
             short = any(f["code"] in ("RegulatorShut", "RegulatorStarved") for f in self.found)
             self.share = None if reducing or total == returned else left / (total - returned)
             least = self.limits["pumpReserve"] * (total - returned)
-            if left < least * (1 + (LOOSE if reducing else 0)) and not short:
+            loose = LOOSE[self.kind == "cut"] * least if reducing else 0
+            if left < least + loose and not short:
                 self.say("PumpReserveLow", WARNING, "pumps", left)
                 if reducing:
-                    self.found[-1] |= {"within": LOOSE * least, "either": abs(left - least) < LOOSE * least}
+                    self.found[-1] |= {"within": loose, "either": abs(left - least) < loose}
         for tank, balance in zip(self.s.surge, self.state["surgeTanks"]):
             need = balance["drawn"] - balance["returned"]
             left = balance["lift"] - need
@@ -290,8 +295,9 @@ class Judge:
             flow = abs(self.state["flows"][line["name"]])
             if "hose" in line:
                 speed = flow / (math.pi / 4 * si(line["hose"]["bore"]) ** 2)
-                if speed > self.limits["suctionVelocity" if {line["from"], line["to"]} & ahead else "feedVelocity"]:
-                    self.say("HoseVelocityHigh", WARNING, line["name"], speed)
+                suction = bool({line["from"], line["to"]} & ahead)
+                if speed > self.limits["suctionVelocity" if suction else "feedVelocity"]:
+                    self.say("HoseVelocityHigh", WARNING if suction else NOTE, line["name"], speed)
             if line.get("fitting", {}).get("basis") == "estimate":
                 self.say("LossEstimated", NOTE, line["name"])
             if any(line.get(k, {}).get("estimate") for k in ("regulator", "reducingRegulator")):
@@ -316,11 +322,20 @@ class Judge:
 
     def vapor(self):
         at = si(self.point["fuel"])
-        boils = vapor_pressure(self.s.document, self.s.document["fuel"], at)
+        for fuel in self.s.document["fuels"]:
+            if fuel["name"] == self.s.document["fuel"] and "class" in fuel:
+                mixed, (low, high) = as_mixed(self.s.document, fuel), CLASSES[fuel["class"]]
+                if not low * PSI <= mixed <= high * PSI:
+                    self.say("FuelOutsideClass", NOTE, fuel["name"], mixed)
+        ambient, name = si(self.point["ambient"]), self.s.document["fuel"]
+        boils = vapor_pressure(self.s.document, name, at)
         if boils is None:
-            self.say("VaporNotChecked", WARNING if at > 273.15 + 37.8 else NOTE, self.s.document["fuel"], not_known=True)
+            # Colder than its data a fuel has at most the vapor pressure of their low end.
+            most = vapor_pressure(self.s.document, name, COLDEST) if at < COLDEST else None
+            if most is None or min(self.state["pressures"].values()) + ambient - most < self.limits["vaporMargin"]:
+                self.say("VaporNotChecked", WARNING if at > 273.15 + 37.8 else NOTE, name, None if most is None else at, not_known=True)
             return
         for node, gauge in self.state["pressures"].items():
-            margin = gauge + si(self.point["ambient"]) - boils
+            margin = gauge + ambient - boils
             if margin < self.limits["vaporMargin"]:
                 self.say("VaporMarginLow", DANGER if margin < 0 else WARNING, node, margin)

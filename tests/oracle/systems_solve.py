@@ -131,7 +131,7 @@ class Solve:
         self.injector_volts = self.supply
         self.pressure = dict(system.tanks)
         for n in system.free:
-            self.pressure[n] = 200e3 + self.gauge
+            self.pressure[n] = 500e3 + self.gauge  # above, so that no injector is held open for want of pressure in the first rounds
         self.widths = [0.0] * len(system.stages)
 
     # ---- pulses

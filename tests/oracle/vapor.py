@@ -6,6 +6,7 @@ from fluid import fuels, si
 
 PSI = 6894.757293168361
 REID = 37.7777777777778 + 273.15  # 100 degF, the temperature of a Reid vapor pressure
+COLDEST = (40 - 32) / 1.8 + 273.15  # 40 degF, the low end of what is known of a gasoline
 CLASSES = {1: (5.5, 9), 2: (7, 9.5), 3: (8.5, 12), 4: (9.5, 15)}  # psi, [ASTM-D5798] table 1
 
 
@@ -73,7 +74,7 @@ def of_alcohol(name, t):
 
 
 def of_gasoline(reid, t):
-    if not 4.4 <= round(t - 273.15, 9) <= 120:
+    if not COLDEST - 1e-9 <= t <= 120 + 273.15:
         return None
     s = math.sqrt(3)
     r = math.log(reid / PSI)

@@ -39,7 +39,8 @@ public sealed partial class SystemState
         /// <summary>
         /// Mean voltage at its terminals while it opens, which determines its dead time: with its own coil's current in
         /// the
-        /// wires, and that of others whose pulses overlap. The supply's voltage where nothing is pulsed.
+        /// wires, and that of others whose pulses overlap. With all open, that behind the current of all coils; at fuel cut
+        /// the supply's.
         /// </summary>
         public ElectricPotential Voltage { get; }
 
