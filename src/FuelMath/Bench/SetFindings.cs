@@ -185,10 +185,7 @@ internal static class SetFindings
                 $"{Ohms(coil.Band.Least)} to {Ohms(coil.Band.Most)}",
                 coil.Band.Source,
                 "Measure it again, leads subtracted and rested; then replace it."
-            ).WithQuantities(
-                coil.AtTwentyCelsius,
-                coil.AtTwentyCelsius.InSi() < coil.Band.Least.InSi() ? coil.Band.Least : coil.Band.Most
-            );
+            ).WithQuantities(coil.AtTwentyCelsius, NearerEnd(coil));
             yield return coil.Verdict == BenchVerdict.Rejected ? outside : outside.AsNotKnown();
         }
 
@@ -205,6 +202,12 @@ internal static class SetFindings
                 "Look for another type among the set, shorted turns, or a coil that was still hot."
             ).WithQuantities(away, limits.CoilFromMedian);
         }
+    }
+
+    private static ElectricResistance NearerEnd(CoilVerdict coil)
+    {
+        (ElectricResistance least, ElectricResistance most) = (coil.Band.Least, coil.Band.Most);
+        return coil.AtTwentyCelsius.InSi() < (least.InSi() + most.InSi()) / 2 ? least : most;
     }
 
     private static string Percent(Ratio ratio) => FormattableString.Invariant($"{100 * ratio.InSi():0.##} %");

@@ -123,6 +123,8 @@ public sealed class SetVerdictTests
     /// <summary>A meter too coarse to place a coil in its band decides nothing either; one outside is outside.</summary>
     [Theory]
     [InlineData(12.97, BenchVerdict.Undecided, FindingCode.CoilUndecided, 13)]
+    [InlineData(12.03, BenchVerdict.Undecided, FindingCode.CoilUndecided, 12)]
+    [InlineData(11.97, BenchVerdict.Undecided, FindingCode.CoilUndecided, 12)]
     [InlineData(14.5, BenchVerdict.Rejected, FindingCode.CoilOutsideBand, 13)]
     [InlineData(10.5, BenchVerdict.Rejected, FindingCode.CoilOutsideBand, 12)]
     public void Report_CoilNotInItsBand_IsAFinding(double ohms, BenchVerdict verdict, FindingCode code, double limit)
