@@ -27,7 +27,7 @@ public sealed partial class LeakageVerdict
         )
         {
             (Readings, this.limit) = (readings, limit);
-            rate = readings.Sum(r => r.In(limit.IsByDrops, drop.Si).Amount) / readings.Sum(r => r.OverSi);
+            rate = readings.Sum(r => r.In(limit.IsByDrops, drop.Si)) / readings.Sum(r => r.OverSi);
             Reading[] counted = [.. readings.Where(r => r.Drops.HasValue)];
             Reading[] collected = [.. readings.Where(r => !r.Drops.HasValue)];
             double dropsAllowed = limit.IsByDrops ? limit.Si : limit.Si / drop.Si;

@@ -67,14 +67,14 @@ public sealed partial class LeakageVerdict
         public override string ToString() =>
             Drops is null ? LogText.Of($"{Collected} in {Over}") : LogText.Of($"{Drops} drops in {Over}");
 
-        /// <summary>The amount and its step, in drops or in m³.</summary>
-        internal (double Amount, double Step) In(bool drops, double dropVolume) =>
+        /// <summary>The amount, in drops or in m³.</summary>
+        internal double In(bool drops, double dropVolume) =>
             (Drops, drops) switch
             {
-                ({ } count, true) => (count, 1),
-                ({ } count, false) => (count * dropVolume, dropVolume),
-                (null, false) => (Collected!.Value.InSi(), Resolution!.Value.InSi()),
-                (null, true) => (Collected!.Value.InSi() / dropVolume, Resolution!.Value.InSi() / dropVolume),
+                ({ } count, true) => count,
+                ({ } count, false) => count * dropVolume,
+                (null, false) => Collected!.Value.InSi(),
+                (null, true) => Collected!.Value.InSi() / dropVolume,
             };
     }
 }

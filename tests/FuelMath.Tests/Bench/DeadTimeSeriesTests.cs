@@ -70,6 +70,26 @@ public sealed class DeadTimeSeriesTests
         Close.Within(1e-10, 1.3 * 1.1, filled.Table.ValueAt(1, 1).Milliseconds);
     }
 
+    /// <summary>
+    /// Of readings that multiply, the step of each counts as a share of it: they are off by its root mean square over sqrt 12,
+    /// and of the geometric mean that is a time.
+    /// </summary>
+    [Fact]
+    public void Fill_ReadingsThatMultiply_ScatterByTheirSteps()
+    {
+        double[] byVoltage = [1.8, 1.3, 1.0];
+        double[] byPressure = [1, 1.1, 1.25];
+        FilledDeadTimes filled = Fill(
+            FilledDeadTimes.FillPattern.Proportional,
+            (i, j) => (i, j) == (2, 2) ? null : byVoltage[i] * byPressure[j]
+        );
+        double[] all = [.. byVoltage.SelectMany(v => byPressure.Select(p => v * p))];
+        double[] read = all[..8];
+        double share = Math.Sqrt(read.Average(d => 1e-6 / (d * d)) / 12);
+
+        Close.Within(1e-9, share * Math.Exp(all.Average(Math.Log)), filled.Scatter!.Value.Milliseconds);
+    }
+
     /// <summary>Pairs that were read keep what was read, though it lies off the pattern; the scatter says how far.</summary>
     [Fact]
     public void Fill_OffThePattern_KeepsTheReadings()
@@ -138,6 +158,55 @@ public sealed class DeadTimeSeriesTests
                 )
         );
 
+    /// <summary>Nothing multiplies to zero.</summary>
+    [Fact]
+    public void Fill_AReadingOfZeroThatMultiplies_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "readings",
+            () =>
+                DeadTimeSeries.Fill(
+                    [Read(10, 300, 0), Read(10, 400, 1.0), Read(14, 300, 0.4)],
+                    FilledDeadTimes.FillPattern.Proportional,
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+
+    [Fact]
+    public void FromReadings_OneReading_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "readings",
+            "2, 1",
+            () => DeadTimeSeries.FromReadings([Read(10, 300, 1.8)], OutsideRange.Refuse, TestBench.Source)
+        );
+
+    /// <summary>A table is not filled where nobody asked for it.</summary>
+    [Fact]
+    public void FromReadings_AMissingPair_IsRefused() =>
+        Words.Refused<ArgumentException>(
+            "readings",
+            "1, 0, 14 V, 400 kPa",
+            () =>
+                DeadTimeSeries.FromReadings(
+                    [Read(10, 300, 1.8), Read(10, 400, 1.9), Read(14, 300, 1.1)],
+                    OutsideRange.Refuse,
+                    TestBench.Source
+                )
+        );
+
+    [Fact]
+    public void Reading_BeyondAllNumbers_IsRefused() =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "deadTime",
+            () =>
+                _ = new DeadTimeReading(
+                    ElectricPotential.FromVolts(14),
+                    Duration.FromDays(1e200),
+                    Duration.FromMilliseconds(0.01),
+                    TestBench.Conditions
+                )
+        );
+
     [Fact]
     public void FromReadings_Negative_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(
@@ -178,7 +247,7 @@ public sealed class DeadTimeSeriesTests
                 TestBench.NinetyFive
             );
 
-        Words.Refused<RefusedArgumentException>(
+        RefusedArgumentException error = Words.Refused<RefusedArgumentException>(
             "series",
             "1, 2, 12 V, 300 kPa",
             () =>

@@ -57,6 +57,34 @@ public sealed class FlowPlacementTests
         Assert.Equal(2300 / 4.5 / flows[0], unequal.TrimFor(1).DecimalFractions, 1e-9);
     }
 
+    /// <summary>By hand: two chambers with two injectors each; whichever go together, both of a chamber count.</summary>
+    [Fact]
+    public void TrimFor_TwoStages_CountsBothInjectors()
+    {
+        var placement = new FlowPlacement(Flows(500, 520, 540, 590), [Ratio.FromPercent(50), Ratio.FromPercent(50)], 2);
+
+        // Best is 500 with 590 against 520 with 540: 1090 and 1060, mean 1075.
+        int chamber = placement.At(1).Contains("f500") ? 1 : 2;
+        Assert.Equal(1075 / 1090.0, placement.TrimFor(chamber).DecimalFractions, 1e-9);
+        Assert.Equal(1075 / 1060.0, placement.TrimFor(3 - chamber).DecimalFractions, 1e-9);
+    }
+
+    [Fact]
+    public void New_OneNameTwice_IsRefused() =>
+        Words.Refused<RefusedArgumentException>(
+            "flows",
+            "'a'",
+            () =>
+                _ = new FlowPlacement(
+                    [
+                        KeyValuePair.Create("a", VolumeFlow.FromCubicCentimetersPerMinute(500)),
+                        KeyValuePair.Create("a", VolumeFlow.FromCubicCentimetersPerMinute(510)),
+                    ],
+                    Equal[..2],
+                    1
+                )
+        );
+
     [Fact]
     public void TrimFor_NoSuchChamber_IsRefused() =>
         Words.Refused<ArgumentOutOfRangeException>(

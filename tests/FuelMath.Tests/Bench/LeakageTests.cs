@@ -218,6 +218,50 @@ public sealed class LeakageTests
             }
         );
 
+    /// <summary>Readings at one condition add up: three drops in a minute come by chance in 8 % of cases, six in two minutes in 1.7 %.</summary>
+    [Fact]
+    public void Verdict_OfTwoCounts_IsThatOfTheirSum()
+    {
+        Assert.Equal(BenchVerdict.Undecided, Of(Drops(3, 60)).Verdict);
+        Assert.Equal(BenchVerdict.Rejected, Of(Drops(3, 60), Drops(3, 60)).Verdict);
+        Close.Within(1e-12, 3, Of(Drops(3, 60), Drops(3, 60)).ShareOfLimit.DecimalFractions);
+    }
+
+    /// <summary>Of two conditions that are rejected, the worst is the one that leaks most, whichever comes first.</summary>
+    [Theory]
+    [InlineData(3, 4)]
+    [InlineData(4, 3)]
+    public void Worst_OfTwoRejected_IsTheOneThatLeaksMost(double little, double much)
+    {
+        LeakageVerdict verdict = Of(At(little, 20, 60), At(much, 30, 60));
+
+        Assert.Equal([BenchVerdict.Rejected, BenchVerdict.Rejected], verdict.Conditions.Select(c => c.Verdict));
+        Close.Within(1e-12, 30, verdict.ShareOfLimit.DecimalFractions);
+        Assert.Equal(much, verdict.Worst.DifferentialPressure.Bars, 1e-12);
+        Close.Within(1e-12, 4, verdict.HighestDifferentialPressure.Bars);
+    }
+
+    /// <summary>One volume among counts of drops is enough to rest on the volume of a drop.</summary>
+    [Fact]
+    public void RestsOnDropVolume_OfBothKinds_IsTrue()
+    {
+        Assert.True(Of(Drops(0, 300), Collected(0.01, 0.01, 300)).RestsOnDropVolume);
+        Assert.False(Of(Drops(0, 300), Drops(0, 200)).RestsOnDropVolume);
+    }
+
+    [Fact]
+    public void Reading_Text_SaysWhatWasRead()
+    {
+        Assert.Equal("3 drops in 60 s", Drops(3, 60).ToString());
+        Assert.Equal("100 mm3 in 120 s", Collected(0.1, 0.01, 120).ToString());
+    }
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-0.01)]
+    public void Volume_WithoutResolution_IsRefused(double step) =>
+        Words.Refused<ArgumentOutOfRangeException>("resolution", () => Collected(0.1, step, 60));
+
     [Fact]
     public void Reading_KeepsItsUnits()
     {

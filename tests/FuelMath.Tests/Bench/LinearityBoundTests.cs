@@ -25,6 +25,46 @@ public sealed class LinearityBoundTests
         Close.Within(1e-9, 1 - scatter - 0.18, found.StaticMassFlowLow.GramsPerSecond);
     }
 
+    /// <summary>
+    /// The same of each width read twice: both readings of a width are off together, so that nothing changes. What scatter adds
+    /// is the same at 1 and 2 %, so that the difference is half of 0.18.
+    /// </summary>
+    [Fact]
+    public void StaticMassFlow_OfRepeats_IsBoundedAlike()
+    {
+        PulseCharacterization[] both =
+        [
+            .. new[] { 1.0, 2 }.Select(percent => new PulseCharacterization(
+                new[] { 1.0, 1, 2, 2, 3, 3 }.Select(w => TestBench.Pulse(w, w)),
+                Ratio.FromPercent(percent),
+                TestBench.NinetyFive
+            )),
+        ];
+
+        Close.Within(1e-9, 0.09, both[1].StaticMassFlowHigh.GramsPerSecond - both[0].StaticMassFlowHigh.GramsPerSecond);
+    }
+
+    /// <summary>
+    /// Away from the data the bound of three widths grows by nine times the tolerance for each millisecond (see
+    /// DeadTimeInterval_OfAnExactLine_IsTheTolerance). At 6 % that is more than half of what the line falls by: it counts as half,
+    /// so that the end is 12 x 6 % / 0.5 away and not without end.
+    /// </summary>
+    [Theory]
+    [InlineData(5, 0.6 / 0.55)]
+    [InlineData(6, 0.72 / 0.5)]
+    [InlineData(12, 1.44 / 0.5)]
+    public void DeadTimeLow_OfACoarseTolerance_IsBoundedByHalfTheSlope(double percent, double below)
+    {
+        PulseCharacterization found = new(
+            new[] { 1.0, 2, 3 }.Select(w => TestBench.Pulse(w, w)),
+            Ratio.FromPercent(percent),
+            Ratio.FromPercent(50)
+        );
+
+        // The step of a milligram in a gram moves the end of the scatter by two thousandths, and what grows from there.
+        Close.WithinOf(1, 6e-3, -below, found.DeadTimeLow.Milliseconds);
+    }
+
     /// <summary>The same of ten widths: all together move it more than the one that pulls the most.</summary>
     [Fact]
     public void StaticMassFlow_OfManyWidths_IsBoundedByTheirSum()

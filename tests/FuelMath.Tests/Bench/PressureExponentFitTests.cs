@@ -75,6 +75,8 @@ public sealed class PressureExponentFitTests
         FlowRating rating = fit.ToRating(Pressure.FromKilopascals(300), OutsideRange.Refuse);
 
         Assert.True(fit.IsRootRejected);
+        // Which the fitted line gives to its scatter; a root through the same readings would give 1021 there.
+        Close.Within(5e-4, 1000, rating.StaticVolumeFlow.CubicCentimetersPerMinute);
         Close.WithinOf(1, 2e-3, 0.56, rating.Exponent!.Exponent.DecimalFractions);
         Close.Within(
             1e-12,
@@ -85,6 +87,29 @@ public sealed class PressureExponentFitTests
         Words.OutsideTable(
             "Measured exponent of static flow: differential pressure (kPa)",
             () => rating.MassFlowAt(Pressure.FromKilopascals(700), rating.FluidDensity)
+        );
+    }
+
+    /// <summary>Three pressures are enough for a power and its scatter, two are not.</summary>
+    [Fact]
+    public void Fit_OfThreePressures_IsTaken()
+    {
+        double[] three = [200, 300, 450];
+        PressureExponentFit fit = new(
+            three.Select((p, i) => Read(p, 1000 * Math.Pow(p / 300, 0.5) * (i == 1 ? 1.001 : 1))),
+            TestBench.NinetyFive
+        );
+
+        Assert.Equal(3, fit.Readings.Length);
+        Close.WithinOf(1, 1e-3, 0.5, fit.Exponent.DecimalFractions);
+        Words.Refused<RefusedArgumentException>(
+            "readings",
+            "3, 4, 2",
+            () =>
+                _ = new PressureExponentFit(
+                    [Read(200, 800), Read(200, 801), Read(300, 1000), Read(300, 1001)],
+                    TestBench.NinetyFive
+                )
         );
     }
 

@@ -30,6 +30,70 @@ public sealed class ReadingConditionsTests
         );
     }
 
+    /// <summary>Pressures and voltages that differ by rounding are one; by a millionth they are two.</summary>
+    [Theory]
+    [InlineData(300.00000001, 13.5, true)]
+    [InlineData(300.0003, 13.5, false)]
+    [InlineData(300, 13.5000000001, true)]
+    [InlineData(300, 13.50001, false)]
+    public void Characterization_NearlyTheSameConditions_AreOne(double kilopascals, double volts, bool isTaken)
+    {
+        PulseCharacterization Found() =>
+            Of([
+                TestBench.Pulse(3, 7.2),
+                TestBench.Pulse(5, 15.2),
+                TestBench.Pulse(8, 27.2, volts, TestBench.At(kilopascals)),
+            ]);
+
+        if (isTaken)
+        {
+            Close.Within(1e-6, 4, Found().StaticMassFlow.GramsPerSecond);
+        }
+        else
+        {
+            Words.Refused<RefusedArgumentException>("readings", () => Found());
+        }
+    }
+
+    /// <summary>Readings at another pressure, in another fluid, at another temperature or of other widths are no line.</summary>
+    [Theory]
+    [InlineData("pressure")]
+    [InlineData("fluid")]
+    [InlineData("temperature")]
+    [InlineData("widths")]
+    [InlineData("driver")]
+    public void Characterization_OfUnlikeReadings_IsRefused(string other)
+    {
+        (Pressure pressure, Fuel fluid, Temperature at) = (
+            TestBench.Conditions.DifferentialPressure,
+            TestBench.Conditions.Fluid,
+            TestBench.Conditions.FluidTemperature
+        );
+        BenchConditions unlike = other switch
+        {
+            "pressure" => TestBench.At(310),
+            "fluid" => new(pressure, Systems.Workshop.Gasoline, at, TestBench.Source),
+            "temperature" => new(pressure, fluid, Temperature.FromDegreesCelsius(25), TestBench.Source),
+            "widths" => TestBench.Conditions.WithWidths(WidthCorrections.Pressure),
+            _ => TestBench.Conditions.WithDriver(InjectorDriver.Saturated.WithoutBallast),
+        };
+
+        foreach (
+            BenchConditions[] order in new[] { [TestBench.Conditions, unlike], new[] { unlike, TestBench.Conditions } }
+        )
+        {
+            Words.Refused<RefusedArgumentException>(
+                "readings",
+                () =>
+                    Of([
+                        TestBench.Pulse(3, 10, 13.5, order[0]),
+                        TestBench.Pulse(5, 20, 13.5, order[0]),
+                        TestBench.Pulse(8, 35, 13.5, order[1]),
+                    ])
+            );
+        }
+    }
+
     /// <summary>Two descriptions of one driver are one driver.</summary>
     [Fact]
     public void Characterization_SameDriverTwice_IsOne() =>
@@ -108,7 +172,9 @@ public sealed class ReadingConditionsTests
 
         Assert.Equal((2, 4), (found.LinearityTest!.DegreesOfFreedom, found.LinearityTest.ErrorDegreesOfFreedom));
         Assert.True(found.LinearityTest.PValue.DecimalFractions < 0.05);
-        Assert.Equal("Repeats scatter less than the means depart from the line", Assert.Single(found.Findings).What);
+        Finding finding = Assert.Single(found.Findings);
+        Assert.Equal(FindingCode.LineBent, finding.Code);
+        Assert.Equal("at least 0.05", finding.Limit);
     }
 
     /// <summary>The same scatter about a straight line: nothing speaks against it.</summary>

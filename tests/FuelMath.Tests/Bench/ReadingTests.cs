@@ -20,6 +20,27 @@ public sealed class ReadingTests
         Close.Within(1e-14, 5 / 475.0, reading.Collected.ResolutionShare.DecimalFractions);
     }
 
+    /// <summary>By hand: 140 g in 30 s are 4.667 g/s, and the volume is the mass over the density.</summary>
+    [Fact]
+    public void StaticFlow_OfAMass_IsMassOverTime()
+    {
+        CollectedFuel collected = CollectedFuel.FromMass(Mass.FromGrams(140), Mass.FromGrams(0.5));
+        StaticFlowReading reading = new(collected, Duration.FromSeconds(30), TestBench.Conditions);
+
+        Close.Within(1e-12, 140 / 30.0, reading.MassFlow.GramsPerSecond);
+        Close.Within(
+            1e-12,
+            140 * 2 / TestBench.Conditions.FluidDensity.GramsPerCubicCentimeter,
+            reading.VolumeFlow.CubicCentimetersPerMinute
+        );
+        Close.Within(1e-14, 0.5 / 140, collected.ResolutionShare.DecimalFractions);
+        Assert.Equal("140 g", collected.ToString());
+        Assert.Equal(
+            "475 cm3",
+            CollectedFuel.FromVolume(Volume.FromCubicCentimeters(475), Volume.FromCubicCentimeters(5)).ToString()
+        );
+    }
+
     /// <summary>Four times the pressure is twice the flow.</summary>
     [Fact]
     public void ToRating_AtAnotherPressure_FollowsTheRootLaw() =>
@@ -47,6 +68,46 @@ public sealed class ReadingTests
             "collected",
             () => _ = new StaticFlowReading(default, Duration.FromSeconds(30), TestBench.Conditions)
         );
+
+    [Fact]
+    public void DynamicFlow_NothingCollected_IsRefused()
+    {
+        DynamicFlowReading read = TestBench.Pulse(5, 12);
+        Words.Refused<ArgumentException>(
+            "collected",
+            () =>
+                _ = new DynamicFlowReading(
+                    read.PulseWidth,
+                    read.Period,
+                    read.Pulses,
+                    default,
+                    read.AtInjector,
+                    TestBench.Conditions
+                )
+        );
+    }
+
+    /// <summary>From one pulse to 100 million.</summary>
+    [Theory]
+    [InlineData(0, false)]
+    [InlineData(1, true)]
+    [InlineData(100_000_000, true)]
+    [InlineData(100_000_001, false)]
+    public void DynamicFlow_CountOfPulses_IsBounded(int pulses, bool isTaken)
+    {
+        DynamicFlowReading read = TestBench.Pulse(5, 12);
+        DynamicFlowReading Of() =>
+            new(read.PulseWidth, read.Period, pulses, read.Collected, read.AtInjector, TestBench.Conditions);
+
+        if (isTaken)
+        {
+            Close.Within(1e-12, 12_000.0 / pulses, Of().MassPerPulse.Milligrams);
+        }
+        else
+        {
+            Words.Refused<ArgumentOutOfRangeException>("pulses", () => Of());
+        }
+    }
 
     [Fact]
     public void StaticFlow_NoTime_IsRefused() =>
