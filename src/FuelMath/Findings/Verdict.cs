@@ -48,7 +48,7 @@ public sealed partial class Verdict
     public static Verdict Of(IEnumerable<Finding> findings)
     {
         ArgumentNullException.ThrowIfNull(findings);
-        return new([.. Lists.NoNulls(findings).OrderByDescending(KindOf).ThenByDescending(f => f.Severity)]);
+        return new([.. Lists.NoNulls(findings).OrderByDescending(KindOf)]);
     }
 
     /// <summary>The combined verdict: the worst of several, with equal findings listed once.</summary>

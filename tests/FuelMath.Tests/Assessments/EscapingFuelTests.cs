@@ -70,6 +70,7 @@ public sealed class EscapingFuelTests
         Assert.Equal(Verdict.Outcome.DoNotRun, assessed.Verdict.Kind);
         Finding found = Assert.Single(state.Findings, f => f.Code == FindingCode.FuelEscapes);
         Assert.Equal(("outside", Severity.Danger), (found.Part, found.Severity));
+        Assert.Equal("Fuel leaves the system at 'outside', through 'hole'", found.What);
         Close.Within(1e-9, state.FlowThrough("hole").LitersPerHour, ((VolumeFlow)found.ValueQuantity!).LitersPerHour);
         Assert.DoesNotContain(" 0.0 L/h", found.Value, StringComparison.Ordinal);
     }

@@ -67,6 +67,39 @@ public sealed partial class VerdictTests
     public void ToString_HoldsWithSomethingNotJudged_SaysBoth() =>
         Assert.Equal("holds; not judged: something", Verdict.Of([Made(Severity.Note, true)]).ToString());
 
+    /// <summary>The first reason stands there, the others are counted; what does not decide is not.</summary>
+    [Theory]
+    [InlineData(1, "act first: something (1)")]
+    [InlineData(2, "act first: something (1) and 1 more")]
+    [InlineData(3, "act first: something (1) and 2 more")]
+    public void ToString_OfReasons_CountsThoseAfterTheFirst(int warnings, string expected) =>
+        Assert.Equal(
+            expected,
+            Verdict
+                .Of([.. Enumerable.Repeat(Made(Severity.Warning, false), warnings), Made(Severity.Note, false)])
+                .ToString()
+        );
+
+    /// <summary>A danger, what is not known, a warning, a note: in this order, and those alike as they came.</summary>
+    [Fact]
+    public void Findings_OfAVerdict_TheGravestFirst()
+    {
+        Finding[] given =
+        [
+            Made(Severity.Note, false),
+            Made(Severity.Warning, false),
+            Made(Severity.Danger, false),
+            Made(Severity.Note, true),
+            Made(Severity.Warning, true),
+            Made(Severity.Danger, true),
+        ];
+
+        Assert.Equal<Finding>(
+            [given[2], given[5], given[4], given[1], given[0], given[3]],
+            [.. Verdict.Of(given).Findings]
+        );
+    }
+
     [Fact]
     public void WithQuantities_OfAFinding_KeepsTheRest()
     {

@@ -105,7 +105,7 @@ public sealed class ReadingTests
         }
         else
         {
-            Words.Refused<ArgumentOutOfRangeException>("pulses", () => Of());
+            Words.Refused<ArgumentOutOfRangeException>(nameof(pulses), () => Of());
         }
     }
 

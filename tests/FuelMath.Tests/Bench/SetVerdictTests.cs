@@ -59,6 +59,7 @@ public sealed class SetVerdictTests
             (FindingCode.LeakageUndecided, true, Severity.Warning),
             (finding.Code, finding.IsNotKnown, finding.Severity)
         );
+        Assert.Equal("The leakage of injector 'B' was not watched for long enough to accept it", finding.What);
     }
 
     /// <summary>Without a reading nothing says that an injector is tight: one note for all of them.</summary>
@@ -138,6 +139,12 @@ public sealed class SetVerdictTests
         Assert.Equal(verdict, report.Verdict);
         Finding finding = Assert.Single(report.Findings, f => f.Code == code);
         Assert.Equal(verdict == BenchVerdict.Undecided, finding.IsNotKnown);
+        Assert.Equal(
+            verdict == BenchVerdict.Undecided
+                ? "The meter is too coarse to place the coil of injector 'B' in its band"
+                : "The coil of injector 'B' is outside its band at 20 °C",
+            finding.What
+        );
         Assert.Equal(ElectricResistance.FromOhms(limit), finding.LimitQuantity);
         Assert.Equal(ohms, ((ElectricResistance)finding.ValueQuantity!).Ohms, 1e-9);
     }

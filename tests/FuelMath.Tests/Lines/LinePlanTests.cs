@@ -43,6 +43,26 @@ public sealed class LinePlanTests
         );
     }
 
+    /// <summary>The same boss and a smaller stud: it does not even thread.</summary>
+    [Fact]
+    public void Check_AnotherSize_DoesNotGoTogether()
+    {
+        LinePlan line = new(
+            "feed",
+            [
+                new LinePlan.StartPort("pump outlet", FittingEnd.ORingBoss(8, Female)),
+                new LinePlan.AdapterPiece(
+                    new("union", FittingEnd.ORingBoss(6, Male), FittingEnd.Flare37(6, Male)),
+                    LineMeasures.Fitting("union", 0.5)
+                ),
+                new LinePlan.HosePiece(One.Hose("hose", 1000)),
+            ]
+        );
+
+        Finding finding = Assert.Single(line.Check(), f => f.Severity == Severity.Danger);
+        Assert.Equal("Joint 'pump outlet' to 'union' does not go together", finding.What);
+    }
+
     [Fact]
     public void Check_SoundLine_HasNotesOnly()
     {

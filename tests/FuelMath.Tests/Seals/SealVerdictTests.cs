@@ -47,6 +47,51 @@ public sealed class SealVerdictTests
             Assert.Equal(expected, found.TryGetValue(code, out Severity severity) ? severity : null);
     }
 
+    /// <summary>
+    /// A ring of 20.5 mm over its section in a groove of 20 mm is 2.5 % too large: within 3 %, but not with a tenth of a
+    /// millimeter of its own and of the groove; 20.7 mm is 3.5 %.
+    /// </summary>
+    [Theory]
+    [InlineData(20.5, 0.0, null)]
+    [InlineData(20.5, 0.1, Severity.Warning)]
+    [InlineData(20.7, 0.0, Severity.Danger)]
+    [InlineData(20.7, 0.1, Severity.Danger)]
+    public void Check_RingTooLarge_IsADangerBeyondItsNominalMeasures(double ring, double off, Severity? expected)
+    {
+        ORingFit fit = new FitMeasures(ring, 2, (20 / ring) - 1, 0.8, off).ToFit();
+
+        Assert.Equal(
+            expected,
+            fit.Check(Bounds.RadialStatic).SingleOrDefault(f => f.Code == FindingCode.SealOversize)?.Severity
+        );
+    }
+
+    /// <summary>A squeeze of just the most that is allowed is a note while only the worst case exceeds it.</summary>
+    [Fact]
+    public void Check_SqueezeLikelyAtItsLimit_IsANote()
+    {
+        ORingFit fit = new FitMeasures(20, 3, 0.02, 0.8, 0.05).ToFit();
+
+        Assert.Equal(Severity.Note, SqueezeAt(fit.Squeeze.LikelyGreatest));
+        Assert.Equal(Severity.Warning, SqueezeAt(fit.Squeeze.LikelyGreatest * (1 - 1e-9)));
+
+        Severity SqueezeAt(Ratio most) =>
+            Assert
+                .Single(
+                    fit.Check(
+                        new Bounds(
+                            Ratio.FromPercent(1),
+                            most,
+                            Ratio.FromPercent(5),
+                            Ratio.FromPercent(90),
+                            FitMeasures.Source
+                        )
+                    ),
+                    f => f.Code == FindingCode.SealSqueezeHigh
+                )
+                .Severity;
+    }
+
     /// <summary>What is allowed at most may be reached: a limit of just the value is kept, one below it is not.</summary>
     [Property(Arbitrary = [typeof(SealArbitraries)])]
     public void Check_AtItsOwnValues_IsKept(FitMeasures measures)
