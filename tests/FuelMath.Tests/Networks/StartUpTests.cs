@@ -42,6 +42,18 @@ public sealed class StartUpTests
         KeepsEveryLawAndMass(drawn, drawn.Network.Solve());
     }
 
+    /// <summary>
+    /// All pumps lift less than the manifold holds. Nothing flows, and what rounding of pressures lets through is more than
+    /// what counts as balanced.
+    /// </summary>
+    [Fact]
+    public void Solve_NothingFlowsButRounding_KeepsEveryLawAndMass()
+    {
+        var drawn = new RandomNetwork(587_474);
+
+        KeepsEveryLawAndMass(drawn, drawn.Network.Solve());
+    }
+
     private static void KeepsEveryLawAndMass(RandomNetwork drawn, NetworkState state)
     {
         LinkBalance.Holds(drawn.Network, state, "drawn at random");
