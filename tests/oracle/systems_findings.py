@@ -13,8 +13,8 @@ COMMON_PRACTICE = {
     "feedVelocity": 4.0, "suctionVelocity": 1.2, "vaporMargin": 20e3,
 }
 # Ahead of a reducing regulator the page says of a reserve what it counts, but not by which formula: held no closer than this.
-# At fuel cut, where a bleed takes all, no closer than half of the limit.
-LOOSE = 0.1, 0.5
+# At fuel cut it is shut, and nothing says what it will hold: not held at all.
+LOOSE = 0.1
 NOTE, WARNING, DANGER = "Note", "Warning", "Danger"
 
 
@@ -219,11 +219,12 @@ class Judge:
             short = any(f["code"] in ("RegulatorShut", "RegulatorStarved") for f in self.found)
             self.share = None if reducing or total == returned else left / (total - returned)
             least = self.limits["pumpReserve"] * (total - returned)
-            loose = LOOSE[self.kind == "cut"] * least if reducing else 0
-            if left < least + loose and not short:
+            loose = LOOSE * least if reducing else 0
+            shut = reducing and self.kind == "cut"
+            if (left < least + loose or shut) and not short:
                 self.say("PumpReserveLow", WARNING, "pumps", left)
                 if reducing:
-                    self.found[-1] |= {"within": loose, "either": abs(left - least) < loose}
+                    self.found[-1] |= {"within": math.inf if shut else loose, "either": shut or abs(left - least) < loose}
         for tank, balance in zip(self.s.surge, self.state["surgeTanks"]):
             need = balance["drawn"] - balance["returned"]
             left = balance["lift"] - need
