@@ -149,7 +149,7 @@ class Judge:
     # ---- what the controller was told: findings.md, controllers.md
 
     def told(self):
-        """Of each stage that sprays, where its pressure is furthest from what was told. A rail told with another reference than
+        """Of each stage that sprays, where its pressure is furthest from what was told; the lowest where that is a danger. A rail told with another reference than
         its regulator has is one finding, and what would be off beside that, told with the right one, is another."""
         if not self.pulsed:
             return
@@ -160,7 +160,7 @@ class Judge:
                 continue
             told = self.solve.told_difference(s)
             seen = [(r["difference"], p["node"]) for (t, p), r in zip(self.solve.seats, self.state["injectors"]) if t == s]
-            difference, node = max(seen, key=lambda x: abs(x[0] / told - 1))
+            difference, node = self.worst(seen, told)
             off = difference / told - 1
             if abs(off) <= limit:
                 continue
@@ -168,9 +168,16 @@ class Judge:
                      if key in ("regulator", "reducingRegulator")]
             if stage["discharge"] == "manifold" and fixed and fixed[0] != (belief.get("railReference") == "fixed"):
                 self.off("RailReferenceNotAsTold", stage["name"], off)
-                off = difference / (si(belief["differentialPressure"]) - (self.solve.against[s] if fixed[0] else 0.0)) - 1
+                other = si(belief["differentialPressure"]) - (self.solve.against[s] if fixed[0] else 0.0)
+                difference, node = self.worst(seen, other)
+                off = difference / other - 1
             if not any(f["code"] == "PressureNotAsTold" and f["part"] == node and abs(f["value"] - off) < 1e-9 for f in self.found):
                 self.off("PressureNotAsTold", node, off)
+
+    @staticmethod
+    def worst(seen, told):
+        least = min(seen)
+        return least if least[0] / told - 1 < -0.15 else max(seen, key=lambda x: abs(x[0] / told - 1))
 
     def off(self, code, part, off):
         if abs(off) > self.limits["pressureDeviation"]:

@@ -17,10 +17,14 @@ internal sealed class PressureFindings(SolvedSystem solved)
             return;
         }
 
-        SystemState.InjectorResult? worst = solved
-            .Parts.Injectors.Where(i => i.Stage == stage.Name)
-            .MaxBy(i => Math.Abs(i.DifferentialPressure.InSi() - told));
-        if (worst is null || IsNear(worst, told))
+        SystemState.InjectorResult[] stands = [.. solved.Parts.Injectors.Where(i => i.Stage == stage.Name)];
+        if (stands.Length == 0)
+        {
+            return;
+        }
+
+        SystemState.InjectorResult worst = Worst(stands, told);
+        if (IsNear(worst, told))
         {
             return;
         }
@@ -46,10 +50,20 @@ internal sealed class PressureFindings(SolvedSystem solved)
             Shown.Percent(limit).As($"within {Show.Percent(limit)}"),
             $"Tell the controller that the rail {real}, or change the regulator's reference: {(off < 0 ? "less" : "more")} fuel passes here at the same pulse width."
         );
-        if (other > 0 && !IsNear(worst, other))
+        SystemState.InjectorResult still = Worst(stands, other);
+        if (other > 0 && !IsNear(still, other))
         {
-            NotAsTold(worst, other);
+            NotAsTold(still, other);
         }
+    }
+
+    /// <summary>The injector farthest from what was told; the lowest where that is a danger, however much others have.</summary>
+    private static SystemState.InjectorResult Worst(SystemState.InjectorResult[] stands, double told)
+    {
+        SystemState.InjectorResult lowest = stands.MinBy(i => i.DifferentialPressure.InSi())!;
+        return Off(lowest, told) < MuchLess
+            ? lowest
+            : stands.MaxBy(i => Math.Abs(i.DifferentialPressure.InSi() - told))!;
     }
 
     /// <summary>By the regulators where there are any; else by whether the other reference explains the pressure.</summary>

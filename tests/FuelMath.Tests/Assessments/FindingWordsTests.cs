@@ -38,28 +38,34 @@ public sealed class FindingWordsTests
     [Fact]
     public void PressureNotAsTold_NamesTheInjectorThatIsFarthestOff()
     {
-        Line[] lines =
-        [
-            .. PlumbingRig
-                .Usual()
-                .Select(l => l.Name == "rail" ? new Line("rail", "rail start", "rail end", Thin()) : l),
-        ];
-        Line atTheStart = lines.Single(l => l.Part is BypassRegulator);
-        FuelSystem system = PlumbingRig.With([
-            .. lines.Select(l => l == atTheStart ? new Line(l.Name, "rail start", l.To, (FlowPart)atTheStart.Part) : l),
-        ]);
-        SystemState state = system.Solve(VerdictCases.At(Workshop.Open(0.85), 6500, 150));
-        double near = Across("rail start");
-        double far = Across("rail end");
+        SystemState state = Pinched().Solve(VerdictCases.At(Workshop.Open(0.85), 6500, 150));
+        double near = Across(state, "rail start");
+        double far = Across(state, "rail end");
 
         Finding found = Assert.Single(state.Findings, f => f.Code == FindingCode.PressureNotAsTold);
         Assert.True(Math.Abs(far - 3) > Math.Abs(near - 3) + 0.01, $"{near} and {far} bar");
         Assert.Equal("rail end", found.Part);
+    }
 
-        double Across(string node) =>
-            state.Injectors.Where(i => i.Seat.Node == node).Max(i => i.DifferentialPressure.Bars);
+    /// <summary>
+    /// The near end has far more than was told, the far end 17 % less: a lean cylinder is the danger, whatever the others have.
+    /// </summary>
+    [Fact]
+    public void PressureNotAsTold_OneEndFarAboveAndOneFarBelow_IsTheDanger()
+    {
+        OperatingPoint point = VerdictCases.At(FuelCommand.FromPulseWidths([Duration.FromMilliseconds(12)]), 6500, 150);
+        FuelSystem system = Pinched();
+        SystemState state = system.Solve(point);
+        double told = Across(state, "rail end") / 0.83;
+        Assert.True(Across(state, "rail start") > 1.25 * told, $"{state.PressureAt("rail start")}, told {told} bar");
 
-        static Hose Thin() => Workshop.Hose("rail", 2, 3);
+        Finding found = Assert.Single(
+            VerdictCases.Told(system, RailPressure.Reference.Manifold, told).Solve(point).Findings,
+            f => f.Code == FindingCode.PressureNotAsTold
+        );
+
+        Assert.Equal((Severity.Danger, "rail end"), (found.Severity, found.Part));
+        Close.Within(1e-6, -17, ((Ratio)found.ValueQuantity!).Percent);
     }
 
     /// <summary>
@@ -105,4 +111,24 @@ public sealed class FindingWordsTests
             StringComparison.Ordinal
         );
     }
+
+    /// <summary>A thin rail behind the regulator, so that its far end has less.</summary>
+    private static FuelSystem Pinched()
+    {
+        Line[] lines =
+        [
+            .. PlumbingRig
+                .Usual()
+                .Select(l =>
+                    l.Name == "rail" ? new Line("rail", "rail start", "rail end", Workshop.Hose("rail", 2, 1.8)) : l
+                ),
+        ];
+        Line atTheStart = lines.Single(l => l.Part is BypassRegulator);
+        return PlumbingRig.With([
+            .. lines.Select(l => l == atTheStart ? new Line(l.Name, "rail start", l.To, (FlowPart)atTheStart.Part) : l),
+        ]);
+    }
+
+    private static double Across(SystemState state, string node) =>
+        state.Injectors.Where(i => i.Seat.Node == node).Max(i => i.DifferentialPressure.Bars);
 }
