@@ -183,7 +183,7 @@ public sealed partial class FittedInjectors
             );
         }
 
-        (double factor, bool isAtLimit) = delivery.Correction(chambers, 1e-3, 1e3);
+        (double factor, bool isAtLimit) = delivery.UnlimitedCorrection(chambers);
         return isAtLimit
             ? throw Guard.NoSolution(
                 factor > 1 ? RefusalCode.TooLittleFuel : RefusalCode.TooMuchFuel,

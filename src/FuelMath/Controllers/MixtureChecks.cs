@@ -11,21 +11,20 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
 
     internal ImmutableArray<Finding> Found => [.. found.OrderByDescending(f => f.Severity)];
 
-    internal void LookAtBank(PredictedMixture.BankMixture bank, bool isClosedLoop)
+    internal void LookAtBank(PredictedMixture.BankMixture bank, bool isClosedLoop, double? needed)
     {
         if (bank.IsAtLimit)
         {
-            double left = bank.RemainingCorrection?.InSi() ?? double.PositiveInfinity;
-            Add(
-                FindingCode.CorrectionAtLimit,
-                left > 1 ? Severity.Danger : Severity.Warning,
-                $"bank {bank.Bank}",
-                $"The correction of bank {bank.Bank} is at its limit at '{point.Name}'",
-                $"{Show.Percent(bank.Correction.InSi())} applied, {Show.Percent(left)} of that still needed",
-                $"{Show.Percent(set.Limits.LowestCorrection.InSi())} to {Show.Percent(set.Limits.HighestCorrection.InSi())}",
-                left > 1
-                    ? "The mixture stays leaner than asked for: do not load the engine. Correct what the controller was told, or the injectors."
-                    : "The mixture stays richer than asked for. Correct what the controller was told, or fit smaller injectors."
+            found.Add(
+                CorrectionJudgement.Of(
+                    needed,
+                    (bank.RemainingCorrection?.InSi() ?? double.PositiveInfinity) > 1,
+                    set.Limits.LowestCorrection.InSi(),
+                    set.Limits.HighestCorrection.InSi(),
+                    set.Limits.Source,
+                    $" at '{point.Name}'",
+                    bank.Bank
+                )
             );
         }
         else if (isClosedLoop && bank.RemainingCorrection is { } rest && Math.Abs(rest.InSi() - 1) > 1e-6)
@@ -91,9 +90,7 @@ internal sealed class MixtureChecks(FittedInjectors set, MixturePoint point)
                         Severity.Warning,
                         stage,
                         $"Stage '{stage}' is asked for a pulse shorter than it repeats at '{point.Name}'",
-                        Shown
-                            .Milliseconds(pulses[short_].EffectiveWidth.InSi())
-                            .As($"{Show.Milliseconds(pulses[short_].EffectiveWidth.InSi())} after dead time"),
+                        Shown.Milliseconds(pulses[short_].EffectiveWidth.InSi()).As(n => $"{n} after dead time"),
                         Shown.Milliseconds(injector.LeastEffectiveWidthSi),
                         injector.Rating.Source,
                         "The mixture will wander: smaller injectors for this range, or fewer and longer pulses."

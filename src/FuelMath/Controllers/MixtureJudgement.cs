@@ -67,7 +67,7 @@ internal sealed class MixtureJudgement(
                 mixture,
                 $"The mixture{ofBank} is {(lean ? "leaner" : "richer")} than asked for{place}",
                 Deviation(lambda, target, ""),
-                Shown.Percent(lean ? limit : -limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+                Shown.Percent(lean ? limit : -limit).As(n => $"{Show.Lambda(target.Si)} within {n}"),
                 source,
                 lean
                     ? "Do not load the engine: a lean mixture destroys it. Correct the characterization, the pressure or the injector size first."
@@ -125,7 +125,7 @@ internal sealed class MixtureJudgement(
             $"chamber {chamber}",
             $"Chamber {chamber} runs leaner {against}{place}{(hidden ? $", and {sensor} does not show it" : "")}",
             Deviation(lambda, target, rest),
-            Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+            Shown.Percent(limit).As(n => $"{Show.Lambda(target.Si)} within {n}"),
             source,
             "Do not load the engine: clean, exchange or individually correct that injector first."
         );
@@ -159,10 +159,10 @@ internal sealed class MixtureJudgement(
             $"How lean a premix runs depends on how much of its oil burns{place}",
             Shown
                 .Percent(Over(bound, target))
-                .As(
+                .As(_ =>
                     $"lambda {Show.Lambda(leanest.Lambda!.Value.Si)} in chamber {leanest.Chamber} if all of it burns, {Show.Lambda(bound.Si)} if none does"
                 ),
-            Shown.Percent(limit).As($"{Show.Lambda(target.Si)} within {Show.Percent(limit)}"),
+            Shown.Percent(limit).As(n => $"{Show.Lambda(target.Si)} within {n}"),
             open ? source : Bounds,
             open
                 ? "The lean bound is beyond the limit: ask for a richer mixture until a sensor or the plugs say how much burns."
@@ -187,13 +187,12 @@ internal sealed class MixtureJudgement(
     private static Shown Deviation(Lambda lambda, Lambda target, string rest) =>
         Shown
             .Percent(Over(lambda, target))
-            .As($"lambda {Show.Lambda(lambda.Si)}, {Apart(lambda, target)} {Show.Lambda(target.Si)}{rest}");
+            .As(n => $"lambda {Show.Lambda(lambda.Si)}, {n} {Side(lambda, target)} {Show.Lambda(target.Si)}{rest}");
 
-    private static string Apart(Lambda lambda, Lambda target)
-    {
-        double over = Over(lambda, target);
-        return $"{Show.Percent(Math.Abs(over))} {(over < 0 ? "below" : "above")}";
-    }
+    private static string Apart(Lambda lambda, Lambda target) =>
+        $"{Show.Percent(Math.Abs(Over(lambda, target)))} {Side(lambda, target)}";
+
+    private static string Side(Lambda lambda, Lambda target) => lambda < target ? "below" : "above";
 
     private static double Over(Lambda lambda, Lambda target) => (lambda.Si / target.Si) - 1;
 }

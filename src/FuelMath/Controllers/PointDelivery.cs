@@ -102,6 +102,9 @@ internal sealed class PointDelivery
         return FuelAt(low) > needed * (1 + Near) ? (low, true) : (Rising.Root(FuelAt, needed, low, high), false);
     }
 
+    /// <summary>The same without the controller's limits; at a limit where no correction gives that fuel.</summary>
+    internal (double Factor, bool IsAtLimit) UnlimitedCorrection(int[] chambers) => Correction(chambers, 1e-3, 1e3);
+
     internal PredictedMixture Report(bool isClosedLoop, Func<int[], BankCommand> command)
     {
         var chambers = new PredictedMixture.ChamberMixture[set.ChamberCount];
@@ -139,7 +142,11 @@ internal sealed class PointDelivery
                 [.. given.Widths.Select(SiUnits.Duration)]
             );
             banks.Add(mixture);
-            checks.LookAtBank(mixture, isClosedLoop);
+            checks.LookAtBank(
+                mixture,
+                isClosedLoop,
+                given.IsAtLimit && UnlimitedCorrection(own) is (var needed, false) ? needed : null
+            );
             checks.LookAtPulses(this, own, given.Widths);
         }
 

@@ -23,6 +23,8 @@ internal static class LimitsShape
         Limit(Limits.Kind.FeedVelocity, QuantityShapes.Speed.Positive);
         Limit(Limits.Kind.SuctionVelocity, QuantityShapes.Speed.Positive);
         Limit(Limits.Kind.VaporMargin, QuantityShapes.PressureDifference.NotNegative);
+        Limit(Limits.Kind.LowestCorrection, QuantityShapes.Ratio.Positive);
+        Limit(Limits.Kind.HighestCorrection, QuantityShapes.Ratio.Positive);
         var reason = o.Required("reason", TextShape.Note, l => l.Reason).Says("Why.");
         o.ExactlyOne([.. limits.Select(l => l.Property)]);
         return f => limits.First(l => f.Has(l.Property)).Make(f, f.Of(reason));
@@ -39,7 +41,7 @@ internal static class LimitsShape
                 .Says("The limit of that name.");
             limits.Add((limit, (f, why) => new(kind, f.Of(limit)!.Value, why)));
         }
-    }).List(1, 8);
+    }).List(1, Enum.GetValues<Limits.Kind>().Length);
 
     private static readonly ObjectShape<Limits> InFull = new(o =>
     {
@@ -72,6 +74,10 @@ internal static class LimitsShape
                 l => Standing(l).VaporMarginDifference
             )
             .Says("Least difference between absolute pressure and vapor pressure.");
+        var lowest = o.Required("lowestCorrection", QuantityShapes.Ratio.Positive, l => Standing(l).LowestCorrection)
+            .Says("Least factor on the fuel that the controller's correction applies, up to 100 %.");
+        var highest = o.Required("highestCorrection", QuantityShapes.Ratio.Positive, l => Standing(l).HighestCorrection)
+            .Says("Greatest factor on the fuel that the controller's correction applies, 100 % or more.");
         var source = o.Source(l => l.Source);
         var own = o.Optional(Own, OwnList, l => l.Own)
             .Says("What the owner set in place of others, each with its reason.");
@@ -86,6 +92,8 @@ internal static class LimitsShape
                     f.Of(feedVelocity),
                     f.Of(suctionVelocity),
                     f.Of(vaporMargin),
+                    f.Of(lowest),
+                    f.Of(highest),
                     f.Of(source)
                 ),
                 f.Of(own)

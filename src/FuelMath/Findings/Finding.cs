@@ -97,13 +97,16 @@ public sealed class Finding
         Shown limit,
         DataSource source,
         string action
-    ) =>
-        new(
-            new(code, severity, part, what, value.Text, limit.Text, source, action),
+    )
+    {
+        int digits = Shown.FurtherDigits(value, limit);
+        return new(
+            new(code, severity, part, what, value.Text(digits), limit.Text(digits), source, action),
             false,
             value.Quantity,
             limit.Quantity
         );
+    }
 
     /// <summary>The same finding with its numbers as quantities.</summary>
     /// <param name="value">The value found.</param>

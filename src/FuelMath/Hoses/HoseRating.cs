@@ -106,16 +106,16 @@ public sealed partial class HoseRating
         if (pressure > allowed)
         {
             found.Add(
-                new Finding(
+                Finding.Of(
                     FindingCode.HoseOverPressure,
                     Severity.Danger,
                     hose.Name,
                     $"Hose '{hose.Name}' is above its working pressure at this temperature",
-                    Show.Bar(pressure.Si),
-                    Show.Bar(allowed.Si),
+                    Shown.Bar(pressure.Si),
+                    Shown.Bar(allowed.Si),
                     Source,
                     "Use a hose that is rated for it, keep it cooler, or lower the pressure."
-                ).WithQuantities(pressure.AboveAmbient, allowed.AboveAmbient)
+                )
             );
         }
 

@@ -84,18 +84,18 @@ public sealed partial class VelocityGuideline
             ? []
             :
             [
-                new Finding(
+                Finding.Of(
                     FindingCode.HoseVelocityHigh,
                     side == LineSide.Suction ? Severity.Warning : Severity.Note,
                     hose.Name,
                     $"Fuel runs fast in hose '{hose.Name}'",
-                    Show.MetersPerSecond(velocity),
-                    Show.MetersPerSecond(limit.InSi()),
+                    Shown.MetersPerSecond(velocity),
+                    Shown.MetersPerSecond(limit.InSi()),
                     Source,
                     side == LineSide.Suction
                         ? "A larger suction hose: pressure lost ahead of a pump makes vapor."
                         : "Pressure losses grow with its square; a larger bore costs little."
-                ).WithQuantities(SiUnits.Speed(velocity), limit),
+                ),
             ];
     }
 

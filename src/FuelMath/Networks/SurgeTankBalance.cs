@@ -123,8 +123,8 @@ public sealed partial class SurgeTankBalance
             severity,
             node,
             $"Surge tank '{node}' drains: more is drawn than comes",
-            Shown.Seconds(lasts).As($"empty after {Show.Seconds(lasts)}: {brought}"),
-            time is { } asked ? Shown.Seconds(asked).As($"lasts {Show.Seconds(asked)}") : "does not drain",
+            Shown.Seconds(lasts).As(n => $"empty after {n}: {brought}"),
+            time is { } asked ? Shown.Seconds(asked).As(n => $"lasts {n}") : "does not drain",
             Balance,
             "More lift pump, less restriction to the tank, or less demand: when it is empty its pump sucks air, and the mixture turns lean under load."
         );

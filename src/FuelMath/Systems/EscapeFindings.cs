@@ -57,8 +57,8 @@ internal sealed class EscapeFindings(SolvedSystem solved)
             Severity.Danger,
             place,
             $"Fuel leaves the system at '{place}', through {string.Join(", ", through)}",
-            Shown.LitersPerHour(received).As(Words(received)),
-            Shown.LitersPerHour(0).As("none"),
+            Shown.LitersPerHour(received).As(_ => Words(received)),
+            Shown.LitersPerHour(0).As(_ => "none"),
             "Do not run: escaped fuel burns. Shut it, and search for what else leaks. Where this is a tank whose fuel is drawn again, draw that line, too, or draw both tanks as one.",
             Kept
         );

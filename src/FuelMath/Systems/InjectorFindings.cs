@@ -53,7 +53,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     Severity.Warning,
                     stage.Name,
                     $"Stage '{stage.Name}' is asked for a pulse shorter than its injectors repeat",
-                    $"{Show.Milliseconds(wandering.Pulse.EffectiveWidth.InSi())} after dead time",
+                    Shown.Milliseconds(wandering.Pulse.EffectiveWidth.InSi()).As(n => $"{n} after dead time"),
                     Shown.Milliseconds(wandering.Seat.Injector.SmallestRepeatableWidth.InSi()),
                     "The mixture will wander. Use smaller injectors for this range or a longer, less frequent pulse.",
                     wandering.Seat.Injector.Rating.Source
@@ -68,7 +68,7 @@ internal sealed class InjectorFindings(SolvedSystem solved)
                     stage.Name,
                     $"Stage '{stage.Name}' would need a pulse shorter than its injectors repeat, and gets the shortest that they do",
                     $"{Show.Percent(excess)} more fuel than asked for",
-                    Shown.Milliseconds(least).As($"{Show.Milliseconds(least)} after dead time"),
+                    Shown.Milliseconds(least).As(n => $"{n} after dead time"),
                     "The engine runs rich here, and no correction helps. Use smaller injectors for this range or a longer, less frequent pulse.",
                     solved.System.Stages[s].Seats[0].Injector.Rating.Source
                 );

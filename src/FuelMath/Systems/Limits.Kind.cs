@@ -30,5 +30,11 @@ public sealed partial class Limits
 
         /// <summary>Least difference between absolute pressure and vapor pressure; a pressure difference.</summary>
         VaporMargin,
+
+        /// <summary>Least factor on the fuel that the controller's correction applies; a ratio.</summary>
+        LowestCorrection,
+
+        /// <summary>Greatest factor on the fuel that the controller's correction applies; a ratio.</summary>
+        HighestCorrection,
     }
 }

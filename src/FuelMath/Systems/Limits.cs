@@ -20,6 +20,8 @@ public sealed partial class Limits
     /// <param name="feedVelocity">Largest mean velocity on the pressure side.</param>
     /// <param name="suctionVelocity">Largest mean velocity ahead of a pump.</param>
     /// <param name="vaporMargin">Least difference between absolute pressure and vapor pressure anywhere in the path.</param>
+    /// <param name="lowestCorrection">Least factor on the fuel that the controller's correction applies; above 0 % and up to 100 %.</param>
+    /// <param name="highestCorrection">Greatest factor on the fuel that it applies; 100 % to 1000 %.</param>
     /// <param name="source">Where the limits come from.</param>
     /// <exception cref="ArgumentOutOfRangeException">A limit is out of its range.</exception>
     /// <exception cref="ArgumentNullException"><paramref name="source"/> is null.</exception>
@@ -32,6 +34,8 @@ public sealed partial class Limits
         Speed feedVelocity,
         Speed suctionVelocity,
         Pressure vaporMargin,
+        Ratio lowestCorrection,
+        Ratio highestCorrection,
         DataSource source
     )
     {
@@ -44,6 +48,7 @@ public sealed partial class Limits
         Guard.Positive(feedVelocity, feedVelocity.InSi());
         Guard.Positive(suctionVelocity, suctionVelocity.InSi());
         Guard.NotNegative(vaporMargin, vaporMargin.InSi());
+        _ = new MixtureLimits(lowestCorrection, highestCorrection, mixtureDeviation, source);
         DutyCycle = dutyCycle;
         PumpReserve = pumpReserve;
         PressureDeviation = pressureDeviation;
@@ -52,6 +57,7 @@ public sealed partial class Limits
         FeedVelocity = feedVelocity;
         SuctionVelocity = suctionVelocity;
         VaporMarginDifference = vaporMargin;
+        (LowestCorrection, HighestCorrection) = (lowestCorrection, highestCorrection);
         Source = source;
     }
 
@@ -61,12 +67,14 @@ public sealed partial class Limits
             SiUnits.Ratio(0.85),
             SiUnits.Ratio(0.15),
             SiUnits.Ratio(0.03),
-            SiUnits.Ratio(0.05),
+            MixtureLimits.CommonPractice.LeanDeviation,
             SiUnits.ElectricPotential(0.7),
             SiUnits.Speed(4),
             SiUnits.Speed(1.2),
             SiUnits.Pressure(20_000),
-            new DataSource("Common-practice", "rule of thumb")
+            MixtureLimits.CommonPractice.LowestCorrection,
+            MixtureLimits.CommonPractice.HighestCorrection,
+            MixtureLimits.CommonPractice.Source
         );
 
     /// <summary>Largest duty cycle of an injector.</summary>
@@ -92,6 +100,12 @@ public sealed partial class Limits
 
     /// <summary>Least difference between absolute pressure and vapor pressure anywhere in the path.</summary>
     public Pressure VaporMarginDifference { get; }
+
+    /// <summary>Least factor on the fuel that the controller's correction applies.</summary>
+    public Ratio LowestCorrection { get; }
+
+    /// <summary>Greatest factor on the fuel that the controller's correction applies.</summary>
+    public Ratio HighestCorrection { get; }
 
     /// <summary>Where the limits come from that are not among <see cref="Own"/>.</summary>
     public DataSource Source { get; }
@@ -135,6 +149,8 @@ public sealed partial class Limits
             own.Kind == Kind.FeedVelocity ? (Speed)own.Value : FeedVelocity,
             own.Kind == Kind.SuctionVelocity ? (Speed)own.Value : SuctionVelocity,
             own.Kind == Kind.VaporMargin ? (Pressure)own.Value : VaporMarginDifference,
+            Share(Kind.LowestCorrection, LowestCorrection),
+            Share(Kind.HighestCorrection, HighestCorrection),
             Source
         )
         {
@@ -158,6 +174,8 @@ public sealed partial class Limits
             Kind.FeedVelocity => FeedVelocity,
             Kind.SuctionVelocity => SuctionVelocity,
             Kind.VaporMargin => VaporMarginDifference,
+            Kind.LowestCorrection => LowestCorrection,
+            Kind.HighestCorrection => HighestCorrection,
             _ => throw Guard.NoChoice(kind),
         };
 

@@ -45,29 +45,27 @@ internal sealed class MixtureFindings(SolvedSystem solved)
     /// </summary>
     private void LookAtCorrection(BankResult bank)
     {
-        MixtureLimits limits = MixtureLimits.CommonPractice;
+        Limits limits = solved.System.Limits;
         (double least, double most) = (limits.LowestCorrection.InSi(), limits.HighestCorrection.InSi());
-        if (bank.Correction?.InSi() is not { } needed || (needed >= least && needed <= most))
+        if (
+            bank.Correction?.InSi() is not { } needed
+            || (needed >= least * (1 - Guard.EdgeTolerance) && needed <= most * (1 + Guard.EdgeTolerance))
+        )
         {
             return;
         }
 
-        bool lean = needed > most;
-        string left = Show.Percent(Math.Abs((needed / (lean ? most : least)) - 1));
-        string part = solved.Parts.Banks.Length > 1 ? $"bank {bank.Bank}" : "mixture";
+        bool isLean = needed > most;
         solved.Add(
-            FindingCode.CorrectionAtLimit,
-            lean ? Severity.Danger : Severity.Warning,
-            part,
-            solved.Parts.Banks.Length > 1
-                ? $"Bank {bank.Bank} needs more correction than controllers give"
-                : "The mixture needs more correction than controllers give",
-            Shown.Percent(needed).As($"{Show.Percent(needed)} of the fuel that it would give by itself"),
-            Shown.Percent(lean ? most : least).As($"{Show.Percent(least)} to {Show.Percent(most)}"),
-            lean
-                ? $"Do not load the engine: at that limit the mixture stays {left} leaner than asked for. Correct what the controller was told of injectors, pressure and fuel."
-                : $"At that limit the mixture stays {left} richer than asked for. Correct what the controller was told of injectors, pressure and fuel.",
-            limits.Source
+            CorrectionJudgement.Of(
+                needed,
+                isLean,
+                least,
+                most,
+                limits.SourceOf(isLean ? Limits.Kind.HighestCorrection : Limits.Kind.LowestCorrection),
+                "",
+                solved.Parts.Banks.Length > 1 ? bank.Bank : null
+            )
         );
     }
 }

@@ -46,12 +46,8 @@ internal sealed class PathFindings(SolvedSystem solved)
                 Severity.Warning,
                 tank.Node,
                 $"What is lifted into surge tank '{tank.Node}' is little more than it loses",
-                Shown
-                    .LitersPerHour(spare)
-                    .As($"{Show.LitersPerHour(spare)} overflow beside {Show.LitersPerHour(lost)} that it loses"),
-                Shown
-                    .LitersPerHour(limit * lost)
-                    .As($"at least {Show.LitersPerHour(limit * lost)}, {Show.Percent(limit)} of what it loses"),
+                Shown.LitersPerHour(spare).As(n => $"{n} overflow beside {Show.LitersPerHour(lost)} that it loses"),
+                Shown.LitersPerHour(limit * lost).As(n => $"at least {n}, {Show.Percent(limit)} of what it loses"),
                 "A worn lift pump, a loaded strainer or a low battery will let the tank drain here first: its pump then sucks air."
             );
         }
@@ -76,12 +72,8 @@ internal sealed class PathFindings(SolvedSystem solved)
                 Severity.Warning,
                 "pumps",
                 "The pumps can give little more at the pressure that must hold",
-                Shown
-                    .LitersPerHour(reserve)
-                    .As($"{Show.LitersPerHour(reserve)} left beside {Show.LitersPerHour(drawn)} drawn"),
-                Shown
-                    .LitersPerHour(limit * drawn)
-                    .As($"at least {Show.LitersPerHour(limit * drawn)}, {Show.Percent(limit)} of the flow drawn"),
+                Shown.LitersPerHour(reserve).As(n => $"{n} left beside {Show.LitersPerHour(drawn)} drawn"),
+                Shown.LitersPerHour(limit * drawn).As(n => $"at least {n}, {Show.Percent(limit)} of the flow drawn"),
                 "A worn pump, a loaded filter or a tired battery will let rail pressure fall here first."
             );
         }
@@ -98,12 +90,10 @@ internal sealed class PathFindings(SolvedSystem solved)
                         mixed
                             ? "What the pumps could still give is not known: some are in series, others in parallel, or fuel circulates between them"
                             : "What the pumps could still give is not known: without a regulator, nothing but what the controller was told says which pressure must hold",
-                        Shown.LitersPerHour(drawn).As($"{Show.LitersPerHour(drawn)} drawn"),
+                        Shown.LitersPerHour(drawn).As(n => $"{n} drawn"),
                         Shown
                             .LitersPerHour(limit * drawn)
-                            .As(
-                                $"at least {Show.LitersPerHour(limit * drawn)}, {Show.Percent(limit)} of the flow drawn"
-                            ),
+                            .As(n => $"at least {n}, {Show.Percent(limit)} of the flow drawn"),
                         PartState.ByDefinition,
                         "Solve a point that draws more, and see whether the pressure still holds there."
                     )

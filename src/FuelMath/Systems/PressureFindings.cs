@@ -47,7 +47,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
             stage.Name,
             $"The rail of stage '{stage.Name}' {real}, and the controller was told that it {(isToldFixed ? "is fixed" : "follows the manifold")}",
             Value(worst, told),
-            Shown.Percent(limit).As($"within {Show.Percent(limit)}"),
+            Shown.Percent(limit).As(n => $"within {n}"),
             $"Tell the controller that the rail {real}, or change the regulator's reference: {(off < 0 ? "less" : "more")} fuel passes here at the same pulse width."
         );
         SystemState.InjectorResult still = Worst(stands, other);
@@ -87,7 +87,7 @@ internal sealed class PressureFindings(SolvedSystem solved)
             worst.Seat.Node,
             $"Injector differential pressure at '{worst.Seat.Node}' is not what the controller was told",
             Value(worst, told),
-            Shown.Percent(limit).As($"within {Show.Percent(limit)}"),
+            Shown.Percent(limit).As(n => $"within {n}"),
             off < 0
                 ? "Less fuel passes at the same pulse width: find the pressure loss, or give the controller a measured pressure."
                 : "More fuel passes at the same pulse width: find what lifts the pressure, or give the controller a measured pressure."
@@ -99,9 +99,9 @@ internal sealed class PressureFindings(SolvedSystem solved)
         (double off, string real) = (Off(worst, told), Show.Bar(worst.DifferentialPressure.InSi()));
         return Shown
             .Percent(off)
-            .As(
+            .As(n =>
                 told > 0
-                    ? $"{real}, {Show.Percent(Math.Abs(off))} {(off < 0 ? "below" : "above")} {Show.Bar(told)}"
+                    ? $"{real}, {n} {(off < 0 ? "below" : "above")} {Show.Bar(told)}"
                     : $"{real}, where the controller reckons with none"
             );
     }

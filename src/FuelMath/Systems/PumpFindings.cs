@@ -33,10 +33,10 @@ internal sealed class PumpFindings(SolvedSystem solved)
                 ),
                 Shown
                     .LitersPerHour(flow)
-                    .As(
+                    .As(_ =>
                         $"{Show.LitersPerHour(flow)} as {(ratio > 1 ? Displacing : Slinging)}, {Show.LitersPerHour(more.InSi())} as {(ratio > 1 ? Slinging : Displacing)}, {Show.Percent(Math.Abs(ratio - 1))} {(ratio > 1 ? "denser" : "lighter")}"
                     ),
-                Shown.Percent(WorthAWord).As($"within {Show.Percent(WorthAWord)}"),
+                Shown.Percent(WorthAWord).As(n => $"within {n}"),
                 "The lesser flow is reckoned with. Say whether it is a displacement or a rotodynamic (turbine) pump, or measure it with this fuel.",
                 Similarity
             );

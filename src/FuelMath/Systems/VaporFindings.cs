@@ -45,7 +45,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
             NotChecked(
                 "The vapor pressure is not known at this fuel temperature: boiling is not checked",
                 Shown.Celsius(fuel),
-                Shown.Celsius(highest).As($"data up to {Show.Celsius(highest)}")
+                Shown.Celsius(highest).As(n => $"data up to {n}")
             );
             return;
         }
@@ -68,7 +68,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
                 Severity.Note,
                 solved.System.Fuel.Name,
                 $"The gasoline told and E85 class {told.Number} do not go together",
-                Shown.Bar(mixed.Si).As($"{Show.Bar(mixed.Si)} as mixed, at {Show.Celsius(E85Class.At.InSi())}"),
+                Shown.Bar(mixed.Si).As(n => $"{n} as mixed, at {Show.Celsius(E85Class.At.InSi())}"),
                 $"{Show.Bar(told.LowestVaporPressure.Si)} to {Show.Bar(told.HighestVaporPressure.Si)}",
                 E85Class.Source,
                 "The higher of both is reckoned with: ask which class is in the pump, or measure the vapor pressure."
@@ -95,7 +95,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
             NotChecked(
                 "The vapor pressure is not known at this fuel temperature: boiling is not checked",
                 Shown.Celsius(fuel),
-                Shown.Celsius(lowest).As($"data from {Show.Celsius(lowest)}")
+                Shown.Celsius(lowest).As(n => $"data from {n}")
             );
             return;
         }
@@ -109,10 +109,10 @@ internal sealed class VaporFindings(SolvedSystem solved)
                 margin <= 0 ? $"Fuel boils at '{node}'" : $"Fuel is near boiling at '{node}'",
                 Shown
                     .Bar(margin)
-                    .As(
-                        $"{Show.Bar(Math.Abs(margin))} {(margin < 0 ? "below" : "above")} its vapor pressure of {Show.Bar(vapor)} at {Show.Celsius(fuel)} ({solved.System.Fuel.VaporPressure.Origin})"
+                    .As(n =>
+                        $"{n} {(margin < 0 ? "below" : "above")} its vapor pressure of {Show.Bar(vapor)} at {Show.Celsius(fuel)} ({solved.System.Fuel.VaporPressure.Origin})"
                     ),
-                Shown.Bar(limit).As($"at least {Show.Bar(limit)} above"),
+                Shown.Bar(limit).As(n => $"at least {n} above"),
                 "Cool the fuel, flood the pump inlet, shorten and widen the suction side, or use a less volatile fuel."
             );
         }

@@ -29,14 +29,10 @@ internal sealed class WiringFindings(SolvedSystem solved)
                 drains ? Severity.Warning : Severity.Note,
                 source.Name,
                 $"Alternator '{source.Name}' gives all it can",
-                new Shown(
-                    $"{Show.Volts(wiring.VoltageOf(source.Name).InSi())}, {Show.Amperes(Math.Abs(drained))} {way} the battery",
-                    SiUnits.ElectricCurrent(drained)
-                ),
-                new Shown(
-                    $"{Show.Volts(source.Volts)}, {Show.Amperes(source.Limit)} from the alternator",
-                    SiUnits.ElectricCurrent(source.Limit)
-                ),
+                Shown
+                    .Amperes(drained)
+                    .As(n => $"{Show.Volts(wiring.VoltageOf(source.Name).InSi())}, {n} {way} the battery"),
+                Shown.Amperes(source.Limit).As(n => $"{Show.Volts(source.Volts)}, {n} from the alternator"),
                 drains
                     ? "What it lacks comes out of the battery, which drains: fewer loads, more speed, or a larger alternator."
                     : "The battery is still charged, with what the loads leave: a further load of that size would drain it.",

@@ -118,9 +118,10 @@ public sealed class FittedInjectorsTests
         Assert.Equal(1.25, mixture.Banks[0].Correction.DecimalFractions);
         Close.Within(1e-12, left, mixture.Banks[0].RemainingCorrection!.Value.DecimalFractions);
         Assert.Equal(
-            "Danger: The correction of bank 1 is at its limit at 'test': 125.0 % applied, 103.9 % of that still needed "
-                + "(limit 75.0 % to 125.0 %, [Common-practice] rule of thumb). The mixture stays leaner than asked for: "
-                + "do not load the engine. Correct what the controller was told, or the injectors.",
+            "Danger: The mixture of bank 1 needs more correction than the controller gives at 'test': 129.9 % of the fuel "
+                + "that it would give by itself (limit 75.0 % to 125.0 %, [Common-practice] rule of thumb). Do not load the "
+                + "engine: at that limit the mixture stays leaner than asked for. Correct what the controller was told of "
+                + "injectors, pressure and fuel, or fit larger injectors.",
             mixture.Findings[0].ToString()
         );
     }

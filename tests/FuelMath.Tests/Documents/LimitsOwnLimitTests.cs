@@ -48,8 +48,9 @@ public sealed class LimitsOwnLimitTests
     [InlineData(
         """
             {"dutyCycle": "85 %", "pumpReserve": "20 %", "pressureDeviation": "3 %", "mixtureDeviation": "5 %", "voltageDrop": "0.7 V",
-            "feedVelocity": "4 m/s", "suctionVelocity": "1.2 m/s", "vaporMargin": "20 kPa", "source": {"key": "Workshop-class", "locator": "own"},
-            "own": [{"vaporMargin": "30 kPa", "reason": "hot country"}, {"feedVelocity": "3 m/s", "reason": "noise"}]}
+            "feedVelocity": "4 m/s", "suctionVelocity": "1.2 m/s", "vaporMargin": "20 kPa",
+            "lowestCorrection": "80 %", "highestCorrection": "120 %", "source": {"key": "Workshop-class", "locator": "own"},
+            "own": [{"vaporMargin": "30 kPa", "reason": "hot country"}, {"highestCorrection": "110 %", "reason": "as set"}, {"feedVelocity": "3 m/s", "reason": "noise"}]}
             """
     )]
     public void Limits_AreWrittenAsTheyWereRead(string limits)
@@ -77,6 +78,8 @@ public sealed class LimitsOwnLimitTests
     [InlineData("""{"own": [{"dutyCycle": "90 %"}]}""")]
     [InlineData("""{"own": [{"dutyCycle": "90 %", "reason": " "}]}""")]
     [InlineData("""{"own": [{"dutyCycle": "900 %", "reason": "why"}]}""")]
+    [InlineData("""{"own": [{"lowestCorrection": "101 %", "reason": "why"}]}""")]
+    [InlineData("""{"own": [{"highestCorrection": "99 %", "reason": "why"}]}""")]
     [InlineData("""{"own": [{"reason": "why"}]}""")]
     [InlineData("""{"own": [{"dutyCycle": "90 %", "voltageDrop": "1 V", "reason": "why"}]}""")]
     [InlineData("""{"own": [{"dutyCycle": "90 %", "reason": "why"}, {"dutyCycle": "91 %", "reason": "why"}]}""")]

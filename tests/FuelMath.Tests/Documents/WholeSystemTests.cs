@@ -71,6 +71,8 @@ public sealed class WholeSystemTests
             SiUnits.Speed(3),
             SiUnits.Speed(1),
             SiUnits.Pressure(3e4),
+            SiUnits.Ratio(0.8),
+            SiUnits.Ratio(1.2),
             Source
         );
         PowerSupply power = new PowerSupply.TwoCircuits(

@@ -71,6 +71,8 @@ public sealed class LimitEqualityTests
                 usual.FeedVelocity,
                 usual.SuctionVelocity,
                 usual.VaporMarginDifference,
+                usual.LowestCorrection,
+                usual.HighestCorrection,
                 usual.Source
             ),
             Workshop.Invented

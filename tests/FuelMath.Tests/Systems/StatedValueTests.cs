@@ -102,13 +102,16 @@ public sealed class StatedValueTests
         }
     }
 
-    private static bool IsLeast(Limits.Kind kind) => kind is Limits.Kind.PumpReserve or Limits.Kind.VaporMargin;
+    private static bool IsLeast(Limits.Kind kind) =>
+        kind is Limits.Kind.PumpReserve or Limits.Kind.VaporMargin or Limits.Kind.LowestCorrection;
 
     private static bool IsAllowed(Limits.Kind kind, double value) =>
         kind switch
         {
             Limits.Kind.DutyCycle => value is >= 0.1 and <= 1,
             Limits.Kind.PumpReserve => value is >= 0 and <= 10,
+            Limits.Kind.LowestCorrection => value is > 0 and <= 1,
+            Limits.Kind.HighestCorrection => value is >= 1 and <= 10,
             _ => value > 0,
         };
 
@@ -128,6 +131,7 @@ public sealed class StatedValueTests
                 Limits.Kind.DutyCycle => 0.1,
                 Limits.Kind.PumpReserve => 10,
                 Limits.Kind.VaporMargin => 1e8,
+                Limits.Kind.LowestCorrection or Limits.Kind.HighestCorrection => 1,
                 _ => 1e-9,
             },
             UnitOf(kind)

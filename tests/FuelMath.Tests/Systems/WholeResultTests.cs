@@ -121,6 +121,34 @@ public sealed class WholeResultTests
         }
     }
 
+    /// <summary>Believed over fitted flow is the correction: 560/500 is 112 %, 460/500 is 92 %.</summary>
+    [Theory]
+    [InlineData(560, Limits.Kind.HighestCorrection, 115, null)]
+    [InlineData(560, Limits.Kind.HighestCorrection, 110, Severity.Danger)]
+    [InlineData(460, Limits.Kind.LowestCorrection, 90, null)]
+    [InlineData(460, Limits.Kind.LowestCorrection, 95, Severity.Warning)]
+    public void Findings_HeldMixture_IsHeldAgainstTheOwnersController(
+        double believed,
+        Limits.Kind kind,
+        double percent,
+        Severity? severity
+    )
+    {
+        FuelSystem system = Workshop
+            .Four(believed: Workshop.Injector("believed", believed))
+            .WithLimits(
+                Limits.CommonPractice.With(
+                    new Limits.OwnLimit(kind, Ratio.FromPercent(percent), "the controller's setting")
+                )
+            );
+
+        Finding? found = system.Solve(Held).Findings.SingleOrDefault(f => f.Code == FindingCode.CorrectionAtLimit);
+
+        Assert.Equal(severity, found?.Severity);
+        Assert.Equal(found is null ? null : new DataSource("Owner", "the controller's setting"), found?.LimitSource);
+        Close.Within(1e-12, percent, ((Ratio?)found?.LimitQuantity)?.Percent ?? percent);
+    }
+
     /// <summary>
     /// Injectors that are too large for an idle get their shortest repeatable pulse, and the engine too much fuel: told also
     /// where the mixture is still within its limit. Half of the least width that is asked for gives twice the fuel.
