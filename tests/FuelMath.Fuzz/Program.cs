@@ -28,6 +28,7 @@ bool clean = true;
 foreach (IFuzzTarget target in targets)
 {
     var tally = new Tally(target.Name);
+    using Timer watch = tally.Watch();
     var clock = Stopwatch.StartNew();
     TimeSpan time = TimeSpan.FromSeconds(options.Seconds / targets.Length);
     long first = options.Case ?? 0;

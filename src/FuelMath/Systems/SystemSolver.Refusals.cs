@@ -26,9 +26,16 @@ internal sealed partial class SystemSolver<T>
         }
     }
 
-    /// <summary>A path that was not solved is refused, by one number with its figures.</summary>
+    /// <summary>A path that was not solved is refused, by one number with its figures, unless it has a state with drains.</summary>
     private bool Unsolved(int n) =>
-        work is NetworkWork<Real> real ? Try(n, (_, _) => NetworkVerdict.Judge(real, false)) : Alone(n);
+        work is NetworkWork<Real> ? Try(n, static (s, n) => s.EndDrainedRound(n)) : Alone(n);
+
+    private void EndDrainedRound(int n)
+    {
+        NetworkVerdict.Judge((NetworkWork<Real>)(object)work, false);
+        path.Read<T>(work, states, live);
+        EndRound(n);
+    }
 
     /// <summary>A point by itself: it says in the words of a single solve what it is.</summary>
     private bool Alone(int n)
