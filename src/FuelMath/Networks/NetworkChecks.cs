@@ -109,11 +109,6 @@ internal static class NetworkChecks
             throw Guard.Empty(nameof(lines));
         }
 
-        if (Array.Exists(nodes, n => n is null) || Array.Exists(lines, l => l is null))
-        {
-            throw new RefusedArgumentException(RefusalCode.Null, "A node or line is null.", nameof(nodes));
-        }
-
         if (!Array.Exists(nodes, n => n.IsFixed))
         {
             throw new RefusedArgumentException(
