@@ -131,7 +131,7 @@ public sealed class PumpSwitch
     public PumpSwitch After(bool wasRunning) => new(Kind, Watched, JoinSi, LeaveSi, wasRunning);
 
     /// <inheritdoc />
-    public override string ToString() => LogText.Of($"{Watched}: {(WasRunning ? "was running" : "was not running")}");
+    public override string ToString() => LogText.Of($"{Subject}: {(WasRunning ? "was running" : "was not running")}");
 
     /// <summary>Whether a running or stopped pump stays so at a value of the watched quantity.</summary>
     internal bool Agrees(bool running, double value) =>

@@ -119,18 +119,26 @@ public sealed class PartNatureTests
     {
         Assert.Equal("bypass, 300 kPa", Parts["bypass regulator"].ToString());
         Assert.Equal("reducing, 300 kPa", Parts["reducing regulator"].ToString());
-        Assert.Equal(
-            "rail: was running",
-            PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(400), wasRunning: true).ToString()
-        );
-        Assert.Equal(
-            "rail: was not running",
-            PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(400), wasRunning: false).ToString()
-        );
         Assert.Equal("no node", default(Network.NodeHandle).ToString());
         Network network = Fuel(Fixed("a", 10), Fixed("b", 0), Linear("line", "a", "b", 10));
         Assert.Equal("b", network.FindNode("b").ToString());
         Assert.EndsWith(", stable", Assert.Single(network.SolveAll()).ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>A switch says what it watches, also where that has no name.</summary>
+    [Fact]
+    public void Text_OfASwitch_SaysWhatItWatches()
+    {
+        PumpSwitch rail = PumpSwitch.PressureBelow("rail", Gauge(300), Gauge(400), wasRunning: true);
+        PumpSwitch draw = PumpSwitch.TotalDrawAbove(LitersPerHour(100), LitersPerHour(50), wasRunning: true);
+
+        Assert.Equal("the pressure at 'rail': was running", rail.ToString());
+        Assert.Equal("the pressure at 'rail': was not running", rail.After(wasRunning: false).ToString());
+        Assert.Equal("the total draw: was running", draw.ToString());
+        Assert.Equal(
+            "the pressure in the manifold: was not running",
+            PumpSwitch.ManifoldAbove(Gauge(50), Gauge(20), wasRunning: false).ToString()
+        );
     }
 
     private static PlainRegulator Regulator(
