@@ -20,6 +20,7 @@ from printed import Printed
 from recalculate_bench import bench_checks, measured_injectors, pulse_checks, trims
 from systems_model import Pump
 from systems_solve import NoState, Solve, System
+from vapor import vapor_pressure
 
 BAR, LITERS = 1e5, 3.6e6
 LIMIT = 5.0  # % lean; [Common-practice]
