@@ -15,11 +15,11 @@ import os
 import sys
 
 from fluid import Outside
-from systems_findings import findings, verdict
+from systems_findings import REFUSED, findings, verdict, without_the_sensor
 from systems_solve import NoState, System
 
 TOLERANCE = 1e-7
-REFUSED = {"code": "StateRefused", "severity": "Warning", "part": None, "value": None, "notKnown": True}
+GRAVEST = lambda f: -("Note", "Warning", "Danger").index(f["severity"])
 SHARES = ("MixtureLean", "MixtureRich", "ChamberLean", "PremixMixture", "PressureNotAsTold", "RailReferenceNotAsTold")
 
 
@@ -35,6 +35,7 @@ def each(folder):
                 mine = findings(system, point, system.solve(point))
             except (Outside, NoState):
                 mine = [REFUSED]
+            mine += without_the_sensor(system, point, mine)
             yield f"{name}: {point['name']}", theirs, mine
         print(name, file=sys.stderr, flush=True)
 
@@ -66,6 +67,9 @@ def compare(folder):
             b[key(f)].append(f)
             counts[f["code"]][f["severity"]] += 1
         for k in sorted({*a, *b}, key=str):
+            # The gravest first, and what a failed sensor leaves after what stands with it.
+            a[k].sort(key=GRAVEST)
+            b[k].sort(key=GRAVEST)
             if len(a[k]) != len(b[k]):
                 off.append((f"{k[0]}: library {len(a[k])}, here {len(b[k])}", f"{where}: {k[1]} {[(f['value'], f['severity']) for f in a[k] + b[k]]}"))
                 continue

@@ -4,18 +4,21 @@ what could not be judged. systems_conclude.py holds the library's beside it."""
 
 import math
 
-from fluid import fuels, si
+from fluid import Outside, fuels, si
 from systems_model import root
+from systems_solve import NoState
 from vapor import CLASSES, COLDEST, PSI, as_mixed, vapor_pressure
 
 COMMON_PRACTICE = {
     "dutyCycle": 0.85, "pumpReserve": 0.15, "pressureDeviation": 0.03, "mixtureDeviation": 0.05, "voltageDrop": 0.7,
     "feedVelocity": 4.0, "suctionVelocity": 1.2, "vaporMargin": 20e3,
+    "lowestCorrection": 0.75, "highestCorrection": 1.25,
 }
 # Ahead of a reducing regulator the page says of a reserve what it counts, but not by which formula: held no closer than this.
 # At fuel cut it is shut, and nothing says what it will hold: not held at all.
 LOOSE = 0.1
 NOTE, WARNING, DANGER = "Note", "Warning", "Danger"
+REFUSED = {"code": "StateRefused", "severity": WARNING, "part": None, "value": None, "notKnown": True}
 
 
 def limits_of(document):
@@ -42,6 +45,24 @@ def verdict(findings):
 
 def findings(system, point, state):
     return Judge(system, point, state).all()
+
+
+def without_the_sensor(system, point, found):
+    """assessments.md: a held mixture is judged without its sensor, too, by what the controller was told. A danger of that state is
+    a warning, and what is found with the sensor already, as grave or graver, is not said again."""
+    command = point["command"]
+    if not isinstance(command, dict) or command["kind"] != "hold lambda":
+        return []
+    if any("belief" not in stage for stage in system.stages):
+        return [{"code": "SensorFailureNotJudged", "severity": NOTE, "part": "mixture", "value": None, "notKnown": True}]
+    bare = {**point, "command": {"kind": "open loop", "lambda": command["lambda"]}}
+    try:
+        left = findings(system, bare, system.solve(bare))
+    except (Outside, NoState):
+        left = [REFUSED]
+    rank = (NOTE, WARNING, DANGER).index
+    left = [{**f, "severity": WARNING if f["severity"] == DANGER else f["severity"]} for f in left]
+    return [f for f in left if not any((g["code"], g["part"]) == (f["code"], f["part"]) and rank(g["severity"]) >= rank(f["severity"]) for g in found)]
 
 
 class Judge:
@@ -124,9 +145,9 @@ class Judge:
             give, *_ = self.solve.believed_model(s)
             given += give(self.solve.widths[s]) if self.solve.widths[s] > 0 else 0.0
         correction = given / self.solve.believed_demand()
-        if correction > 1.25:
+        if correction > self.limits["highestCorrection"]:
             self.say("CorrectionAtLimit", DANGER, "mixture", correction)
-        elif correction < 0.75:
+        elif correction < self.limits["lowestCorrection"]:
             self.say("CorrectionAtLimit", WARNING, "mixture", correction)
 
     # ---- pulses: systems.md, injectors.md
@@ -144,7 +165,9 @@ class Judge:
             elif width / period > self.limits["dutyCycle"]:
                 self.say("DutyCycleHigh", WARNING, stage["name"], width / period)
             if any(width - dead <= i.least * (1 + 1e-9) for i, dead in mine):
-                self.say("PulseNotRepeatable", WARNING, stage["name"])
+                # What is left of the width of the first that can't repeat it; at the shortest that all repeat it is the excess of fuel.
+                short = [width - dead for i, dead in mine if width - dead < i.least * (1 - 1e-9)]
+                self.say("PulseNotRepeatable", WARNING, stage["name"], max(short[0], 0.0) if short else None)
 
     # ---- what the controller was told: findings.md, controllers.md
 

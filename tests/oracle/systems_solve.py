@@ -188,6 +188,9 @@ class Solve:
     def told_difference(self, s):
         """The pressure that the controller reckons with across the injectors of a stage."""
         told = self.s.stages[s]["belief"]
+        if told.get("railReference") == "measured":
+            seen = [self.pressure[p["node"]] - self.against[s] for t, p in self.seats if t == s]
+            return max(sum(seen) / len(seen), 1.0)
         return si(told["differentialPressure"]) - (self.against[s] if told.get("railReference") == "fixed" else 0.0)
 
     def believed_model(self, s):
@@ -217,7 +220,8 @@ class Solve:
 
     def set_widths(self, first):
         kind = self.command["kind"]
-        if kind == "open loop" and first:
+        measures = any(stage.get("belief", {}).get("railReference") == "measured" for stage in self.s.stages)
+        if kind == "open loop" and (first or measures):
             self.widths = self.believed()
         elif kind == "hold lambda":
             self.widths = self.fitted()
