@@ -172,7 +172,7 @@ public static class HeatFindings
             return null;
         }
 
-        Temperature at = SiUnits.Temperature(Math.Max(temperature.InSi(), known.Law.Lowest));
+        Temperature at = SiUnits.Temperature(Math.Clamp(temperature.InSi(), known.Law.Lowest, known.Law.Highest));
         return known.At(at).Si * (1 + known.ErrorAt(at).InSi());
     }
 

@@ -51,7 +51,7 @@ internal sealed class VaporFindings(SolvedSystem solved)
         }
 
         bool isBound = fuel < lowest - slack;
-        Judge(known.At(SiUnits.Temperature(Math.Max(fuel, lowest))).Si, isBound, lowest);
+        Judge(known.At(SiUnits.Temperature(Math.Clamp(fuel, lowest, highest))).Si, isBound, lowest);
     }
 
     /// <summary>Where the fuel told and the class told contradict each other: the higher vapor pressure was taken.</summary>
