@@ -33,6 +33,55 @@ public sealed class LimitEqualityTests
         Assert.Equal(findings, Count(FindingCode.InjectorVoltageLow, Limits.CommonPractice.DutyCycle, limit));
     }
 
+    /// <summary>What is missing at each pump; a finding names its pump, value and limit.</summary>
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(0.999999, 1)]
+    public void VoltageDropToAPump_AtItsLimit_IsNoFinding(double share, int findings)
+    {
+        ElectricPotential drop = Point.Supply - Usual.Pumps[0].Voltage;
+
+        Finding[] found = Found(Limits.Kind.VoltageDrop, drop * share, FindingCode.PumpVoltageLow);
+
+        Assert.Equal(findings, found.Length);
+        Assert.All(
+            found,
+            f =>
+            {
+                Assert.Equal(("pump", Severity.Warning), (f.Part, f.Severity));
+                Close.Within(1e-12, drop.Volts, ((ElectricPotential)f.ValueQuantity!).Volts);
+                Close.Within(1e-12, drop.Volts * share, ((ElectricPotential)f.LimitQuantity!).Volts);
+            }
+        );
+    }
+
+    /// <summary>What the pumps could still give, against a share of what is drawn, just above and just below it.</summary>
+    [Theory]
+    [InlineData(0.999999, 0)]
+    [InlineData(1.000001, 1)]
+    public void PumpReserve_AtItsLimit_IsNoFinding(double share, int findings)
+    {
+        double left = Usual.PumpReserve!.Value.LitersPerHour;
+        double drawn = Usual.Injectors.Sum(i => i.MeanFlow.LitersPerHour);
+
+        Finding[] found = Found(
+            Limits.Kind.PumpReserve,
+            Ratio.FromDecimalFractions(left / drawn * share),
+            FindingCode.PumpReserveLow
+        );
+
+        Assert.Equal(findings, found.Length);
+        Assert.All(
+            found,
+            f =>
+            {
+                Assert.Equal(("pumps", Severity.Warning), (f.Part, f.Severity));
+                Close.Within(1e-9, left, ((VolumeFlow)f.ValueQuantity!).LitersPerHour);
+                Close.Within(1e-9, left * share, ((VolumeFlow)f.LimitQuantity!).LitersPerHour);
+            }
+        );
+    }
+
     /// <summary>12 V on 12 Ω are 1 A: a driver that bears 1 A does, one of 0.999 A does not.</summary>
     [Theory]
     [InlineData(1, 0)]
@@ -49,6 +98,15 @@ public sealed class LimitEqualityTests
                 )
                 .Count(f => f.Code == FindingCode.DriverOverloaded)
         );
+
+    private static Finding[] Found(Limits.Kind kind, IQuantity limit, FindingCode code) =>
+        [
+            .. Workshop
+                .Four(injectorOhms: 0.4)
+                .WithLimits(Limits.CommonPractice.With(new(kind, limit, "a test")))
+                .Solve(Point)
+                .Findings.Where(f => f.Code == code),
+        ];
 
     private static int Count(FindingCode code, Ratio duty, ElectricPotential drop)
     {
