@@ -131,6 +131,11 @@ public sealed class FindingEdgeTests
         // The lesser flow: the same volume in a denser fuel, the same speed and head in a lighter one.
         Assert.Contains("displacement", taken, StringComparison.Ordinal);
         Assert.DoesNotContain("displacement", lighter, StringComparison.Ordinal);
+        Assert.Contains("not known", taken, StringComparison.Ordinal);
+        string rotodynamic = PumpFindings.Words(pump.WithPrinciple(Pump.WorkingPrinciple.Rotodynamic), 790)!;
+        Assert.EndsWith("as a rotodynamic pump of the same speed and head.", rotodynamic, StringComparison.Ordinal);
+        Assert.DoesNotContain("not known", rotodynamic, StringComparison.Ordinal);
+        Assert.Null(PumpFindings.Words(pump.WithPrinciple(Pump.WorkingPrinciple.Displacement), 790));
     }
 
     [Fact]

@@ -211,6 +211,39 @@ public sealed class HeatEdgeTests
         );
     }
 
+    /// <summary>A margin of just the limit is enough: the node with it is not named, those with less are.</summary>
+    [Fact]
+    public void VaporMargin_AtItsLimit_IsNoFinding()
+    {
+        (FuelSystem system, SystemState state) = Solved(Volatile(0.97), 30);
+        Finding[] low = [.. state.Findings.Where(f => f.Code == FindingCode.VaporMarginLow)];
+        Pressure limit = (Pressure)low[^1].ValueQuantity!;
+
+        SystemState limited = system
+            .WithLimits(Limits.CommonPractice.With(new(Limits.Kind.VaporMargin, limit, "a test")))
+            .Solve(state.Point);
+
+        Assert.Equal(
+            low[..^1].Select(f => f.Part),
+            limited.Findings.Where(f => f.Code == FindingCode.VaporMarginLow).Select(f => f.Part)
+        );
+    }
+
+    /// <summary>A gasoline that the class of its blend does not allow is said as a note, with what was mixed and what is allowed.</summary>
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(4, true)]
+    public void Class_ThatDoesNotAllowItsGasoline_IsSaid(int number, bool isSaid)
+    {
+        Fuel sold = StandardFuels.E85(StandardFuels.PumpGasoline, Ratio.FromPercent(70), E85Class.FromNumber(number));
+
+        Finding? found = Solved(sold, 30).State.Findings.SingleOrDefault(f => f.Code == FindingCode.FuelOutsideClass);
+
+        Assert.Equal(isSaid, found is not null);
+        Assert.Equal(isSaid ? Severity.Note : null, found?.Severity);
+        Assert.Equal(isSaid ? sold.Name : null, found?.Part);
+    }
+
     private static (FuelSystem System, SystemState State) Solved(Fuel fuel, double celsius, double ambient = 1e5)
     {
         FuelSystem system = Workshop.Four().WithFuel(fuel);

@@ -120,10 +120,10 @@ public sealed class PlacementChoiceTests
         Assert.True(Cases.Count(c => c.Completions().Any(c.LiesInOneWindow)) > 40);
     }
 
-    /// <summary>Three chambers, of which some are filled, of two stages; six or seven injectors.</summary>
+    /// <summary>Three chambers, of which some are filled, of one stage or two, with an injector to spare or none.</summary>
     private sealed class Case
     {
-        private const int Stages = 2;
+        private readonly int stages;
         private readonly double[] air;
         private readonly int[] first = [.. Enumerable.Repeat(-1, Chambers)];
         private readonly bool[] used;
@@ -135,34 +135,43 @@ public sealed class PlacementChoiceTests
         internal Case(int seed)
         {
             var random = new Random(seed);
-            int injectors = random.Next(6, 8);
-            AllMustGo = injectors == Chambers * Stages;
+            stages = random.Next(0, 4) == 0 ? 1 : 2;
+            int injectors = (Chambers * stages) + random.Next(0, 2);
+            AllMustGo = injectors == Chambers * stages;
             Points = random.Next(1, 3);
-            double[,,] mass = new double[Points, Stages, injectors];
+            double[,,] mass = new double[Points, stages, injectors];
             for (int i = 0; i < injectors; i++)
             {
                 int kind = random.Next(0, 8);
                 for (int k = 0; k < Points; k++)
                 {
-                    (mass[k, 0, i], mass[k, 1, i]) = (4 + (kind / 16.0), 2 + (((kind * (k + 3)) % 8) / 32.0));
+                    mass[k, 0, i] = 2 + (kind / 2.0);
+                    if (stages == 2)
+                    {
+                        mass[k, 1, i] = 1 + (((kind * (k + 3)) % 8) / 4.0);
+                    }
                 }
             }
 
-            bool[,] allowed = new bool[Stages, injectors];
+            bool[,] allowed = new bool[stages, injectors];
             for (int i = 0; i < injectors; i++)
             {
                 bool both = random.Next(0, 4) > 0;
-                (allowed[0, i], allowed[1, i]) = (both || i % 2 == 0, both || i % 2 == 1);
+                allowed[0, i] = stages == 1 || both || i % 2 == 0;
+                if (stages == 2)
+                {
+                    allowed[1, i] = both || i % 2 == 1;
+                }
             }
 
-            air = [.. Enumerable.Range(0, Chambers).Select(_ => random.Next(0, 4) == 0 ? 2.0 : 1.0)];
+            air = [.. Enumerable.Range(0, Chambers).Select(_ => random.Next(0, 3) == 0 ? 2.0 : 1.0)];
             groups = new(mass, allowed, "candidates");
             chambers = new(air);
             used = new bool[injectors];
             (filledLow, filledHigh) = (new double[Points], new double[Points]);
             Array.Fill(filledLow, double.PositiveInfinity);
             Array.Fill(filledHigh, double.NegativeInfinity);
-            Widths = [.. Enumerable.Range(0, Points).Select(_ => random.Next(2, 12) / 32.0)];
+            Widths = [.. Enumerable.Range(0, Points).Select(_ => random.Next(2, 16) / 8.0)];
             for (int filled = random.Next(0, 2); filled > 0; filled--)
             {
                 int group = random.Next(0, groups.Count);
@@ -189,7 +198,7 @@ public sealed class PlacementChoiceTests
                     .Select(k =>
                     {
                         double middle = chambers.IsFilled(0) ? filledLow[k] : groups.Fuel(around, k) / by;
-                        double reach = Widths[k] + (random.Next(0, 5) / 32.0);
+                        double reach = Widths[k] + (random.Next(0, 5) / 8.0);
                         return (middle - reach, middle + reach);
                     }),
             ];

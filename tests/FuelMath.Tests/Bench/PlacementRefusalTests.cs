@@ -33,7 +33,7 @@ public sealed class PlacementRefusalTests
         }
         else
         {
-            Words.Refused<ArgumentOutOfRangeException>("mostSteps", () => Of());
+            Words.Refused<ArgumentOutOfRangeException>(nameof(mostSteps), () => Of());
         }
     }
 
@@ -58,7 +58,10 @@ public sealed class PlacementRefusalTests
     [InlineData(0)]
     [InlineData(-1)]
     public void Air_OfNothing_IsRefused(double air) =>
-        Words.Refused<ArgumentOutOfRangeException>("air", () => new Placement([One, Other], Air(1, air), [Point(5)]));
+        Words.Refused<ArgumentOutOfRangeException>(
+            nameof(air),
+            () => _ = new Placement([One, Other], Air(1, air), [Point(5)])
+        );
 
     [Theory]
     [InlineData(0, 1, "chamber")]
@@ -101,6 +104,46 @@ public sealed class PlacementRefusalTests
     [InlineData(1e-5, false)]
     public void Air_WithinRounding_IsEqual(double off, bool isEqual) =>
         Assert.Equal(isEqual, new Placement([One, Other], Air(1, 1 + off), [Point(5)]).EveryOrderIsEqual);
+
+    /// <summary>Also where shares are small, and where one of them is the mean.</summary>
+    [Theory]
+    [InlineData(0.001, 0.0010001, 0.001)]
+    [InlineData(0.9, 1, 1.1)]
+    public void Air_OfAnySize_IsNotEqualWhereItDiffers(double first, double second, double third)
+    {
+        double[] air = [first, second, third];
+        Injector[] all = [.. air.Select(a => Workshop.Injector($"for {a}", 500 * a / air.Average()))];
+
+        var placement = new Placement(all.Reverse(), Air(air), [Point(9)]);
+
+        Assert.False(placement.EveryOrderIsEqual);
+        Close.WithinOf(1, 1e-9, 0, placement.Imbalance.DecimalFractions);
+        Assert.Equal(all.Select(i => i.Name), Enumerable.Range(1, 3).Select(c => placement.At(c, 1).Name));
+    }
+
+    /// <summary>A search of one step proves nothing: what it leaves open is all the imbalance down to its bound, and nothing once proven.</summary>
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(100_000, true)]
+    public void Gap_IsWhatLiesAboveTheBound(int mostSteps, bool isProven)
+    {
+        double[] flows = [500, 507, 511, 518, 523, 530, 532, 541];
+        var placement = Placement.FromCandidates(
+            flows.Select((f, i) => new Placement.Candidate(Workshop.Injector($"{i}", f), [1, 2])),
+            Air(1, 1.02, 0.97, 1.01),
+            [Point(5, 4), Point(3, 0), Point(9, 9)],
+            mostSteps
+        );
+
+        Assert.Equal(isProven, placement.IsProvenBest);
+        Assert.Equal(isProven, placement.Gap.DecimalFractions == 0);
+        Close.WithinOf(
+            1,
+            1e-15,
+            placement.Imbalance.DecimalFractions - placement.LowerBound.DecimalFractions,
+            placement.Gap.DecimalFractions
+        );
+    }
 
     /// <summary>Each value of a point is above zero, but a width may be zero: an inactive stage.</summary>
     [Theory]

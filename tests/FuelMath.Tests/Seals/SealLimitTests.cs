@@ -53,17 +53,17 @@ public sealed class SealLimitTests
     }
 
     /// <summary>
-    /// A ring of 3 mm in 3 mm of room, unstretched: it touches both walls and is squeezed by nothing, which does not seal; in 3.2 mm it
-    /// does not touch. In 2.8 mm it is squeezed by a fifteenth, too little for a tenth.
+    /// A ring of 2 mm in 2 mm of room, unstretched: it touches both walls and is squeezed by nothing, which does not seal; in 2.2 mm it
+    /// does not touch. In 1.9 mm it is squeezed by a twentieth, too little for a tenth.
     /// </summary>
     [Theory]
-    [InlineData(3.2 / 3, Severity.Danger, true)]
+    [InlineData(1.1, Severity.Danger, true)]
     [InlineData(1, Severity.Danger, true)]
-    [InlineData(2.8 / 3, Severity.Danger, false)]
+    [InlineData(0.95, Severity.Danger, false)]
     [InlineData(0.8, null, false)]
     public void SqueezeOfNothing_DoesNotSeal(double room, Severity? expected, bool touchesNot)
     {
-        Finding? found = new FitMeasures(20, 3, 0, room, 0)
+        Finding? found = new FitMeasures(16, 2, 0, room, 0)
             .ToFit()
             .Check(Bounds.RadialStatic)
             .SingleOrDefault(f => f.Code == FindingCode.SealSqueezeLow);
