@@ -49,7 +49,42 @@ public sealed class AlternatorFindingTests
         Assert.Equal(severity == Severity.Note, finding.Action.Contains("still charged", StringComparison.Ordinal));
     }
 
-    private static (SystemState State, double BatteryAmperes) Solve(double limit, double fan)
+    /// <summary>
+    /// Two batteries count together: one of 13.4 V gives 14 A, the other of 12.4 V takes 36 A, all that the alternator's 30 A leave
+    /// beside the 8 A of the loads and what the first one gives.
+    /// </summary>
+    [Fact]
+    public void Findings_OfTwoBatteries_CountBoth()
+    {
+        (SystemState state, _) = Solve(30, 0, Second(12.4), 13.4);
+
+        Finding finding = Assert.Single(state.Findings, f => f.What == GivesAll);
+        double first = state.Wiring!.CurrentFrom("battery").Amperes;
+        double second = state.Wiring.CurrentFrom("second").Amperes;
+        Assert.True(first > 5 && first + second < -5, $"{first} and {second} A");
+        Assert.Equal((Severity.Note, "alternator"), (finding.Severity, finding.Part));
+        Close.Within(1e-9, first + second, ((ElectricCurrent)finding.ValueQuantity!).Amperes);
+        Close.Within(1e-12, 30, ((ElectricCurrent)finding.LimitQuantity!).Amperes);
+    }
+
+    private static WiringMesh.Source Second(double volts) =>
+        WiringMesh.Source.Battery(
+            "second",
+            "plus",
+            "post",
+            ElectricPotential.FromVolts(volts),
+            ElectricResistance.FromMilliohms(20)
+        );
+
+    private static (SystemState State, double BatteryAmperes) Solve(double limit, double fan) =>
+        Solve(limit, fan, null, 13);
+
+    private static (SystemState State, double BatteryAmperes) Solve(
+        double limit,
+        double fan,
+        WiringMesh.Source? second,
+        double volts
+    )
     {
         var mesh = new WiringMesh(
             "rig",
@@ -63,9 +98,10 @@ public sealed class AlternatorFindingTests
                     "battery",
                     "plus",
                     "post",
-                    ElectricPotential.FromVolts(13),
+                    ElectricPotential.FromVolts(volts),
                     ElectricResistance.FromMilliohms(20)
                 ),
+                .. second is null ? Array.Empty<WiringMesh.Source>() : [second],
                 WiringMesh.Source.Alternator(
                     "alternator",
                     "plus",
