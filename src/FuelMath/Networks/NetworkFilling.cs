@@ -189,7 +189,7 @@ internal sealed class NetworkFilling(NetworkPlan plan)
             double raise = 0;
             foreach (int node in reach.Members(r))
             {
-                raise = Math.Max(raise, NetworkVerdict.Vacuum - work.PressureAt(node).Value);
+                raise = Math.Max(raise, work.Vacuum.Value - work.PressureAt(node).Value);
             }
 
             foreach (int node in reach.Members(r))

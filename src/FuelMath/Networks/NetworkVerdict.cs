@@ -180,7 +180,7 @@ internal static class NetworkVerdict
         }
 
         int lowest = -1;
-        double least = Vacuum;
+        double least = work.Vacuum.Value;
         for (int i = 0; i < work.Plan.Unknown; i++)
         {
             if (work.Notes.Known[i] && !(work.PressureAt(i).Value >= least))
@@ -209,7 +209,7 @@ internal static class NetworkVerdict
                 code,
                 Sought,
                 why.Then(
-                    $" The pressure at '{name:node}' would have to be {Amount.KilopascalsGauge(pressure):value}; below {Amount.KilopascalsGauge(Vacuum):least} there is none."
+                    $" The pressure at '{name:node}' would have to be {Amount.KilopascalsGauge(pressure):value}; below {Amount.KilopascalsGauge(work.Vacuum.Value):least} there is none."
                 ),
                 name,
                 double.NaN,

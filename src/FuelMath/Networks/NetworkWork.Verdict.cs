@@ -16,9 +16,7 @@ internal sealed partial class NetworkWork<T>
         }
 
         T tolerance = NoFlow();
-        return T.Less(Imbalances(), tolerance)
-            & T.Less(Trespass(), tolerance)
-            & T.Less(T.Of(NetworkVerdict.Vacuum), lowest);
+        return T.Less(Imbalances(), tolerance) & T.Less(Trespass(), tolerance) & T.Less(Vacuum, lowest);
     }
 
     /// <summary>Below this a flow counts as zero, m³/s.</summary>

@@ -94,6 +94,16 @@ internal sealed partial class NetworkWork<T> : IDisposable
     /// <summary>Iterations of the last solve.</summary>
     internal T Iterations { get; private set; }
 
+    /// <summary>The gauge pressure below which there is none, Pa: at sea level, unless it is set.</summary>
+    internal T Vacuum { get; private set; }
+
+    /// <summary>Sets the ambient pressure, Pa absolute, of which no pressure can be further below.</summary>
+    internal void SetAmbient(T pressure)
+    {
+        set = true;
+        Vacuum = -pressure;
+    }
+
     /// <summary>The flow that counts as zero where nothing flows.</summary>
     internal T StartScale => startScale;
 
@@ -235,6 +245,7 @@ internal sealed partial class NetworkWork<T> : IDisposable
         }
 
         SetFluid(T.Of(Plan.Density), T.Of(Plan.Viscosity));
+        Vacuum = T.Of(NetworkVerdict.Vacuum);
         set = false;
     }
 

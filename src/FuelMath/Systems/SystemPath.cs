@@ -177,6 +177,7 @@ internal sealed class SystemPath
         work.SetFluid(Pack<T>(points, static (s, _) => s.Density, 0), Pack<T>(points, static (s, _) => s.Viscosity, 0));
         work.SetPressure(manifold, Pack<T>(points, static (s, _) => s.ManifoldGauge, 0));
         work.SetPressure(ambient, T.Of(0));
+        work.SetAmbient(Pack<T>(points, static (s, _) => s.Point.Air.Ambient.Si, 0));
         Write(work, points, steady);
     }
 

@@ -49,6 +49,40 @@ public sealed class SystemRefusalTests
         Assert.InRange(refused.WorstResidual, 0.01, 1);
     }
 
+    /// <summary>
+    /// A regulator referenced to ambient air, so that gauge pressures are the same at any altitude. The suction hose takes its
+    /// pressure away; more than the ambient air's it can't take.
+    /// </summary>
+    [Fact]
+    public void Solve_SuctionBelowVacuumOnAMountain_IsRefusedThoughTheSeaLevelStateIsNot()
+    {
+        Line[] usual = PlumbingRig.Usual(regulator: Workshop.Regulator(RegulatorReference.Ambient, 3));
+        FuelSystem system = PlumbingRig.With([
+            new("suction", "tank", "inlet", Workshop.Hose("suction", 0.5, 3.7)),
+            new("pump", "inlet", "pump outlet", Workshop.Pump(1)),
+            .. usual[1..],
+        ]);
+        double inlet = system.Solve(At(101.325)).PressureAt("inlet").AboveAmbient.Kilopascals;
+        Assert.InRange(inlet, -101.2, -75);
+
+        double kept = system.Solve(At(-inlet + 0.001)).PressureAt("inlet").AboveAmbient.Kilopascals;
+        var refused = Assert.Throws<NoSolutionException>(() => system.Solve(At(-inlet - 0.001)));
+
+        Assert.Equal(inlet, kept, 1e-6);
+        Assert.Equal(RefusalCode.TooLittleFlow, Refusal.Of(refused)!.Code);
+        Words.Says(FormattableString.Invariant($"below -{-inlet - 0.001:0.###} kPa gauge there is none"), refused);
+
+        static OperatingPoint At(double ambient) =>
+            new(
+                "on a mountain",
+                Workshop.Rpm(3000),
+                new IntakeAir(Workshop.Kilopascals(60), Workshop.Kilopascals(ambient), Workshop.Celsius(25)),
+                Workshop.Celsius(10),
+                ElectricPotential.FromVolts(13.8),
+                FuelCommand.Cut
+            );
+    }
+
     [Fact]
     public void Solve_VoltageBelowThePumpsData_SaysTheRange()
     {
