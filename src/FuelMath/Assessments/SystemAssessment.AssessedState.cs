@@ -91,7 +91,7 @@ public sealed partial class SystemAssessment
                     "a steady state"
                 ),
                 OutsideTableException outside => (
-                    outside.Table,
+                    FuelMath.Refusal.Of(outside)?.Part ?? outside.Table,
                     $"The data do not reach this point{Words(basis)}",
                     string.Create(CultureInfo.InvariantCulture, $"{outside.Table}: {outside.Axis} {outside.Value:g6}"),
                     string.Create(CultureInfo.InvariantCulture, $"{outside.Minimum:g6} to {outside.Maximum:g6}")

@@ -108,30 +108,33 @@ internal static class SetFindings
     {
         if (!one.IsFlowAccepted)
         {
-            yield return new Finding(
-                FindingCode.FlowOffRating,
-                Severity.Warning,
-                one.Name,
-                $"Injector '{one.Name}' is off its rating",
-                Percent(one.FromRating),
-                $"±{Percent(limits.FromRating)}",
-                limits.Source,
-                "Clean and read it again, or replace it."
-            ).WithQuantities(one.FromRating, limits.FromRating);
+            yield return Finding
+                .Of(
+                    FindingCode.FlowOffRating,
+                    Severity.Warning,
+                    one.Name,
+                    $"Injector '{one.Name}' is off its rating",
+                    Shown.FinePercent(one.FromRating.InSi()),
+                    Shown.FinePercent(limits.FromRating.InSi()).As(n => $"±{n}"),
+                    limits.Source,
+                    "Clean and read it again, or replace it."
+                )
+                .WithQuantities(one.FromRating, limits.FromRating);
         }
 
         if (one.IsFlowClear == false)
         {
-            yield return new Finding(
-                FindingCode.FlowUndecided,
-                Severity.Note,
-                one.Name,
-                $"The readings of injector '{one.Name}' do not settle whether it is within the limit",
-                Percent(one.FromRating),
-                $"±{Percent(limits.FromRating)}",
-                limits.Source,
-                "Take more repeats before accepting or rejecting it."
-            )
+            yield return Finding
+                .Of(
+                    FindingCode.FlowUndecided,
+                    Severity.Note,
+                    one.Name,
+                    $"The readings of injector '{one.Name}' do not settle whether it is within the limit",
+                    Shown.FinePercent(one.FromRating.InSi()),
+                    Shown.FinePercent(limits.FromRating.InSi()).As(n => $"±{n}"),
+                    limits.Source,
+                    "Take more repeats before accepting or rejecting it."
+                )
                 .WithQuantities(one.FromRating, limits.FromRating)
                 .AsNotKnown();
         }
@@ -191,16 +194,18 @@ internal static class SetFindings
 
         if (one.CoilFromMedian is { } away && Math.Abs(away.InSi()) > limits.CoilFromMedian.InSi())
         {
-            yield return new Finding(
-                FindingCode.CoilUnlikeSet,
-                Severity.Warning,
-                one.Name,
-                $"The coil of injector '{one.Name}' differs from the median of the set",
-                Percent(away),
-                $"±{Percent(limits.CoilFromMedian)}",
-                Median,
-                "Look for another type among the set, shorted turns, or a coil that was still hot."
-            ).WithQuantities(away, limits.CoilFromMedian);
+            yield return Finding
+                .Of(
+                    FindingCode.CoilUnlikeSet,
+                    Severity.Warning,
+                    one.Name,
+                    $"The coil of injector '{one.Name}' differs from the median of the set",
+                    Shown.FinePercent(away.InSi()),
+                    Shown.FinePercent(limits.CoilFromMedian.InSi()).As(n => $"±{n}"),
+                    Median,
+                    "Look for another type among the set, shorted turns, or a coil that was still hot."
+                )
+                .WithQuantities(away, limits.CoilFromMedian);
         }
     }
 
@@ -210,7 +215,7 @@ internal static class SetFindings
         return coil.AtTwentyCelsius.InSi() < (least.InSi() + most.InSi()) / 2 ? least : most;
     }
 
-    private static string Percent(Ratio ratio) => FormattableString.Invariant($"{100 * ratio.InSi():0.##} %");
+    private static string Percent(Ratio ratio) => Show.FinePercent(ratio.InSi(), 0);
 
     private static string Ohms(ElectricResistance value) => Guard.Show(value, ElectricResistanceUnit.Ohm);
 }

@@ -34,6 +34,9 @@ internal static class Show
 
     internal static string Percent(double fraction, int further) => Number(fraction * 100, 1 + further, "%");
 
+    internal static string FinePercent(double fraction, int further) =>
+        $"{(fraction * 100).ToString($"0.{new string('#', 2 + further)}", CultureInfo.InvariantCulture)} %";
+
     internal static string Volts(double volts, int further) => Number(volts, 2 + further, "V");
 
     internal static string Amperes(double amperes, int further) => Number(amperes, 2 + further, "A");

@@ -30,6 +30,9 @@ internal readonly record struct Shown
 
     internal static Shown Percent(double fraction) => Of(fraction, Show.Percent, SiUnits.Ratio(fraction));
 
+    /// <summary>With two places where they are not zero, as a bench shows shares.</summary>
+    internal static Shown FinePercent(double fraction) => Of(fraction, Show.FinePercent, SiUnits.Ratio(fraction));
+
     internal static Shown Volts(double volts) => Of(volts, Show.Volts, SiUnits.ElectricPotential(volts));
 
     internal static Shown Amperes(double amperes) => Of(amperes, Show.Amperes, SiUnits.ElectricCurrent(amperes));

@@ -154,6 +154,14 @@ public readonly partial struct PremixRatio : IEquatable<PremixRatio>
             );
         }
 
+        if (allOil > allFuel)
+        {
+            throw Guard.OutOfRange(
+                oil,
+                $"at most {SiUnits.Volume(allFuel - (before * Fraction)):most} into this tank, so that there is no more oil than fuel"
+            );
+        }
+
         return FromVolumes(SiUnits.Volume(allFuel), SiUnits.Volume(allOil));
     }
 

@@ -44,8 +44,8 @@ internal sealed class PumpTableSettings(Piece[] pieces, bool extend, VolumeFlow 
         }
 
         ref readonly PumpTableLaw<Real> law = ref work.Law<PumpTableLaw<Real>>(link);
-        string pump = $"pump '{work.Plan.Links[link].Name}'";
-        throw PartMath.Outside(pump, like, work.Flow[link].Value, law.Begin.Value, law.End.Value);
+        string name = work.Plan.Links[link].Name;
+        throw PartMath.Outside($"pump '{name:part}'", like, work.Flow[link].Value, law.Begin.Value, law.End.Value);
     }
 
     /// <inheritdoc />

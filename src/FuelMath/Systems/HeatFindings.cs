@@ -107,8 +107,8 @@ public static class HeatFindings
                     margin <= 0 ? Severity.Danger : Severity.Warning,
                     node,
                     $"As the tank warms in this drive, fuel {(margin <= 0 ? "boils" : "comes near boiling")} at '{node}'",
-                    $"{value}: {Show.Bar(Math.Abs(margin))} {(margin <= 0 ? "below" : "above")} its vapor pressure",
-                    $"at least {Show.Bar(limit)} above",
+                    Shown.Bar(margin).As(n => $"{value}: {n} {(margin <= 0 ? "below" : "above")} its vapor pressure"),
+                    Shown.Bar(limit).As(n => $"at least {n} above"),
                     system.Limits.SourceOf(Limits.Kind.VaporMargin),
                     "Carry more fuel, slow the pump at small demand, cool the return, or use a less volatile fuel."
                 )
@@ -152,8 +152,10 @@ public static class HeatFindings
                 held
                     ? $"At hot soak, fuel at '{node}' boils once its pressure has leaked away"
                     : $"At hot soak, fuel at '{node}' boils under the pressure that it had",
-                $"vapor pressure {Show.Bar(vapor)} absolute at {Show.Celsius(hot.InSi())}",
-                held ? $"ambient {Show.Bar(state.Point.Air.Ambient.Si)} absolute" : $"{Show.Bar(pressure)} absolute",
+                Shown.Bar(vapor).As(n => $"vapor pressure {n} absolute at {Show.Celsius(hot.InSi())}"),
+                Shown
+                    .Bar(held ? state.Point.Air.Ambient.Si : pressure)
+                    .As(n => held ? $"ambient {n} absolute" : $"{n} absolute"),
                 Boiling,
                 "Prime before a hot start until the rail holds its pressure; keep the check valve tight and heat away from the rail."
             )

@@ -84,6 +84,31 @@ public sealed class HeatFindingsTests
         Assert.Equal(boils ? [Severity.Note] : [], soak.Select(f => f.Severity));
     }
 
+    /// <summary>The mildest soak that boils: the vapor pressure is ambient by more digits than are usually shown, which tell them apart.</summary>
+    [Fact]
+    public void Assess_HotSoakThatJustBoils_ShowsBothPressuresApart()
+    {
+        (double cool, double hot) = (40, 85);
+        while (hot - cool > 1e-4)
+        {
+            double middle = (cool + hot) / 2;
+            (cool, hot) = SoakAt(middle) is null ? (middle, hot) : (cool, middle);
+        }
+
+        Finding just = SoakAt(hot)!;
+
+        Assert.InRange(((Pressure)just.ValueQuantity!).Pascals, 100e3, 100.01e3);
+        Assert.StartsWith("vapor pressure 1.0000", just.Value, StringComparison.Ordinal);
+        Assert.Matches("^ambient 1\\.0+ bar absolute$", just.Limit);
+        Assert.NotEqual(Bars(just.Value), Bars(just.Limit));
+
+        static Finding? SoakAt(double celsius) =>
+            VerdictOf(Of(2, 40).WithSoak(Workshop.Celsius(celsius)))
+                .Findings.SingleOrDefault(f => f.Code == FindingCode.HotSoakBoils);
+
+        static string Bars(string words) => words.Split(' ').First(w => w.StartsWith("1.", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void Assess_HotSoakAboveTheData_IsNotKnown()
     {

@@ -149,6 +149,21 @@ public sealed class SetVerdictTests
         Assert.Equal(ohms, ((ElectricResistance)finding.ValueQuantity!).Ohms, 1e-9);
     }
 
+    /// <summary>The median of 12.5, 12.5, 12.5 and 11.8749 is 12.5, from which 11.8749 lies 5.0008 %: beyond 5 % by what two places do not show.</summary>
+    [Fact]
+    public void Report_CoilJustBeyondTheLimit_ShowsWhatTellsThemApart()
+    {
+        SetReport report = Of(
+            With("A", [], [Coil(12.5, 20, 0.1)]),
+            With("B", [], [Coil(12.5, 20, 0.1)]),
+            With("C", [], [Coil(12.5, 20, 0.1)]),
+            With("D", [], [Coil(11.8749, 20, 0.1)])
+        );
+
+        Finding finding = Assert.Single(report.Findings, f => f.Code == FindingCode.CoilUnlikeSet);
+        Assert.Equal(("-5.001 %", "±5 %"), (finding.Value, finding.Limit));
+    }
+
     /// <summary>By hand: of 12.5, 12.6, 12.4 and 11.2 the median is 12.45; 11.2 lies 10.04 % below.</summary>
     [Fact]
     public void Report_CoilApartFromTheSet_IsAFinding()

@@ -57,6 +57,24 @@ public sealed class PremixRatioAdditionBoundsTests
             )
         );
 
+    /// <summary>Next to nothing in the tank and no fuel added: there is too much oil, not too little of what was not added.</summary>
+    [Theory]
+    [InlineData(1e-12, 0)]
+    [InlineData(1, 0.5)]
+    public void AfterAdding_MoreOilThanFuel_NamesTheOil(double remainingLiters, double fuelLiters) =>
+        Words.Refused<ArgumentOutOfRangeException>(
+            "oil",
+            "3 L",
+            () =>
+                PremixRatio
+                    .FromParts(50)
+                    .AfterAdding(
+                        Volume.FromLiters(remainingLiters),
+                        Volume.FromLiters(fuelLiters),
+                        Volume.FromLiters(3)
+                    )
+        );
+
     [Fact]
     public void For_MostBelowLeast_Refuses() =>
         Words.Says(

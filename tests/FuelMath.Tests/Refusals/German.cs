@@ -46,7 +46,7 @@ internal static partial class German
             .. Numbers()
                 .Matches(Fixed().Replace(words, ""))
                 .Select(m => m.Value)
-                .Where(shown => !german.Contains(shown, StringComparison.Ordinal))
+                .Where(shown => !Regex.IsMatch(german, $@"(?<![\d.]){Regex.Escape(shown)}(?![\d.]*\d)"))
                 .Where(shown => !numbers.Any(n => Math.Abs(n - Read(shown)) <= (tolerance * Math.Abs(n)) + 1e-12)),
             .. Names()
                 .Matches(words)

@@ -44,8 +44,18 @@ public sealed class StalledPumpTests
 
     /// <summary>Points that end before no flow do not say what the pump does beyond them.</summary>
     [Fact]
-    public void Solve_WeakPumpEndsBeforeNoFlow_IsRefused() =>
-        Assert.Throws<OutsideTableException>(() => Twin(Weak(2.8, 20)).Solve(Load));
+    public void Solve_WeakPumpEndsBeforeNoFlow_IsRefusedByItsName()
+    {
+        FuelSystem twin = Twin(Weak(2.8, 20));
+        var refused = Assert.Throws<OutsideTableException>(() => twin.Solve(Load));
+        Finding found = Assert.Single(
+            new SystemAssessment(twin, [Load]).Points[0].Verdict.Findings,
+            f => f.Code == FindingCode.StateRefused && f.Part == "weak"
+        );
+
+        Assert.Equal("weak", Refusal.Of(refused)!.Part);
+        Assert.StartsWith("pump 'weak': flow", found.Value, StringComparison.Ordinal);
+    }
 
     private static double Gauge(SystemState state, string node) => state.PressureAt(node).AboveAmbient.Pascals;
 

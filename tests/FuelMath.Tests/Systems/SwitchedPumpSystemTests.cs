@@ -33,6 +33,51 @@ public sealed class SwitchedPumpSystemTests
         }
     }
 
+    /// <summary>A pump that stands still draws nothing: its own suction hose and inlet stand at the pressure of the tank.</summary>
+    [Fact]
+    public void Solve_StoppedWithItsOwnSuction_LeavesTheRestAsWithoutIt()
+    {
+        FuelSystem own = PlumbingRig.With([
+            .. PlumbingRig.Usual(),
+            new("own suction", "tank", "own inlet", Workshop.Hose("own suction", 1, 4)),
+            new Line("second", "own inlet", "pump outlet", Workshop.Pump(1)).SwitchedBy(
+                PumpSwitch.ManifoldAbove(Gauge(10), Gauge(0), false)
+            ),
+        ]);
+        SystemState state = own.Solve(Cruise);
+        SystemState without = One.Solve(Cruise);
+
+        Assert.Equal(0, state.FlowThrough("second").LitersPerHour);
+        Assert.Equal(0, state.PressureAt("own inlet").AboveAmbient.Pascals, 1e-3);
+        foreach (Network.Node node in One.Network.Nodes)
+        {
+            Close.WithinOf(1e5, 1e-9, without.PressureAt(node.Name).Si, state.PressureAt(node.Name).Si);
+        }
+    }
+
+    /// <summary>Its check valve is shut both ways: the pressure of the tank or of a pump ahead of it feeds nothing through it.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void Solve_ThroughAStoppedPump_FeedsNothing(bool pumpAhead)
+    {
+        Line second = new Line("second", pumpAhead ? "between" : "tank", "pump outlet", Workshop.Pump(1)).SwitchedBy(
+            PumpSwitch.ManifoldAbove(Gauge(10), Gauge(0), false)
+        );
+        Line[] usual = PlumbingRig.Usual();
+        FuelSystem system = PlumbingRig.With([
+            .. pumpAhead ? [new("pump", "tank", "between", Workshop.Pump(1))] : Array.Empty<Line>(),
+            second,
+            .. usual[1..],
+        ]);
+
+        var refused = Assert.Throws<NoSolutionException>(() => system.Solve(Cruise));
+
+        Assert.Equal(RefusalCode.NoPumpSetLasts, Refusal.Of(refused)!.Code);
+        Assert.Contains("with 'second' stopped, there is no state", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("no fuel can pass", refused.Message, StringComparison.Ordinal);
+    }
+
     /// <summary>The pump's current is off the circuit while it stands still: the other one gets more voltage.</summary>
     [Fact]
     public void Solve_WithThePumpStopped_LeavesTheOtherMoreVoltage()
