@@ -51,6 +51,10 @@ internal static class States
         catch (Exception refusal) when (refusal is IRefusal)
         {
             json.WriteString("refused", refusal.Message);
+            Refusal data = Refusal.Of(refusal)!;
+            json.WriteString("code", data.Code.ToString());
+            json.WriteString("node", data.Node);
+            json.WriteString("part", data.Part);
         }
 
         json.WriteEndObject();

@@ -7,7 +7,7 @@ ATOM = {"C": 12.011, "H": 1.008, "O": 15.999}  # [IUPAC-2021]
 OXYGEN_IN_AIR = 0.209476 * 2 * ATOM["O"] / 28.9644
 
 UNITS = {
-    "Pa": 1, "kPa": 1e3, "bar": 1e5, "m": 1, "mm": 1e-3, "mm2": 1e-6, "cm3": 1e-6, "L/h": 1e-3 / 3600, "cm3/min": 1e-6 / 60,
+    "Pa": 1, "kPa": 1e3, "bar": 1e5, "m": 1, "mm": 1e-3, "mm2": 1e-6, "cm3": 1e-6, "L": 1e-3, "L/h": 1e-3 / 3600, "cm3/min": 1e-6 / 60,
     "g/s": 1e-3, "kg/m3": 1, "m/s": 1, "m/s2": 1, "mPa s": 1e-3, "mm2/s": 1e-6, "V": 1, "A": 1, "ohm": 1, "mohm": 1e-3, "ms": 1e-3, "s": 1,
     "%": 0.01, "rpm": 1 / 60,
 }
@@ -70,14 +70,25 @@ class Cubic:
         return 6 * t * u * (y[k + 1] - y[k]) / h + u * (1 - 3 * t) * m[k] + t * (3 * t - 2) * m[k + 1]
 
 
-class Outside(Exception):
-    """The data do not reach there: no answer may be given."""
+class Refused(Exception):
+    """No answer may be given: for these reasons, each a code of docs/guide/refusals.md with the part or node that it is about."""
+
+    def __init__(self, text, code, where):
+        super().__init__(text)
+        self.reasons = [(code, where)]
+
+
+class Outside(Refused):
+    """The data of a part do not reach there."""
+
+    def __init__(self, text, part):
+        super().__init__(text, "OutsideData", part)
 
 
 def place(axis, at, what):
     slack = 1e-9 * (axis[-1] - axis[0])
     if len(axis) > 1 and not axis[0] - slack <= at <= axis[-1] + slack:
-        raise Outside(f"{what} {at:.6g} outside {axis[0]:.6g} to {axis[-1]:.6g}")
+        raise Outside(f"{what}: {at:.6g} outside {axis[0]:.6g} to {axis[-1]:.6g}", what)
     k = max([i for i in range(len(axis) - 1) if axis[i] <= at], default=0)
     return k, (at - axis[k]) / (axis[k + 1] - axis[k])
 
@@ -221,6 +232,16 @@ KNOWN = {
         1,
         4,
         1,
+    ),
+    "iso-octane": Fuel(
+        anchored(
+            handbook(114.232e-3, 0.59059, 0.27424, 543.8, 0.2847),
+            [(-20, 724.44), (0, 708.324), (20, 692.016), (40, 675.407), (60, 658.372), (80, 640.756), (100, 622.362)],
+        ),  # [Blackham-Lemmon-IC8]
+        vogel(-12.928, 1137.5, 0.25725, -3.6929e-28, 10),
+        8,
+        18,
+        0,
     ),
     "n-heptane": Fuel(
         anchored(

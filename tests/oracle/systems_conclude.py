@@ -6,7 +6,8 @@
     python3 tests/oracle/systems_conclude.py FOLDER > tests/oracle/findings.md
 
 A finding is held by its code and part: severity, whether it says what could not be judged, and value. It ends with 1 when one
-is missing or too many, when anything of it differs, or when a point has another verdict."""
+is missing or too many, when anything of it differs, when a point has another verdict, or when the library refuses a point for a
+reason that is none of those found here, by code and part or node."""
 
 import collections
 import glob
@@ -14,9 +15,9 @@ import json
 import os
 import sys
 
-from fluid import Outside
+from fluid import Refused
 from systems_findings import REFUSED, findings, verdict, without_the_sensor
-from systems_solve import NoState, System
+from systems_solve import System
 
 TOLERANCE = 1e-7
 GRAVEST = lambda f: -("Note", "Warning", "Danger").index(f["severity"])
@@ -24,19 +25,20 @@ SHARES = ("MixtureLean", "MixtureRich", "ChamberLean", "PremixMixture", "Pressur
 
 
 def each(folder):
-    """System and point by name, the library's conclusions, ours."""
+    """System and point by name, the library's conclusions, ours, and why there is no state in ours."""
     for states in sorted(glob.glob(os.path.join(folder, "*-states.json"))):
         stem = states[: -len("-states.json")]
         with open(stem + ".json", encoding="utf-8") as a, open(stem + "-points.json", encoding="utf-8") as b, open(states, encoding="utf-8") as c:
             system, points, found = System(json.load(a)), json.load(b)["points"], json.load(c)
         name = os.path.basename(stem)
         for point, theirs in zip(points, found, strict=True):
+            why = []
             try:
                 mine = findings(system, point, system.solve(point))
-            except (Outside, NoState):
-                mine = [REFUSED]
+            except Refused as refusal:
+                mine, why = [REFUSED], refusal.reasons
             mine += without_the_sensor(system, point, mine)
-            yield f"{name}: {point['name']}", theirs, mine
+            yield f"{name}: {point['name']}", theirs, mine, why
         print(name, file=sys.stderr, flush=True)
 
 
@@ -45,12 +47,17 @@ def key(finding):
 
 
 def compare(folder):
-    points, held, verdicts, off, alone = 0, 0, collections.Counter(), [], []
+    points, held, verdicts, refused, off, alone = 0, 0, collections.Counter(), collections.Counter(), [], []
     counts = collections.defaultdict(collections.Counter)
-    for where, theirs, mine in each(folder):
+    for where, theirs, mine, why in each(folder):
         if (mine[:1] == [REFUSED]) != ("refused" in theirs):
             alone.append(f"{where} ({'here' if 'refused' in theirs else 'in the library'})")
             continue
+        if why:
+            reason = theirs["code"], theirs["part"] if theirs["code"] == "OutsideData" else theirs["node"]
+            refused[reason[0]] += 1
+            if reason not in why:
+                off.append((f"refused: library {reason[0]}", f"{where}: library {reason[1]}, here {why}"))
         points += 1
         named = {key(f) for f in theirs["findings"]}
         mine = [f for f in mine if not f.get("either") or key(f) in named]
@@ -85,11 +92,11 @@ def compare(folder):
                     scale = max(abs(g["value"]), abs(f["limit"] or 0), 1 if k[0] in SHARES else 0)
                     if abs(f["value"] - g["value"]) > g.get("within", TOLERANCE * scale):
                         off.append((f"{k[0]}: value", f"{where}: {k[1]} library {f['value']}, here {g['value']}"))
-    report(points, held, verdicts, counts, off, alone)
+    report(points, held, verdicts, refused, counts, off, alone)
     return 1 if off else 0
 
 
-def report(points, held, verdicts, counts, off, alone):
+def report(points, held, verdicts, refused, counts, off, alone):
     print("# Findings and verdicts against an independent model\n")
     print("Made by `systems_conclude.py`; how, its head says.\n")
     print("| code | points with it | points without | notes | warnings | dangers | values |\n|---|---|---|---|---|---|---|")
@@ -98,6 +105,9 @@ def report(points, held, verdicts, counts, off, alone):
     print("\n| verdict | points |\n|---|---|")
     for kind, count in sorted(verdicts.items()):
         print(f"| {kind} | {count} |")
+    print("\n| no state in either, because | points |\n|---|---|")
+    for code, count in sorted(refused.items()):
+        print(f"| {code} | {count} |")
     print(f"\n{points} points, {held} findings, {len(off)} differences.")
     if alone:
         print(f"\nLeft out are {len(alone)} points that only one of the two has a state for: {'; '.join(alone)}.")

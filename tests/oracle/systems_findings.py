@@ -4,9 +4,8 @@ what could not be judged. systems_conclude.py holds the library's beside it."""
 
 import math
 
-from fluid import Outside, fuels, si
+from fluid import Refused, fuels, si
 from systems_model import root
-from systems_solve import NoState
 from vapor import CLASSES, COLDEST, PSI, as_mixed, vapor_pressure
 
 COMMON_PRACTICE = {
@@ -58,7 +57,7 @@ def without_the_sensor(system, point, found):
     bare = {**point, "command": {"kind": "open loop", "lambda": command["lambda"]}}
     try:
         left = findings(system, bare, system.solve(bare))
-    except (Outside, NoState):
+    except Refused:
         left = [REFUSED]
     rank = (NOTE, WARNING, DANGER).index
     left = [{**f, "severity": WARNING if f["severity"] == DANGER else f["severity"]} for f in left]
@@ -95,60 +94,68 @@ class Judge:
     # ---- mixture: assessments.md "The mixture", controllers.md "At a limit", premix.md
 
     def mixture(self):
-        """Against the lambda asked for; where none is, a chamber against the mean. A chamber no leaner than a mean that is too
-        lean is part of that; an engine of one chamber has no mean beside it."""
+        """Against the lambda asked for; where none is, a chamber against the mean of its bank. A chamber no leaner than a mean that is
+        too lean is part of that; a bank of one chamber has no mean beside it."""
         if not self.pulsed:
             return
         if self.state["lambda"] is None:
             for k in range(self.s.chambers if any(self.solve.widths) else 0):
                 self.say("ChamberWithoutFuel", DANGER, f"chamber {k + 1}")
             return
-        limit, mean = self.limits["mixtureDeviation"], self.state["lambda"]
+        lambdas = {k: c["lambda"] for k, c in enumerate(self.state["chambers"], 1)}
+        for number, bank in enumerate(self.solve.banks, 1):
+            part = "mixture" if len(self.solve.banks) == 1 else f"bank {number}"
+            self.bank(part, {k: lambdas[k] for k in sorted(bank)})
+            if self.kind == "hold lambda":
+                self.correction(part, self.solve.of_bank[number - 1])
+        self.premix(lambdas)
+
+    def bank(self, part, lambdas):
+        limit = self.limits["mixtureDeviation"]
+        given = sum(1 / x for x in lambdas.values() if x)
         if self.target is None:
-            self.say("MixtureNotJudged", WARNING, "mixture", not_known=True)
+            self.say("MixtureNotJudged", WARNING, part, not_known=True)
+        mean = len(lambdas) / given if given else None
         asked = self.target or mean
-        lambdas = [c["lambda"] for c in self.state["chambers"]]
-        off = mean / asked - 1
+        off = mean / asked - 1 if mean else 0.0
         if off > limit and len(lambdas) > 1:
-            self.say("MixtureLean", DANGER, "mixture", off)
+            self.say("MixtureLean", DANGER, part, off)
         elif off < -limit:
-            self.say("MixtureRich", WARNING, "mixture", off)
-        for k, lean in enumerate(lambdas, 1):
+            self.say("MixtureRich", WARNING, part, off)
+        for k, lean in lambdas.items():
             if lean is None:
                 self.say("ChamberWithoutFuel", DANGER, f"chamber {k}")
             elif lean / asked - 1 > limit and (off <= limit or lean > mean * (1 + 1e-9) or len(lambdas) == 1):
                 self.say("ChamberLean", DANGER, f"chamber {k}", lean / asked - 1)
-        self.premix(limit, asked, lambdas)
-        if self.kind == "hold lambda":
-            self.correction()
 
-    def premix(self, limit, asked, lambdas):
+    def premix(self, lambdas):
         """The leanest chamber, had none of the oil burned: a warning where only that exceeds the limit, else a note."""
         fuel = next((f for f in self.s.document["fuels"] if f["name"] == self.s.document["fuel"]), {})
         if fuel.get("kind") != "premix":
             return
+        limit, asked = self.limits["mixtureDeviation"], self.target or self.state["lambda"]
         at, inside = si(fuel["mixedAt"]), fuel["fuel"]
         burns = self.s.known[inside] if isinstance(inside, str) else fuels({"fuels": [inside]})[inside["name"]]
         oil = si(fuel["oilPerFuel"]) * self.s.known[fuel["oil"]].density(at)
         clean = burns.density(at) / (burns.density(at) + oil)
         leaner = self.s.fuel.stoichiometric / (clean * burns.stoichiometric)
-        worst = max(x for x in lambdas if x)
-        with_oil, without = worst / asked - 1, worst * leaner / asked - 1
-        self.say("PremixMixture", WARNING if with_oil <= limit < without else NOTE, f"chamber {lambdas.index(worst) + 1}", without)
+        worst = max((k for k in lambdas if lambdas[k]), key=lambdas.get)
+        with_oil, without = lambdas[worst] / asked - 1, lambdas[worst] * leaner / asked - 1
+        self.say("PremixMixture", WARNING if with_oil <= limit < without else NOTE, f"chamber {worst}", without)
 
-    def correction(self):
+    def correction(self, part, widths):
         """The fuel that the controller, by its belief, thinks that it gives, over the fuel that it means to give."""
         given = 0.0
         for s, stage in enumerate(self.s.stages):
             if "belief" not in stage:
                 return
             give, *_ = self.solve.believed_model(s)
-            given += give(self.solve.widths[s]) if self.solve.widths[s] > 0 else 0.0
+            given += give(widths[s]) if widths[s] > 0 else 0.0
         correction = given / self.solve.believed_demand()
         if correction > self.limits["highestCorrection"]:
-            self.say("CorrectionAtLimit", DANGER, "mixture", correction)
+            self.say("CorrectionAtLimit", DANGER, part, correction)
         elif correction < self.limits["lowestCorrection"]:
-            self.say("CorrectionAtLimit", WARNING, "mixture", correction)
+            self.say("CorrectionAtLimit", WARNING, part, correction)
 
     # ---- pulses: systems.md, injectors.md
 
@@ -187,7 +194,7 @@ class Judge:
             off = difference / told - 1
             if abs(off) <= limit:
                 continue
-            fixed = [part["reference"] == "ambient" for line in self.plan["lines"] for key, part in line.items()
+            fixed = [part["reference"] != "manifold" for line in self.plan["lines"] for key, part in line.items()
                      if key in ("regulator", "reducingRegulator")]
             if stage["discharge"] == "manifold" and fixed and fixed[0] != (belief.get("railReference") == "fixed"):
                 self.off("RailReferenceNotAsTold", stage["name"], off)
@@ -333,6 +340,8 @@ class Judge:
                 self.say("LossEstimated", NOTE, line["name"])
             if any(line.get(k, {}).get("estimate") for k in ("regulator", "reducingRegulator")):
                 self.say("RegulatorEstimated", NOTE, line["name"])
+            if "reliefValve" in line and flow > 0:
+                self.say("ReliefOpen", WARNING, line["name"], flow)
             if "filter" in line:
                 if flow > max(si(p["flow"]) for p in line["filter"]["points"]):
                     self.say("FilterBeyondTest", WARNING, line["name"], flow)

@@ -11,10 +11,10 @@ import json
 import os
 import sys
 
-from fluid import Outside, si
+from fluid import Refused, si
 from systems_findings import Judge
 from systems_random import SOURCE, random_system, text
-from systems_solve import NoState, System
+from systems_solve import System
 
 FOR_ALL = ("idle, held", "middle", "peak, held", "given widths", "cut")
 STEPS = (0.4, 0.6, 0.75, 0.85, 0.93, 1.0, 1.08, 1.2, 1.5, 2.0)
@@ -249,7 +249,7 @@ def own_limits():
             for point in points:
                 try:
                     value = Judge(system, point, system.solve(point)).measure(kind)
-                except (Outside, NoState):
+                except Refused:
                     continue
                 if value is None or not low < value * scale < high:
                     continue

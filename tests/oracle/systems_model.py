@@ -90,6 +90,28 @@ def jet(part, rho, _):
     return lambda inlet, outlet, _: math.copysign(scale * math.sqrt(abs(inlet - outlet)), inlet - outlet)
 
 
+def strainer(part, rho, mu):
+    """Plain woven wire: [Armour-Cannon-1968]."""
+    w, d, area = si(part["opening"]), si(part["wireDiameter"]), si(part["area"])
+    n = 1 / (w + d)
+    longer = math.sqrt(1 + (n * d) ** 2)
+    porosity, surface = 1 - math.pi * n * d * longer / 4, math.pi * n * longer
+    a = 2 * d / porosity**2 * 8.61 * mu * surface**2 / area
+    b = 2 * d / porosity**2 * 0.52 * rho / w / area**2
+    return lambda inlet, outlet, _: math.copysign(two_terms(a, b, abs(inlet - outlet)), inlet - outlet)
+
+
+def relief(part, rho, _):
+    """Shut up to its opening, then a loss with the square of flow, which goes with density; nothing backwards."""
+    loss = si(part["addedLoss"]) / si(part["density"]) * rho / si(part["flow"]) ** 2
+    return lambda inlet, outlet, _: math.sqrt(max(0.0, inlet - outlet - si(part["opening"])) / loss)
+
+
+def two_terms(a, b, x):
+    """The flow at which a q + b q q is x."""
+    return 2 * x / (a + math.sqrt(a * a + 4 * b * x))
+
+
 def filter_(part, rho, mu):
     """Both terms by least squares with neither below zero [Lawson-1974], each carried by its property [Forchheimer-1901]."""
     q = [si(p["flow"]) for p in part["points"]]
@@ -105,8 +127,7 @@ def filter_(part, rho, mu):
     a, b = a * mu / si(part["viscosity"]), b * rho / si(part["density"])
 
     def flow(inlet, outlet, _):
-        x = abs(inlet - outlet)
-        return math.copysign(2 * x / (a + math.sqrt(a * a + 4 * b * x)), inlet - outlet)  # the quadratic, solved
+        return math.copysign(two_terms(a, b, abs(inlet - outlet)), inlet - outlet)
 
     return flow
 
@@ -129,7 +150,7 @@ def regulator(part, rho, reducing):
     def both(inlet, outlet, at):
         # The diaphragm feels the pressures at its ports; what passes an open valve feels the column between them too.
         held, other = (outlet, inlet) if reducing else (inlet, outlet)
-        reference = at["manifold"] if part["reference"] == "manifold" else 0.0
+        reference = at[part["reference"]]
         wants = (held - (still + reference * (1 + share) - other * share)) / slope
         return wants, math.sqrt(max(inlet - outlet + at["column"], 0) / stop)
 
@@ -152,9 +173,10 @@ class Pump:
             (si(c["voltage"]), [tuple(si(p[k]) for k in ("pressureRise", "flow", "current")) for p in c["points"]])
             for c in part["curves"]
         ]
-        self.ratio, self.principle = rho / test_density, part.get("principle")
+        self.name, self.ratio, self.principle = part["name"], rho / test_density, part.get("principle")
         # Displacement keeps its curve; a rotodynamic pump's rise goes with density; where nobody knows, the lesser.
         self.factor = {"rotodynamic": self.ratio, "displacement": 1}.get(self.principle, min(1, self.ratio))
+        self.leak = 0.0  # of its check valve, while a state is searched: see Solve.path
         self.set(self.curves[0][0])
 
     def set(self, volts):
@@ -214,7 +236,8 @@ class Pump:
         return root(lambda q: rise - curve(q), points[-1][1], points[0][1])
 
     def flow(self, inlet, outlet, _):
-        return self.at((outlet - inlet) / self.factor)
+        rise = (outlet - inlet) / self.factor
+        return self.at(rise) - self.leak * max(0.0, rise - self.over_flow(0))
 
     def at(self, rise):
         """The flow of the curve at the voltage that was set."""
@@ -228,14 +251,15 @@ class Pump:
 
     def judge(self, volts, rise):
         if not self.curves[0][0] * (1 - 1e-9) <= volts <= self.curves[-1][0] * (1 + 1e-9):
-            raise Outside(f"pump voltage {volts:.4g}")
+            raise Outside(f"pump voltage {volts:.4g}", self.name)
         ends = self.over_flow.x[0] == 0  # against more than that it is stalled, docs/guide/pumps.md
         if rise / self.factor < self.rises[0] or rise / self.factor > self.rises[-1] and not ends:
-            raise Outside(f"rise {rise:.5g} Pa")
+            raise Outside(f"rise {rise:.5g} Pa", self.name)
 
 
 class Injector:
     def __init__(self, document, known):
+        self.name = document["name"]
         rating = document["rating"]
         rated = known[rating["fluid"]].density(si(rating["fluidTemperature"]))
         self.mass = si(rating["massFlow"]) if "massFlow" in rating else si(rating["volumeFlow"]) * rated
@@ -265,7 +289,7 @@ class Injector:
             volts = min(max(volts, self.volts[0]), self.volts[-1])
             if len(self.pressures) > 1:
                 difference = min(max(difference, self.pressures[0]), self.pressures[-1])
-        return bilinear(self.volts, self.pressures, self.dead, volts, difference, "dead time at")
+        return bilinear(self.volts, self.pressures, self.dead, volts, difference, self.name)
 
     def pulse(self, width, period, static, dead):
         """[SAE-J1832]; an injector without the time to close stays open."""
@@ -283,10 +307,10 @@ def breathing(engine):
         return lambda n, p: si(table["value"])
     speeds = [si(s) for s in table["speeds"]]
     if table["kind"] == "over speed":
-        return lambda n, p: straight(speeds, [si(v) for v in table["values"]], n, "speed")
+        return lambda n, p: straight(speeds, [si(v) for v in table["values"]], n, engine["name"])
     pressures = [si(p) for p in table["manifoldPressures"]]
     values = [[si(v) for v in row] for row in table["values"]]
-    return lambda n, p: bilinear(speeds, pressures, values, n, p, "air at")
+    return lambda n, p: bilinear(speeds, pressures, values, n, p, engine["name"])
 
 
 def wire_resistance(circuit):

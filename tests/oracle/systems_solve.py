@@ -2,16 +2,19 @@
 
 import math
 
-from fluid import Outside, fuels, si
+from fluid import Refused, fuels, si
 from systems_model import (
-    AIR, G, Injector, Pump, breathing, coils_on, filter_, fitting, hose, jet, regulator, root, wire_resistance,
+    AIR, G, Injector, Pump, breathing, coils_on, filter_, fitting, hose, jet, regulator, relief, root, strainer, wire_resistance,
 )
 
-MAKERS = {"hose": hose, "fitting": fitting, "jet": jet, "filter": filter_}
+MAKERS = {"hose": hose, "fitting": fitting, "jet": jet, "filter": filter_, "strainer": strainer, "reliefValve": relief}
 
 
-class NoState(Exception):
+class NoState(Refused):
     """Nothing satisfies the equations."""
+
+    def __init__(self, text, code="NotConverged", where=None):
+        super().__init__(text, code, where)
 
 
 class System:
@@ -70,7 +73,7 @@ class System:
         every = [{n for k, n in enumerate(names) if mask >> k & 1} for mask in range(2 ** len(names))]
         last = [state for state, thrown in map(disagree, every) if not thrown]
         if len(last) != 1:
-            raise NoState(f"{len(last)} sets of running pumps last")
+            raise NoState(f"{len(last)} sets of running pumps last", "SeveralStates" if last else "NoSwitchState")
         return last[0]
 
     def lift_lines(self):
@@ -107,7 +110,8 @@ class Solve:
         self.supply = si(point["supply"])
         self.gauge = manifold - si(point["ambient"])
         density = manifold / (AIR * si(point["charge"]))
-        self.air = system.efficiency(self.speed, manifold) * density * system.volume  # [Heywood-1988], [ISO-2533]
+        self.references = {"manifold": self.gauge, "ambient": 0.0, "tank": next(iter(system.tanks.values()))}
+        self.air = system.efficiency(self.speed, manifold) * density * system.volume if self.speed > 0 else 0.0  # [Heywood-1988], [ISO-2533]
         self.command = point["command"] if isinstance(point["command"], dict) else {"kind": point["command"]}
         self.lines = []
         for line in system.document["plan"]["lines"]:
@@ -124,7 +128,7 @@ class Solve:
             else:
                 self.lines.append((line, regulator(part, self.rho, kind == "reducingRegulator"), None))
         self.seats = [(s, seat) for s, stage in enumerate(system.stages) for seat in stage["seats"]]
-        self.cycle = system.turns / self.speed
+        self.cycle = system.turns / self.speed if self.speed > 0 else 1.0  # an engine that stands still: any time serves a static test
         self.period = [self.cycle / stage["pulsesPerCycle"] for stage in system.stages]
         self.against = [self.gauge if stage["discharge"] == "manifold" else 0.0 for stage in system.stages]
         self.volts = [self.supply for _ in system.wires]
@@ -132,14 +136,24 @@ class Solve:
         self.pressure = dict(system.tanks)
         for n in system.free:
             self.pressure[n] = 500e3 + self.gauge  # above, so that no injector is held open for want of pressure in the first rounds
-        self.widths = [0.0] * len(system.stages)
+        self.banks = [set(bank) for bank in system.document.get("banks", [])] or [set(range(1, system.chambers + 1))]
+        self.of_bank = [[0.0] * len(system.stages) for _ in self.banks]
 
     # ---- pulses
+
+    @property
+    def widths(self):
+        """Of each stage the longest of all banks."""
+        return [max(bank[s] for bank in self.of_bank) for s in range(len(self.s.stages))]
+
+    def width_at(self, seat):
+        s, place = self.seats[seat]
+        return next(widths[s] for bank, widths in zip(self.banks, self.of_bank) if place["chamber"] in bank)
 
     def flow_of(self, seat, pressure):
         """Mean volume flow of an injector at a pressure of its node."""
         s, place = self.seats[seat]
-        return self.mass_of(s, self.s.injectors[place["injector"]], self.widths[s], pressure - self.against[s]) / (
+        return self.mass_of(s, self.s.injectors[place["injector"]], self.width_at(seat), pressure - self.against[s]) / (
             self.rho * self.period[s]
         )
 
@@ -177,8 +191,9 @@ class Solve:
         duty = root(lambda d: both(d) / mass - 1, transition, most) if most > transition and both(most) >= mass else 1.0
         return [at(m, duty) for m in models]
 
-    def model(self, s, injectors, statics, deads):
-        per_chamber = self.s.stages[s]["pulsesPerCycle"] * len(self.s.stages[s]["seats"]) / self.s.chambers
+    def model(self, s, injectors, statics, deads, chambers=None):
+        seats = len(injectors) if chambers else len(self.s.stages[s]["seats"])
+        per_chamber = self.s.stages[s]["pulsesPerCycle"] * seats / (chambers or self.s.chambers)
         period = self.period[s]
         least = min(max(d + i.least for i, d in zip(injectors, deads)), period)
         most = max(period - max(i.closing for i in injectors), least)
@@ -197,7 +212,7 @@ class Solve:
         told, difference = self.s.stages[s]["belief"], self.told_difference(s)
         injector = self.s.injectors[told["injector"]]
         if difference <= 0:
-            raise NoState("the controller makes no pulse")
+            raise NoState("the controller makes no pulse", "NoFuelPasses")
         density = self.s.known[told["fuel"]].density(si(told["fuelTemperature"]))
         dead = injector.dead_time(self.supply, difference, held=False)
         return self.model(s, [injector], [injector.static(difference, density)], [dead])
@@ -209,36 +224,38 @@ class Solve:
     def believed(self):
         return self.shared([self.believed_model(s) for s in range(len(self.s.stages))], self.believed_demand())
 
-    def fitted(self):
+    def fitted(self, bank):
+        """The widths by which the sensor of a bank sees what is asked for."""
         models = []
         for s in range(len(self.s.stages)):
             mine = [(self.s.injectors[p["injector"]], max(self.pressure[p["node"]] - self.against[s], 1.0))
-                    for t, p in self.seats if t == s]
+                    for t, p in self.seats if t == s and p["chamber"] in bank]
             models.append(self.model(s, [i for i, _ in mine], [i.static(d, self.rho) for i, d in mine],
-                                     [i.dead_time(self.injector_volts, d) for i, d in mine]))
+                                     [i.dead_time(self.injector_volts, d) for i, d in mine], len(bank)))
         return self.shared(models, self.air / (self.s.fuel.stoichiometric * self.command["lambda"]))
 
     def set_widths(self, first):
         kind = self.command["kind"]
         measures = any(stage.get("belief", {}).get("railReference") == "measured" for stage in self.s.stages)
-        if kind == "open loop" and (first or measures):
-            self.widths = self.believed()
-        elif kind == "hold lambda":
-            self.widths = self.fitted()
-        elif kind == "pulse widths":
-            self.widths = [si(w) for w in self.command["widths"]]
-        elif kind == "all open":
-            self.widths = list(self.period)
+        if kind == "hold lambda":
+            self.of_bank = [self.fitted(bank) for bank in self.banks]
+            return
+        widths = {"open loop": self.believed if first or measures else None, "all open": lambda: list(self.period),
+                  "pulse widths": lambda: [si(w) for w in self.command["widths"]]}.get(kind)
+        if widths:
+            same = widths()
+            self.of_bank = [list(same) for _ in self.banks]
 
     # ---- path: Newton on the pressures, slopes by differences
 
-    def through(self, k, pressure):
+    def through(self, k, pressure, more=0.0):
+        """What passes a line; all but a regulator ask for the drop between their ends alone, to which more may be added."""
         line, flow, _ = self.lines[k]
         inlet, outlet = pressure[line["from"]], pressure[line["to"]]
         column = self.rho * (self.head[line["from"]] - self.head[line["to"]])
         if "regulator" in line or "reducingRegulator" in line:
-            return flow(inlet, outlet, {"manifold": self.gauge, "column": column})
-        return flow(inlet + column, outlet, None)
+            return flow(inlet, outlet, {**self.references, "column": column})
+        return flow(inlet - outlet + column + more, 0.0, None)
 
     def balance(self, pressure):
         miss = {n: 0.0 for n in self.s.free}
@@ -256,7 +273,17 @@ class Solve:
         index = {n: i for i, n in enumerate(free)}
         a = [[0.0] * len(free) for _ in free]
         step = 0.05
-        for k, (line, _, _) in enumerate(self.lines):
+        for k, (line, _, pump) in enumerate(self.lines):
+            if not pump and any(key in line for key in MAKERS):
+                # Where next to nothing flows a fitting's slope has no end: the step is a share of the drop.
+                drop = pressure[line["from"]] - pressure[line["to"]] + self.rho * (self.head[line["from"]] - self.head[line["to"]])
+                small = min(step, 1e-3 * abs(drop)) or step
+                slope = (self.through(k, pressure, small) - self.through(k, pressure, -small)) / (2 * small)
+                for end, sign in ((line["from"], 1), (line["to"], -1)):
+                    for node, side in ((line["from"], -1), (line["to"], 1)):
+                        if end in index and node in index:
+                            a[index[node]][index[end]] += side * sign * slope
+                continue
             for moved in {line["from"], line["to"]} & set(free):
                 up, down = dict(pressure), dict(pressure)
                 up[moved] += step
@@ -272,6 +299,38 @@ class Solve:
         return a
 
     def path(self):
+        """A pump that is pressed beyond what it can reach passes nothing, however far: a state far up there may balance, though no
+        pump leads to it. Then, and where none is found, check valves leak, ever less and in the end not at all."""
+        start, found = dict(self.pressure), None
+        try:
+            self.newton()
+            found = self.pressure
+            if all(self.rise(line) <= pump.factor * pump.over_flow(0) * (1 + 1e-9) for line, _, pump in self.lines if pump):
+                return
+        except NoState:
+            pass
+        self.pressure = start
+        try:
+            for leak in (1e-11, 1e-13, 1e-15, 1e-17):  # m3/s for each Pa
+                self.leaking(leak)
+            self.leaking(0.0)
+        except NoState:
+            if found is None:
+                raise
+            self.pressure = found  # a closed line, in which nothing says how far above the pump it stands
+
+    def leaking(self, leak):
+        for _, _, pump in self.lines:
+            if pump:
+                pump.leak = leak
+        try:
+            self.newton()
+        finally:
+            for _, _, pump in self.lines:
+                if pump:
+                    pump.leak = 0.0
+
+    def newton(self):
         """Newton with ever less leak to where each pressure stands; each step is cut until the balance is better."""
         free, p = self.s.free, dict(self.pressure)
         scale = 1e-3 / 3600  # one liter an hour
@@ -302,7 +361,9 @@ class Solve:
             better = best[0] < sum(m * m for m in miss.values())
             leak = max(leak / 10, 1e-21) if better else min(leak * 30, 1e-7)
             p = best[1] if better else p
-            if not better and worst < 1e-6 * scale:
+            # What the last digit of a pressure makes of the flows can't be got rid of.
+            grain = max(sum(map(abs, row)) for row in a) * math.ulp(max(map(abs, p.values())))
+            if not better and worst < max(1e-6 * scale, grain):
                 self.pressure = p
                 return
         raise NoState(f"path: {worst:.3g} m3/s left over")
@@ -311,14 +372,14 @@ class Solve:
 
     def run(self):
         for round_ in range(200):
-            before = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
+            before = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for bank in self.of_bank for w in bank]
             for line, _, pump in self.lines:
                 if pump:
                     pump.set(self.volts_at(line))
             self.set_widths(round_ == 0)
             self.path()
             self.wire()
-            after = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for w in self.widths]
+            after = self.volts + [self.injector_volts] + [self.pressure[n] / 1e5 for n in self.s.free] + [w * 1e3 for bank in self.of_bank for w in bank]
             if round_ and max(abs(x - y) for x, y in zip(before, after)) < 1e-9:
                 return self.report()
         raise NoState("rounds do not settle")
@@ -330,7 +391,7 @@ class Solve:
     def regulator_state(self, line):
         inlet, outlet = self.pressure[line["from"]], self.pressure[line["to"]]
         flow = next(f for l, f, _ in self.lines if l is line)
-        return flow.state(inlet, outlet, {"manifold": self.gauge, "column": self.rho * (self.head[line["from"]] - self.head[line["to"]])})
+        return flow.state(inlet, outlet, {**self.references, "column": self.rho * (self.head[line["from"]] - self.head[line["to"]])})
 
     def open_loss(self, line):
         """What a regulator would lose at its flow, open to its stop."""
@@ -363,8 +424,8 @@ class Solve:
                 amperes[self.s.feed.get(line["name"], 0)] += pump.amperes(self.rise(line))
         pulsed = self.command["kind"] not in ("cut", "all open")
         opening, longest = 0.0, 0.0
-        for (s, place), dead in zip(self.seats, self.dead_times()):
-            if self.widths[s] > 0 and pulsed:
+        for seat, dead in enumerate(self.dead_times()):
+            if self.width_at(seat) > 0 and pulsed:
                 longest = max(longest, dead)
         for s, stage in enumerate(self.s.stages):
             mine = [self.s.injectors[p["injector"]] for t, p in self.seats if t == s]
@@ -378,17 +439,46 @@ class Solve:
         return [self.s.injectors[p["injector"]].dead_time(self.injector_volts, self.pressure[p["node"]] - self.against[s])
                 for s, p in self.seats]
 
+    def judge(self):
+        """Refuses what the rounds settled on where it is no state or lies outside the data, with all reasons that there are."""
+        refusals = []
+
+        def hold(check, *arguments):
+            try:
+                check(*arguments)
+            except Refused as refusal:
+                refusals.append(refusal)
+
+        def above_vacuum():
+            lowest = min(self.s.free, key=lambda n: self.pressure[n])
+            if self.pressure[lowest] + si(self.point["ambient"]) < 0:
+                raise NoState(f"{self.pressure[lowest]:.6g} Pa gauge at {lowest}", "TooLittleFlow", lowest)
+
+        def passed(s, node, difference):
+            if self.widths[s] > 0 and difference <= 0:
+                raise NoState(f"no fuel can pass an injector at {node}", "NoFuelPasses", node)
+
+        hold(above_vacuum)
+        for s, place in self.seats:
+            difference = self.pressure[place["node"]] - self.against[s]
+            if difference > 0 and self.command["kind"] not in ("cut", "all open"):
+                hold(self.s.injectors[place["injector"]].dead_time, self.injector_volts, difference, False)
+            hold(passed, s, place["node"], difference)
+        for line, _, pump in self.lines:
+            if pump:
+                hold(pump.judge, self.volts_at(line), self.rise(line))
+        if refusals:
+            refusals[0].reasons = [reason for refusal in refusals for reason in refusal.reasons]
+            raise refusals[0]
+
     def report(self):
+        self.judge()
         injectors, chambers = [], [0.0] * self.s.chambers
         pulsed = self.command["kind"] not in ("cut", "all open")
         for (s, place), seat in zip(self.seats, range(len(self.seats))):
             injector = self.s.injectors[place["injector"]]
             difference = self.pressure[place["node"]] - self.against[s]
-            if pulsed and difference > 0:
-                injector.dead_time(self.injector_volts, difference, held=False)
-            if self.widths[s] > 0 and difference <= 0:
-                raise NoState("no fuel can pass an injector")
-            mass = self.mass_of(s, injector, self.widths[s], difference) if self.command["kind"] != "cut" else 0.0
+            mass = self.mass_of(s, injector, self.width_at(seat), difference) if self.command["kind"] != "cut" else 0.0
             chambers[place["chamber"] - 1] += mass * self.s.stages[s]["pulsesPerCycle"]
             injectors.append({
                 "difference": difference,
@@ -400,7 +490,6 @@ class Solve:
         pumps = []
         for line, _, pump in self.lines:
             if pump:
-                pump.judge(self.volts_at(line), self.rise(line))
                 pumps.append({"voltage": self.volts_at(line), "current": pump.amperes(self.rise(line)), "rise": self.rise(line)})
         flows = {line["name"]: self.through(k, self.pressure) for k, (line, _, _) in enumerate(self.lines)}
         ratio = self.s.fuel.stoichiometric
@@ -416,8 +505,8 @@ class Solve:
             "pumps": pumps,
             "stages": [{"width": w} for w in self.widths],
             "injectors": injectors,
-            "chambers": [{"lambda": self.air / (ratio * m) if m > 0 else None} for m in chambers],
-            "lambda": self.air * self.s.chambers / (ratio * total) if total > 0 else None,
+            "chambers": [{"lambda": self.air / (ratio * m) if m > 0 else None} for m in chambers if self.air],
+            "lambda": self.air * self.s.chambers / (ratio * total) if total > 0 and self.air else None,
         }
 
     def balance_of(self, tank, flows):
