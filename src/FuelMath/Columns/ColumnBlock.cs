@@ -129,30 +129,40 @@ internal ref struct ColumnBlock<TLane>
     }
 
     /// <summary>Reads a column; says whether every number lies strictly in its range, as in most blocks.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private readonly bool Read(int argument, ReadOnlySpan<double> column)
     {
-        TLane minimum = TLane.Of(formula.Arguments[argument].Minimum);
-        TLane maximum = TLane.Of(formula.Arguments[argument].Maximum);
-        Mask<TLane> isInside = Yes;
         int whole = column.Length / TLane.Count;
-        for (int v = 0; v < whole; v++)
-        {
-            TLane value = TLane.Load(column[(v * TLane.Count)..]);
-            isInside = TLane.And(isInside, TLane.LessOrEqual(minimum, value));
-            isInside = TLane.And(isInside, TLane.LessOrEqual(value, maximum));
-            arguments[(v * count) + argument] = value;
-        }
-
-        bool isAllInside = TLane.All(isInside);
+        bool isAllInside = ReadWhole(argument, column[..(whole * TLane.Count)]);
         if (whole * TLane.Count < column.Length)
         {
-            ref TLane value = ref arguments[(whole * count) + argument];
-            value = LoadRest(column[(whole * TLane.Count)..]);
-            isAllInside &= TLane.All(TLane.LessOrEqual(minimum, value)) && TLane.All(TLane.LessOrEqual(value, maximum));
+            TLane value = LoadRest(column[(whole * TLane.Count)..]);
+            arguments[(whole * count) + argument] = value;
+            FormulaInfo.Argument range = formula.Arguments[argument];
+            isAllInside &=
+                TLane.All(TLane.LessOrEqual(TLane.Of(range.Minimum), value))
+                && TLane.All(TLane.LessOrEqual(value, TLane.Of(range.Maximum)));
         }
 
         return isAllInside;
+    }
+
+    /// <summary>The rows that fill vectors. It calls nothing, so that its limits stay in registers.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization | MethodImplOptions.NoInlining)]
+    private readonly bool ReadWhole(int argument, ReadOnlySpan<double> column)
+    {
+        TLane minimum = TLane.Of(formula.Arguments[argument].Minimum);
+        TLane maximum = TLane.Of(formula.Arguments[argument].Maximum);
+        Mask<TLane> isInside = TLane.LessOrEqual(minimum, maximum);
+        for (int at = argument; column.Length >= TLane.Count; at += count)
+        {
+            TLane value = TLane.Load(column);
+            isInside = TLane.And(isInside, TLane.LessOrEqual(minimum, value));
+            isInside = TLane.And(isInside, TLane.LessOrEqual(value, maximum));
+            arguments[at] = value;
+            column = column[TLane.Count..];
+        }
+
+        return TLane.All(isInside);
     }
 
     /// <summary>Marks rows whose number lies out of range, and puts one into its place that the formula takes.</summary>
