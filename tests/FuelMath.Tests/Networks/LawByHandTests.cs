@@ -113,6 +113,8 @@ public sealed class LawByHandTests
     [InlineData(2, 3)]
     [InlineData(3, 1)]
     [InlineData(1, 2)]
+    [InlineData(2, 2)]
+    [InlineData(1, 1)]
     public void Set_ABank_SharesItsFlowAndAddsItsRises(int abreast, int inARow)
     {
         double[] power = Numbers(new PumpPowerSettings(500e3, 3e12, 1.5).Set(abreast, inARow));
