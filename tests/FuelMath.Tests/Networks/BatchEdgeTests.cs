@@ -29,16 +29,17 @@ public sealed class BatchEdgeTests
     [InlineData(5)]
     public void Point_OutsideTheBatch_IsRefused(int point)
     {
+        string facts = FormattableString.Invariant($"0, 4, {point}");
         NetworkState start = Batch.Network.Solve();
         NetworkBatch.Result warm = Batch.Solve(start, null, CancellationToken.None);
 
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Batch.StateAt(point));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Batch.StateAt(point, start));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Result.RefusalAt(point));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Result.FlowIn("first", point));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Result.PressureAt("end", point));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => Result.IterationsAt(point));
-        Words.Refused<ArgumentOutOfRangeException>("point", $"0, 4, {point}", () => warm.ToState(point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Batch.StateAt(point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Batch.StateAt(point, start));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Result.RefusalAt(point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Result.FlowIn("first", point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Result.PressureAt("end", point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => Result.IterationsAt(point));
+        Words.Refused<ArgumentOutOfRangeException>(nameof(point), facts, () => warm.ToState(point));
     }
 
     /// <summary>The first and the last point are points; one without a state is refused as such, or gives nothing.</summary>
@@ -99,8 +100,12 @@ public sealed class BatchEdgeTests
     public void Count_OfValuesOrPoints_IsHeld()
     {
         Network network = Batch.Network;
-        Words.Refused<ArgumentOutOfRangeException>("count", "0, 1", () => new NetworkBatch(network, 0));
-        Words.Refused<ArgumentOutOfRangeException>("count", "100000001", () => new NetworkBatch(network, 100_000_001));
+        Words.Refused<ArgumentOutOfRangeException>("count", "0, 1", () => _ = new NetworkBatch(network, 0));
+        Words.Refused<ArgumentOutOfRangeException>(
+            "count",
+            "100000001",
+            () => _ = new NetworkBatch(network, 100_000_001)
+        );
         Assert.Equal(100_000_000, new NetworkBatch(network, 100_000_000).Count);
         foreach (int count in new[] { 4, 6 })
         {

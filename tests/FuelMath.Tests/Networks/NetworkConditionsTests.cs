@@ -55,6 +55,45 @@ public sealed class NetworkConditionsTests
     public void Solve_OutsideThePumpsVoltages_IsRefused() =>
         Assert.Throws<OutsideTableException>(() => PumpThroughAJet().Solve(Petrol.WithPumpVoltage(Volts(13))));
 
+    /// <summary>A pump that joins runs at the voltage of the point, as one that always runs does; one that leaves stands still.</summary>
+    [Theory]
+    [InlineData(8)]
+    [InlineData(9.7)]
+    [InlineData(12)]
+    public void Solve_ASwitchedPumpAtAVoltage_RunsAtIt(double volts)
+    {
+        NetworkConditions at = Petrol.WithPumpVoltage(Volts(volts));
+        PumpSwitch joins = PumpSwitch.PressureBelow("rail", Make.Gauge(5000), Make.Gauge(6000), false);
+        PumpSwitch leaves = PumpSwitch.PressureBelow("rail", Make.Gauge(1), Make.Gauge(2), true);
+        NetworkState one = Of(null, false).Solve(at);
+        NetworkState both = Of(null, true).Solve(at);
+
+        NetworkState joined = Of(joins, true).Solve(at);
+        NetworkState left = Of(leaves, true).Solve(at);
+
+        Close.Within(1e-9, both.LitersPerHourIn("second"), joined.LitersPerHourIn("second"));
+        Close.Within(1e-9, both.KilopascalsAt("rail"), joined.KilopascalsAt("rail"));
+        Close.Within(1e-9, one.LitersPerHourIn("feed"), left.LitersPerHourIn("feed"));
+        Close.Within(1e-9, one.KilopascalsAt("rail"), left.KilopascalsAt("rail"));
+        Assert.Equal(Network.LineCondition.Stopped, left.ConditionOf("second"));
+        Assert.True(both.KilopascalsAt("rail") > one.KilopascalsAt("rail") + 1);
+
+        Network Of(PumpSwitch? by, bool second)
+        {
+            Line extra = new("second", "tank", "rail", Pump);
+            Line[] lines =
+            [
+                new Line("feed", "tank", "rail", Pump),
+                new Line("jet", "rail", "tank", Jet),
+                new Line("other jet", "rail", "tank", Jet),
+            ];
+            return new(
+                [Make.Fixed("tank", 0), Make.Junction("rail")],
+                second ? [.. lines, by is null ? extra : extra.SwitchedBy(by)] : lines
+            );
+        }
+    }
+
     /// <summary>The rail follows the port one to one and a little more: the seat takes its area off the diaphragm.</summary>
     [Theory]
     [InlineData(RegulatorReference.Manifold)]

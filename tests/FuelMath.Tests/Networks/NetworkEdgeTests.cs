@@ -149,7 +149,7 @@ public sealed class NetworkEdgeTests
             Refusal.Of(Assert.Throws<NoSolutionException>(() => network.Solve(Petrol)))!.Code
         );
         Assert.Equal(3, network.At(Petrol).SolveAll().Length);
-        Words.Refused<ArgumentException>("network", "'pump'", () => new Network.Buffer(network.At(Petrol)));
+        Words.Refused<ArgumentException>("network", "'pump'", () => _ = new Network.Buffer(network.At(Petrol)));
     }
 
     /// <summary>A pump with a hump between two tanks is a region of its own, whatever its name: here that of a junction.</summary>

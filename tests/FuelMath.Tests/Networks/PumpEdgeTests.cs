@@ -124,8 +124,8 @@ public sealed class PumpEdgeTests
         }
         else
         {
-            Assert.Equal(RefusalCode.OutOfRange, Refused("exponent", Power).Code);
-            Assert.Equal(RefusalCode.OutOfRange, Refused("speed", Speed).Code);
+            Assert.Equal(RefusalCode.OutOfRange, Refused(nameof(exponent), Power).Code);
+            Assert.Equal(RefusalCode.OutOfRange, Refused(nameof(speed), Speed).Code);
         }
     }
 
