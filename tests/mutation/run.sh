@@ -1,11 +1,12 @@
 #!/usr/bin/env bash
 # usage: tests/mutation/run.sh ROOM [SAMPLE [SEED]]
 # Mutants of a room of the library (Wiring, Tightness, Tables, Formulas, Bench, Findings, Networks, or any other folder), run by
-# the tests that reach them, those of the room first. dotnet-stryker makes the mutants, once for all rooms; FuelMath.Mutation
-# finds out which tests reach which, once too, and runs them, because a session of the test platform for each would take a second
-# and more. After a change delete artifacts/mutation, so that both are made again.
-# SAMPLE draws so many at random, with SEED; without it all are run. MUTATION_CAP limits the seconds of tests for a mutant (20),
-# MUTATION_PATIENCE how long one may hang (20), MUTATION_TESTS names the tests that take part, MUTATION_ONLY single mutants.
+# the tests that reach them: those of the room, then, for what those leave, all others. dotnet-stryker makes the mutants, once for
+# all rooms; FuelMath.Mutation finds out which tests reach which, once too, and runs them, because a session of the test platform
+# for each would take a second and more. After a change delete artifacts/mutation, so that both are made again.
+# SAMPLE draws so many at random, with SEED; without it all are run. MUTATION_CAP limits the seconds of the room's tests
+# for a mutant (20), MUTATION_FAR_CAP those of all others (60), MUTATION_PATIENCE how long one may hang (20); MUTATION_TESTS names
+# the tests that take part, MUTATION_WITHOUT those that don't, because they take minutes, and MUTATION_ONLY single mutants.
 # survivors.tsv lists mutants that were looked at and change nothing that matters.
 set -euo pipefail
 here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)

@@ -9,8 +9,8 @@ internal sealed class Coverage
 
     private Coverage() { }
 
-    /// <summary>A test, its class, and how long it takes.</summary>
-    internal sealed record Test(string Id, string Class, double Milliseconds);
+    /// <summary>A test, its class, how long it takes, and whether it belongs to the room.</summary>
+    internal sealed record Test(string Id, string Class, double Milliseconds, bool IsOwn);
 
     /// <summary>The mutants that run while something is made once and kept: any test may notice them.</summary>
     internal HashSet<int> Kept { get; } = [];
@@ -18,7 +18,7 @@ internal sealed class Coverage
     /// <summary>The tests that fail without a mutant, and so tell nothing.</summary>
     internal HashSet<string> Unused { get; } = [];
 
-    /// <summary>The tests that reach a mutant, those of its own room first, then the quickest.</summary>
+    /// <summary>The tests that reach a mutant, the quickest first.</summary>
     internal IReadOnlyList<Test> Of(int mutant) => reaching.GetValueOrDefault(mutant) ?? [];
 
     /// <summary>Reads what is known, and finds out what is not.</summary>
@@ -51,33 +51,26 @@ internal sealed class Coverage
         string[] room = own.Split('|');
         foreach (string[] words in File.ReadLines(file).Select(Child.Words))
         {
-            coverage.Take(words, filter.Split('|'));
+            coverage.Take(words, filter.Split('|'), room);
         }
 
         foreach (List<Test> list in coverage.reaching.Values)
         {
-            Test[] sorted =
-            [
-                .. list.OrderByDescending(t => room.Any(r => $"{t.Class}.".Contains(r, StringComparison.Ordinal)))
-                    .ThenBy(t => t.Milliseconds),
-            ];
-            list.Clear();
-            list.AddRange(sorted);
+            list.Sort((one, other) => one.Milliseconds.CompareTo(other.Milliseconds));
         }
 
         return coverage;
     }
 
-    private void Take(string[] words, string[] wanted)
+    private void Take(string[] words, string[] wanted, string[] room)
     {
         switch (words)
         {
             case ["kept", string mutants]:
                 Kept.UnionWith(Numbers(mutants));
                 break;
-            case ["test", string id, string type, string time, string mutants]
-                when wanted.Any(w => $"{type}.".Contains(w, StringComparison.Ordinal)):
-                var test = new Test(id, type, double.Parse(time, CultureInfo.InvariantCulture));
+            case ["test", string id, string type, string time, string mutants] when IsOf(type, wanted):
+                var test = new Test(id, type, double.Parse(time, CultureInfo.InvariantCulture), IsOf(type, room));
                 foreach (int mutant in Numbers(mutants))
                 {
                     if (!reaching.TryGetValue(mutant, out List<Test>? list))
@@ -95,6 +88,9 @@ internal sealed class Coverage
                 break;
         }
     }
+
+    private static bool IsOf(string type, string[] names) =>
+        names.Any(n => $"{type}.".Contains(n, StringComparison.Ordinal));
 
     private static IEnumerable<int> Numbers(string list) =>
         list.Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(n => int.Parse(n, CultureInfo.InvariantCulture));
