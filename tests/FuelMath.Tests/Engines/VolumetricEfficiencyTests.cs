@@ -54,7 +54,7 @@ public sealed class VolumetricEfficiencyTests
 
         // 10 % less 1.4 % for each of 20 kPa is below nothing.
         var error = Assert.Throws<ArgumentOutOfRangeException>(() => steep.At(Rpm(2000), Kilopascals(30)));
-        Words.Says("0 %, 2000 rpm", error);
+        Words.Says("2000 rpm", error);
     }
 
     [Fact]

@@ -213,7 +213,7 @@ public sealed class ReducingRegulatorTests
     {
         var refused = Assert.Throws<ArgumentOutOfRangeException>(() => Made().FullyOpenFlow(Bar(0), Bar(2), Petrol));
 
-        Words.Says("3.19 bar, 2.00 bar", refused);
+        Words.Says("3.195 bar, 2.00 bar", refused);
     }
 
     private static ReducingRegulator Made() =>
