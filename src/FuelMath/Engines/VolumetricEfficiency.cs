@@ -203,7 +203,7 @@ public sealed class VolumetricEfficiency
             ? value
             : throw Guard.OutOfRange(
                 speed,
-                "a speed at which the table, carried on beyond its edges, still gives more than 0 %",
+                "a speed at which the table, carried on beyond its edges, still gives more than nothing",
                 part: engine
             );
     }
