@@ -3,6 +3,9 @@ namespace FuelMath;
 /// <summary>What a command makes of the pulses of each stage and of the draw of each injector, in one round of a solve.</summary>
 internal static class CommandedDraws
 {
+    /// <summary>Rounds in which a held mass is a flow that no pressure changes: most points settle in fewer, and faster so.</summary>
+    private const int RoundsOfHeldFlow = 8;
+
     /// <summary>Sets pulse widths, and draws that follow from them: held masses as a flow, given widths as a share of the static flow.</summary>
     internal static void Set(SolverState state)
     {
@@ -77,6 +80,11 @@ internal static class CommandedDraws
         );
 
     /// <summary>Mean flow over root of pressure, m³/s per root of Pa, and the flow that it is held at, m³/s.</summary>
+    /// <remarks>
+    /// Injectors that share a held mass take it from each other: behind a narrow way one that is told to draw less has more
+    /// pressure, and is told to draw more in the next round. After some rounds the pulses are held in place of the mass, so
+    /// that the path itself finds what each draws, and only the widths are left to the rounds.
+    /// </remarks>
     private static (double Coefficient, double Commanded) Draw(
         SolverState state,
         StageModel model,
@@ -103,7 +111,7 @@ internal static class CommandedDraws
         double mean = pulse.Mass.InSi() / state.Periods[stage] / state.Density;
         return pulse.IsHeldOpen ? (open, double.PositiveInfinity)
             : mean == 0 ? (open, 0)
-            : command == FuelCommand.CommandKind.HoldLambda ? (open, mean)
+            : command == FuelCommand.CommandKind.HoldLambda && state.Rounds <= RoundsOfHeldFlow ? (open, mean)
             : (mean / root, double.PositiveInfinity);
     }
 }
