@@ -72,7 +72,7 @@ internal static class Child
             control.Switch(None);
             suite.Find(lines[0]);
             IEnumerable<string> all = lines.Skip(1).SelectMany(l => l.Split(Between).Skip(1)).Distinct();
-            foreach (string id in all)
+            foreach (string id in all.Where(suite.Cases.ContainsKey))
             {
                 suite.Run([suite.Cases[id]]);
             }
